@@ -1,0 +1,423 @@
+package reseat.model;
+
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The physical facts of one device in one variant, with every default applied. Immutable; all maps keep the order of the
+ * file. Made by {@link #build}, which refuses what has no meaning: a device that exists is sound as far as its
+ * references go.
+ */
+public final class Device {
+
+    private final Builder facts;
+
+    private Device(Builder facts) {
+        this.facts = facts;
+    }
+
+    /**
+     * Makes a device.
+     *
+     * @param id id of the device
+     * @param fill states the facts
+     * @throws IllegalArgumentException if a fact names something that does not exist
+     */
+    public static Device build(String id, Consumer<Builder> fill) {
+        Builder builder = new Builder(id);
+        fill.accept(builder);
+        builder.freeze();
+        return new Device(builder);
+    }
+
+    public String id() {
+        return facts.id;
+    }
+
+    public String name() {
+        return facts.name;
+    }
+
+    /** Returns the maker, or the empty string. */
+    public String maker() {
+        return facts.maker;
+    }
+
+    /** Returns the id of the device family, or the empty string. */
+    public String family() {
+        return facts.family;
+    }
+
+    /** Returns the id of the variant; empty for the base device. */
+    public Optional<String> variant() {
+        return facts.variant;
+    }
+
+    /** Returns the id of the part that everything is mounted to. */
+    public String base() {
+        return facts.base;
+    }
+
+    /** Returns the id of the tool that stands for the bare hand. */
+    public String hand() {
+        return facts.hand;
+    }
+
+    /** Returns the id of the usual posture. */
+    public String usualPosture() {
+        return facts.usualPosture;
+    }
+
+    public Optional<Outline> outline() {
+        return facts.outline;
+    }
+
+    public Map<String, Part> parts() {
+        return facts.parts;
+    }
+
+    public Map<String, Joint> joints() {
+        return facts.joints;
+    }
+
+    public Map<String, Supply> supplies() {
+        return facts.supplies;
+    }
+
+    public Map<String, Tool> tools() {
+        return facts.tools;
+    }
+
+    public Map<String, ScrewType> screwTypes() {
+        return facts.screwTypes;
+    }
+
+    public Map<String, Consumable> consumables() {
+        return facts.consumables;
+    }
+
+    public Map<String, Hazard> hazards() {
+        return facts.hazards;
+    }
+
+    public Map<String, Prepare> prepares() {
+        return facts.prepares;
+    }
+
+    public Map<String, FunctionTest> tests() {
+        return facts.tests;
+    }
+
+    public SetupTable setup() {
+        return Objects.requireNonNull(facts.setup);
+    }
+
+    /** Returns the kinds of one scope that this device uses, by id. */
+    public Map<String, Kind> kinds(Kind.Scope scope) {
+        return Objects.requireNonNull(facts.kinds.get(scope));
+    }
+
+    /** Returns where facts were read, by JSON Pointer (RFC 6901) into the device file. */
+    public Map<String, Origin> origins() {
+        return facts.origins;
+    }
+
+    /**
+     * Returns the part with an id.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public Part part(String partId) {
+        Part part = facts.parts.get(partId);
+        if (part == null) {
+            throw new IllegalArgumentException(facts.id + " has no part " + partId);
+        }
+        return part;
+    }
+
+    /**
+     * Returns the joint with an id.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public Joint joint(String jointId) {
+        Joint joint = facts.joints.get(jointId);
+        if (joint == null) {
+            throw new IllegalArgumentException(facts.id + " has no joint " + jointId);
+        }
+        return joint;
+    }
+
+    /** Returns the move of a part. The base has none. */
+    public Move move(String partId) {
+        return part(partId)
+                .move()
+                .orElseThrow(() -> new IllegalArgumentException(partId + " is the base and is never moved"));
+    }
+
+    /** Returns the kind of a joint. */
+    public Kind kindOf(Joint joint) {
+        return kind(Kind.Scope.JOINT, joint.kind());
+    }
+
+    /** Returns the kind of a part. */
+    public Kind kindOf(Part part) {
+        return kind(Kind.Scope.PART, part.kind());
+    }
+
+    /** Returns a kind of manipulation. */
+    public Kind manipulation(String kindId) {
+        return kind(Kind.Scope.MANIPULATION, kindId);
+    }
+
+    private Kind kind(Kind.Scope scope, String kindId) {
+        Kind kind = kinds(scope).get(kindId);
+        if (kind == null) {
+            throw new IllegalArgumentException(facts.id + " has no kind of " + scope + " " + kindId);
+        }
+        return kind;
+    }
+
+    /**
+     * Returns where a fact was read: the place of the pointer itself, or of the nearest fact that encloses it.
+     *
+     * @param pointer JSON Pointer, such as {@code /joints/lid-1/under}
+     */
+    public Origin origin(String pointer) {
+        String at = pointer;
+        while (true) {
+            Origin origin = facts.origins.get(at);
+            if (origin != null) {
+                return origin;
+            }
+            int slash = at.lastIndexOf('/');
+            if (slash < 0) {
+                return Origin.MEMORY;
+            }
+            at = at.substring(0, slash);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return facts.id + facts.variant.map(v -> " (" + v + ")").orElse("");
+    }
+
+    /** The facts of a device while they are stated. Not for use by several threads. */
+    public static final class Builder {
+        private final String id;
+        private String name;
+        private String maker = "";
+        private String family = "";
+        private Optional<String> variant = Optional.empty();
+        private String base = "";
+        private String hand = "hand";
+        private String usualPosture = "";
+        private Optional<Outline> outline = Optional.empty();
+        private @Nullable SetupTable setup;
+        private Map<String, Part> parts = new LinkedHashMap<>();
+        private Map<String, Joint> joints = new LinkedHashMap<>();
+        private Map<String, Supply> supplies = new LinkedHashMap<>();
+        private Map<String, Tool> tools = new LinkedHashMap<>();
+        private Map<String, ScrewType> screwTypes = new LinkedHashMap<>();
+        private Map<String, Consumable> consumables = new LinkedHashMap<>();
+        private Map<String, Hazard> hazards = new LinkedHashMap<>();
+        private Map<String, Prepare> prepares = new LinkedHashMap<>();
+        private Map<String, FunctionTest> tests = new LinkedHashMap<>();
+        private Map<Kind.Scope, Map<String, Kind>> kinds = new EnumMap<>(Kind.Scope.class);
+        private Map<String, Origin> origins = new LinkedHashMap<>();
+
+        private Builder(String id) {
+            this.id = id;
+            this.name = id;
+            for (Kind.Scope scope : Kind.Scope.values()) {
+                kinds.put(scope, new LinkedHashMap<>());
+            }
+        }
+
+        public Builder name(String text) {
+            name = text;
+            return this;
+        }
+
+        public Builder maker(String text) {
+            maker = text;
+            return this;
+        }
+
+        public Builder family(String familyId) {
+            family = familyId;
+            return this;
+        }
+
+        public Builder variant(String variantId) {
+            variant = Optional.of(variantId);
+            return this;
+        }
+
+        public Builder base(String partId) {
+            base = partId;
+            return this;
+        }
+
+        public Builder hand(String toolId) {
+            hand = toolId;
+            return this;
+        }
+
+        public Builder usualPosture(String postureId) {
+            usualPosture = postureId;
+            return this;
+        }
+
+        public Builder outline(Outline rectangle) {
+            outline = Optional.of(rectangle);
+            return this;
+        }
+
+        public Builder setup(SetupTable table) {
+            setup = table;
+            return this;
+        }
+
+        public Builder add(Part part) {
+            return put("part", parts, part.id(), part);
+        }
+
+        public Builder add(Joint joint) {
+            return put("joint", joints, joint.id(), joint);
+        }
+
+        public Builder add(Supply supply) {
+            return put("supply", supplies, supply.id(), supply);
+        }
+
+        public Builder add(Tool tool) {
+            return put("tool", tools, tool.id(), tool);
+        }
+
+        public Builder add(ScrewType type) {
+            return put("screw type", screwTypes, type.id(), type);
+        }
+
+        public Builder add(Consumable consumable) {
+            return put("consumable", consumables, consumable.id(), consumable);
+        }
+
+        public Builder add(Hazard hazard) {
+            return put("hazard", hazards, hazard.id(), hazard);
+        }
+
+        public Builder add(Prepare prepare) {
+            return put("prepare act", prepares, prepare.id(), prepare);
+        }
+
+        public Builder add(FunctionTest test) {
+            return put("test", tests, test.id(), test);
+        }
+
+        public Builder add(Kind kind) {
+            return put("kind", Objects.requireNonNull(kinds.get(kind.scope())), kind.id(), kind);
+        }
+
+        /** States where the fact at a JSON Pointer was read. */
+        public Builder origin(String pointer, Origin origin) {
+            origins.put(pointer, origin);
+            return this;
+        }
+
+        private <V> Builder put(String what, Map<String, V> map, String key, V value) {
+            if (map.put(key, value) != null) {
+                throw new IllegalArgumentException(id + " has two of " + what + " " + key);
+            }
+            return this;
+        }
+
+        private void freeze() {
+            if (setup == null) {
+                throw new IllegalArgumentException(id + " has no set-up table");
+            }
+            new References(this).check();
+            parts = Ordered.copyOf(parts);
+            joints = Ordered.copyOf(joints);
+            supplies = Ordered.copyOf(supplies);
+            tools = Ordered.copyOf(tools);
+            screwTypes = Ordered.copyOf(screwTypes);
+            consumables = Ordered.copyOf(consumables);
+            hazards = Ordered.copyOf(hazards);
+            prepares = Ordered.copyOf(prepares);
+            tests = Ordered.copyOf(tests);
+            kinds.replaceAll((scope, map) -> Ordered.copyOf(map));
+            origins = Ordered.copyOf(origins);
+        }
+    }
+
+    /** The last line of defence: readers report these with their places before it comes to this. */
+    private static final class References {
+        private final Builder facts;
+        private final SetupTable setup;
+
+        References(Builder facts) {
+            this.facts = facts;
+            this.setup = Objects.requireNonNull(facts.setup);
+        }
+
+        void check() {
+            known("part", facts.parts.keySet(), facts.base, "the base");
+            known("tool of the set-up table", setup.tools(), facts.hand, "the hand");
+            known("posture of the set-up table", setup.postures(), facts.usualPosture, "the usual posture");
+            for (Part part : facts.parts.values()) {
+                part(part);
+            }
+            for (Joint joint : facts.joints.values()) {
+                joint(joint);
+            }
+        }
+
+        private void part(Part part) {
+            String who = "part " + part.id();
+            allKnown("part", facts.parts.keySet(), part.under(), who);
+            allKnown("part", facts.parts.keySet(), part.spareIncludes(), who);
+            if (part.move().isEmpty() != part.id().equals(facts.base)) {
+                throw new IllegalArgumentException(
+                        who + (part.move().isEmpty() ? " has no move" : " is the base and must have no move"));
+            }
+            part.move().ifPresent(move -> clazz(move.tool(), move.posture(), who));
+        }
+
+        private void joint(Joint joint) {
+            String who = "joint " + joint.id();
+            allKnown("part", facts.parts.keySet(), joint.holds(), who);
+            allKnown("part", facts.parts.keySet(), joint.under(), who);
+            allKnown("supply", facts.supplies.keySet(), joint.needs(), who);
+            allKnown("supply", facts.supplies.keySet(), joint.cuts(), who);
+            for (Way way : joint.ways().values()) {
+                clazz(way.tool(), way.posture(), who);
+                allKnown("part", facts.parts.keySet(), way.ruins(), who);
+            }
+            joint.seat().ifPresent(seat -> known("screw type", facts.screwTypes.keySet(), seat.screw(), who));
+        }
+
+        private void clazz(String tool, String posture, String who) {
+            known("tool of the set-up table", setup.tools(), tool, who);
+            known("posture of the set-up table", setup.postures(), posture, who);
+        }
+
+        private void allKnown(String what, Collection<String> known, Collection<String> ids, String who) {
+            ids.forEach(each -> known(what, known, each, who));
+        }
+
+        private void known(String what, Collection<String> known, String wanted, String who) {
+            if (!known.contains(wanted)) {
+                throw new IllegalArgumentException(
+                        facts.id + ": " + who + " names " + what + " \"" + wanted + "\", which does not exist");
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package reseat.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What holds parts together.
+ *
+ * @param id id
+ * @param name the name people use
+ * @param kind id of the kind of joint
+ * @param holds two or more parts; the last is its site, the part it is made to
+ * @param under parts that hide it
+ * @param slack whether its parts can lie apart while it is still connected
+ * @param needs supplies that must be cut before it may be released
+ * @param cuts supplies that its release cuts
+ * @param ways ways to release it, by id, at least one, in the order of the file
+ * @param seat the screw and its seat, for a screw
+ * @param bond the bond path and its keep-outs, for a bond whose geometry is known
+ * @param madeCycles how often it has been made, factory included; counts against the kind's rated cycles
+ */
+public record Joint(
+        String id,
+        String name,
+        String kind,
+        List<String> holds,
+        List<String> under,
+        boolean slack,
+        List<String> needs,
+        List<String> cuts,
+        Map<String, Way> ways,
+        Optional<Seat> seat,
+        Optional<Bond> bond,
+        int madeCycles) {
+
+    public Joint {
+        holds = List.copyOf(holds);
+        under = List.copyOf(under);
+        needs = List.copyOf(needs);
+        cuts = List.copyOf(cuts);
+        ways = Ordered.copyOf(ways);
+        if (holds.size() < 2) {
+            throw new IllegalArgumentException("joint " + id + " must hold two or more parts");
+        }
+        if (ways.isEmpty()) {
+            throw new IllegalArgumentException("joint " + id + " needs a way to be released");
+        }
+    }
+
+    /** Returns the part it is made to: the one with the boss, the socket, the adhesive bed. */
+    public String site() {
+        return holds.get(holds.size() - 1);
+    }
+
+    /** Tells whether its release cuts a supply. */
+    public boolean isIsolator() {
+        return !cuts.isEmpty();
+    }
+}

@@ -1,0 +1,92 @@
+package reseat.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A registered kind of part, joint or manipulation: data, never a closed list in code. Families and device files add
+ * their own.
+ *
+ * @param id id, unique within its scope
+ * @param scope what it is a kind of
+ * @param title the noun people use ("battery cell", "board-to-board connector", "lift at an angle")
+ * @param verb how the act is told in the imperative ("Unscrew", "Lift at an angle"); empty for kinds of part
+ * @param restoreVerb how the rebuild act is told ("Start by hand, then tighten"); empty for kinds of part
+ * @param role the role that the toolkit computes with, if it is one of those
+ * @param tool tool that is used unless a device says otherwise
+ * @param posture posture that is used unless a device says otherwise
+ * @param time time of the act unless a device says otherwise
+ * @param restoreTime time of the restore act unless a device says otherwise
+ * @param hazards ids of hazards that the act, or any act on the part, brings
+ * @param handling sentences to print with each act ("Hold the latch until the part is clear")
+ * @param consumes what a rebuild uses up each time
+ * @param restore what the rebuild has to do ("new adhesive"); empty where putting back is all
+ * @param irreversible whether making it again closes something that cannot be opened without destroying the closure
+ * @param keepHold whether the hand must stay on it until the next part is moved
+ * @param magnetic whether it catches loose screws
+ * @param dwellMs time to wait after the restore act (curing), in milliseconds; printed, never minimised
+ * @param ratedCycles how many times it may be made and broken; empty where no limit is known
+ * @param source where the values come from, or "from memory", or "common practice, no source"
+ */
+public record Kind(
+        String id,
+        Scope scope,
+        String title,
+        String verb,
+        String restoreVerb,
+        Optional<Role> role,
+        Optional<String> tool,
+        Optional<String> posture,
+        Optional<Duration> time,
+        Optional<Duration> restoreTime,
+        List<String> hazards,
+        List<String> handling,
+        List<ConsumableUse> consumes,
+        String restore,
+        boolean irreversible,
+        boolean keepHold,
+        boolean magnetic,
+        long dwellMs,
+        OptionalInt ratedCycles,
+        String source) {
+
+    public Kind {
+        hazards = List.copyOf(hazards);
+        handling = List.copyOf(handling);
+        consumes = List.copyOf(consumes);
+    }
+
+    /** What a kind is a kind of. */
+    public enum Scope {
+        PART,
+        JOINT,
+        MANIPULATION
+    }
+
+    /** The roles that the toolkit computes with; every other property of a kind is only printed or added up. */
+    public enum Role {
+        /** Joint: a screw in a seat. */
+        SCREW,
+        /** Joint: an electrical connector, with mating cycles. */
+        CONNECTOR,
+        /** Joint: adhesive, tape, gasket or thermal interface. */
+        BOND,
+        /** Joint: a snap-fit. */
+        CLIP,
+        /** Joint: cable routing. */
+        HOOK,
+        /** Joint: a hinge or slide fit. */
+        FIT,
+        /** Part: an energy store that can burn. */
+        CELL,
+        /** Part: a circuit board. */
+        BOARD,
+        /** Part: a display panel. */
+        DISPLAY,
+        /** Part: a cable or flexible circuit. */
+        CABLE,
+        /** Part: a cover, lid, flap, door or shield. */
+        COVER
+    }
+}

@@ -1,0 +1,15 @@
+package reseat.model;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Copies of maps that keep their order; {@link Map#copyOf} does not. */
+final class Ordered {
+
+    private Ordered() {}
+
+    static <V> Map<String, V> copyOf(Map<String, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+}

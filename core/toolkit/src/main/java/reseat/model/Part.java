@@ -1,0 +1,36 @@
+package reseat.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A part.
+ *
+ * @param id id
+ * @param name the name people use
+ * @param kind id of the kind of part
+ * @param under parts that are in the way of moving this one
+ * @param move how it is moved; empty for the base alone
+ * @param spareIncludes parts that its spare unit brings along, so that they may stay on it
+ * @param spare the number it is ordered by; empty where it is not sold
+ * @param hazards ids of hazards that any act on the part brings, besides those of its kind
+ * @param inspect what to look at when it is out; each a sentence
+ */
+public record Part(
+        String id,
+        String name,
+        String kind,
+        List<String> under,
+        Optional<Move> move,
+        List<String> spareIncludes,
+        Optional<String> spare,
+        List<String> hazards,
+        List<String> inspect) {
+
+    public Part {
+        under = List.copyOf(under);
+        spareIncludes = List.copyOf(spareIncludes);
+        hazards = List.copyOf(hazards);
+        inspect = List.copyOf(inspect);
+    }
+}

@@ -1,0 +1,19 @@
+package reseat.model;
+
+import java.util.List;
+
+/**
+ * An authored act before work: shut down, discharge, fixture. Done by hand in the usual posture.
+ *
+ * @param id id
+ * @param text what to do, in the imperative
+ * @param ms time in milliseconds
+ * @param restoreMs time of its undoing at the end, in milliseconds
+ * @param hazards ids of hazards
+ */
+public record Prepare(String id, String text, long ms, long restoreMs, List<String> hazards) {
+
+    public Prepare {
+        hazards = List.copyOf(hazards);
+    }
+}

@@ -1,0 +1,34 @@
+package reseat.model;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A type of screw: what a person sees and buys.
+ *
+ * @param id id
+ * @param thread thread designation ("M1.6", "M2x0.4", "S0.8", "ST1.8" for a thread-forming screw of 1.8 mm)
+ * @param lengthMm nominal length in millimetres, as the head form defines it
+ * @param threadLengthMm length of thread in millimetres; empty where threaded to the head
+ * @param head head form ("pan", "countersunk", "low-cap", "shoulder", "set")
+ * @param headDiameterMm head diameter in millimetres; empty where not known
+ * @param headHeightMm head height in millimetres; empty where not known
+ * @param drive drive ("T5", "PH00", "H1.5", "JIS-S0")
+ * @param strengthClass property class or grade ("8.8", "A2-70", "brass"); empty where not known
+ * @param finish finish or colour; empty where not told
+ * @param patch whether it carries a locking patch, which one use spends
+ * @param spare the number it is ordered by; empty where it is not sold
+ */
+public record ScrewType(
+        String id,
+        String thread,
+        double lengthMm,
+        OptionalDouble threadLengthMm,
+        String head,
+        OptionalDouble headDiameterMm,
+        OptionalDouble headHeightMm,
+        String drive,
+        Optional<String> strengthClass,
+        String finish,
+        boolean patch,
+        Optional<String> spare) {}

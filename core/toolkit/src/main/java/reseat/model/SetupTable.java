@@ -1,0 +1,135 @@
+package reseat.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a change of tool and a change of posture cost, in whole milliseconds. A set-up is the sum of both. Both tables
+ * obey the triangle inequality: a detour over a third tool is never cheaper than the direct change.
+ */
+public final class SetupTable {
+
+    private final Map<String, Map<String, Long>> toolMs;
+    private final Map<String, Map<String, Long>> postureMs;
+
+    /**
+     * Makes the table.
+     *
+     * @param toolMs for each tool (the hand among them), the time to change to each other tool
+     * @param postureMs for each posture, the time to change to each other posture
+     * @throws IllegalArgumentException if {@link #check} finds anything
+     */
+    public SetupTable(Map<String, Map<String, Long>> toolMs, Map<String, Map<String, Long>> postureMs) {
+        this.toolMs = deepCopy(toolMs);
+        this.postureMs = deepCopy(postureMs);
+        List<String> wrong = new ArrayList<>();
+        check("tool", this.toolMs).ifPresent(wrong::add);
+        check("posture", this.postureMs).ifPresent(wrong::add);
+        if (!wrong.isEmpty()) {
+            throw new IllegalArgumentException(String.join("; ", wrong));
+        }
+    }
+
+    /**
+     * Finds the first thing wrong with one of the two tables: a missing or negative entry, a change to itself that costs
+     * something, or three entries against the triangle inequality.
+     *
+     * @param what "tool" or "posture", for the message
+     * @param table the table
+     * @return a sentence, or empty if the table is sound
+     */
+    public static Optional<String> check(String what, Map<String, Map<String, Long>> table) {
+        List<String> ids = List.copyOf(table.keySet());
+        int n = ids.size();
+        long[][] cost = new long[n][n];
+        for (int i = 0; i < n; i++) {
+            Map<String, Long> row = Objects.requireNonNull(table.get(ids.get(i)));
+            for (int k = 0; k < n; k++) {
+                Long ms = row.get(ids.get(k));
+                if (ms == null) {
+                    if (i == k) {
+                        continue;
+                    }
+                    return Optional.of("the change of " + what + " from " + ids.get(i) + " to " + ids.get(k)
+                            + " has no time");
+                }
+                if (ms < 0 || ms > Duration.MAX_MS) {
+                    return Optional.of("the change of " + what + " from " + ids.get(i) + " to " + ids.get(k)
+                            + " must lie between 0 and 24 h, not " + ms + " ms");
+                }
+                if (i == k && ms != 0) {
+                    return Optional.of("staying with " + what + " " + ids.get(i) + " must cost 0 ms, not " + ms);
+                }
+                cost[i][k] = ms;
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < n; k++) {
+                for (int via = 0; via < n; via++) {
+                    if (cost[i][via] + cost[via][k] < cost[i][k]) {
+                        return Optional.of("the change of " + what + " from " + ids.get(i) + " to " + ids.get(k)
+                                + " costs " + cost[i][k] + " ms, but over " + ids.get(via) + " only "
+                                + (cost[i][via] + cost[via][k])
+                                + " ms: set-ups must obey the triangle inequality");
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Returns the tools of the table, the hand among them. */
+    public List<String> tools() {
+        return List.copyOf(toolMs.keySet());
+    }
+
+    /** Returns the postures of the table. */
+    public List<String> postures() {
+        return List.copyOf(postureMs.keySet());
+    }
+
+    /**
+     * Returns the time to change from one tool to another, in milliseconds.
+     *
+     * @throws IllegalArgumentException if the table does not know one of them
+     */
+    public long toolChangeMs(String from, String to) {
+        return look("tool", toolMs, from, to);
+    }
+
+    /**
+     * Returns the time to change from one posture to another, in milliseconds.
+     *
+     * @throws IllegalArgumentException if the table does not know one of them
+     */
+    public long postureChangeMs(String from, String to) {
+        return look("posture", postureMs, from, to);
+    }
+
+    /** Returns the set-up between two acts: change of tool plus change of posture, in milliseconds. */
+    public long setupMs(String fromTool, String fromPosture, String toTool, String toPosture) {
+        return toolChangeMs(fromTool, toTool) + postureChangeMs(fromPosture, toPosture);
+    }
+
+    private static long look(String what, Map<String, Map<String, Long>> table, String from, String to) {
+        Map<String, Long> row = table.get(from);
+        if (row == null || !table.containsKey(to)) {
+            throw new IllegalArgumentException(
+                    "the set-up table does not know " + what + " " + (row == null ? from : to));
+        }
+        if (from.equals(to)) {
+            return 0;
+        }
+        return Objects.requireNonNull(row.get(to));
+    }
+
+    private static Map<String, Map<String, Long>> deepCopy(Map<String, Map<String, Long>> table) {
+        Map<String, Map<String, Long>> copy = new LinkedHashMap<>();
+        table.forEach((from, row) -> copy.put(from, Ordered.copyOf(row)));
+        return copy;
+    }
+}

@@ -1,0 +1,39 @@
+package reseat.model;
+
+import java.util.List;
+
+/**
+ * One way to release a joint and to make it again.
+ *
+ * @param id id, unique within the joint
+ * @param kind id of the kind of manipulation
+ * @param tool id of the tool; the device's hand where none is needed
+ * @param posture posture of the device
+ * @param ms time in milliseconds
+ * @param restoreMs time of the restore act in milliseconds
+ * @param consumes what the restore act uses up
+ * @param ruins parts that do not survive it; needs permission
+ * @param restore what the restore act is, in the imperative; empty where the kind's words do
+ * @param handling sentences to print with the act, besides those of the kinds
+ * @param hazards ids of hazards, besides those of the kinds
+ */
+public record Way(
+        String id,
+        String kind,
+        String tool,
+        String posture,
+        long ms,
+        long restoreMs,
+        List<ConsumableUse> consumes,
+        List<String> ruins,
+        String restore,
+        List<String> handling,
+        List<String> hazards) {
+
+    public Way {
+        consumes = List.copyOf(consumes);
+        ruins = List.copyOf(ruins);
+        handling = List.copyOf(handling);
+        hazards = List.copyOf(hazards);
+    }
+}

@@ -1,0 +1,54 @@
+package reseat.plan;
+
+import java.util.List;
+import reseat.model.CostedAct;
+
+/**
+ * An ordered way to a goal.
+ *
+ * @param request what was asked
+ * @param acts the acts in order; empty if the goal holds from the start
+ * @param totalMs cost of the acts as the design defines it, in whole milliseconds
+ * @param lowerBoundMs no valid plan costs less than this, in whole milliseconds
+ * @param ended why the search ended
+ * @param expansions number of states expanded
+ */
+public record Plan(
+        PlanRequest request,
+        List<CostedAct> acts,
+        long totalMs,
+        long lowerBoundMs,
+        Ended ended,
+        long expansions) {
+
+    public Plan {
+        acts = List.copyOf(acts);
+        if (lowerBoundMs > totalMs) {
+            throw new IllegalArgumentException("a bound of " + lowerBoundMs + " ms lies above the cost " + totalMs + " ms");
+        }
+    }
+
+    /** Tells whether no valid plan costs less. */
+    public boolean proved() {
+        return lowerBoundMs == totalMs;
+    }
+
+    /** Returns (cost - bound) / cost, from 0 to 1; 0 for a proved plan. */
+    public double gap() {
+        return totalMs == 0 ? 0 : (totalMs - lowerBoundMs) / (double) totalMs;
+    }
+
+    /** Why a search ended. */
+    public enum Ended {
+        /** Nothing cheaper is left open. */
+        PROVED,
+        /** The time on the clock was up. */
+        TIME,
+        /** The number of expansions was used up. */
+        EXPANSIONS,
+        /** The memory for open states was used up. */
+        MEMORY,
+        /** Somebody cancelled it. */
+        CANCELLED
+    }
+}

@@ -1,0 +1,35 @@
+package reseat.plan;
+
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Rules;
+import reseat.model.State;
+
+/**
+ * What to plan.
+ *
+ * @param device the device
+ * @param goal what to achieve
+ * @param start where the unit stands
+ * @param rules what is forbidden, required and permitted
+ * @param effort how long to think
+ */
+public record PlanRequest(Device device, Goal goal, State start, Rules rules, Effort effort) {
+
+    /** Returns a request for a closed device, no rules and the default effort. */
+    public static PlanRequest of(Device device, Goal goal) {
+        return new PlanRequest(device, goal, State.closed(), Rules.none(), Effort.DEFAULT);
+    }
+
+    public PlanRequest from(State newStart) {
+        return new PlanRequest(device, goal, newStart, rules, effort);
+    }
+
+    public PlanRequest with(Rules newRules) {
+        return new PlanRequest(device, goal, start, newRules, effort);
+    }
+
+    public PlanRequest with(Effort newEffort) {
+        return new PlanRequest(device, goal, start, rules, newEffort);
+    }
+}
