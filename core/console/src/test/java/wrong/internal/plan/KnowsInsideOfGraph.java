@@ -1,0 +1,5 @@
+package wrong.internal.plan;
+
+public class KnowsInsideOfGraph {
+    wrong.internal.graph.Nodes known;
+}
