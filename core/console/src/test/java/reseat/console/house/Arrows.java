@@ -11,7 +11,7 @@ import reseat.console.house.House.Area;
 /** Who may know whom. Arrows run down only. */
 final class Arrows {
 
-    /** An area of the toolkit (root.x with root.internal.x), and what it may know. */
+    /** An area of the toolkit (root.x with root.internal.x), and whose two sides it may know. */
     private record Floor(String name, Set<String> below, String why) {}
 
     private static final List<Floor> FLOORS =
@@ -109,8 +109,8 @@ final class Arrows {
 
     private static boolean mayKnow(Floor floor, Area to) {
         return to.name().equals(floor.name)
-                || to.inside() && to.name().equals(TEXT)
-                || !to.inside() && floor.below.contains(to.name());
+                || to.name().equals(TEXT)
+                || floor.below.contains(to.name());
     }
 
     private static boolean isOpenToolkit(Area from, Area to) {

@@ -1,5 +1,0 @@
-package wrong.internal.plan;
-
-public class KnowsInsideOfGraph {
-    wrong.internal.graph.Nodes known;
-}
