@@ -9,5 +9,7 @@ module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
 
+    exports reseat.model;
+    exports reseat.plan;
     exports reseat.spi;
 }
