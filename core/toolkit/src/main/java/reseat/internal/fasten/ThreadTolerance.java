@@ -11,7 +11,8 @@ import java.util.Optional;
  * Tolerances of ISO 965-1 by formula. The tolerance of the pitch diameter of the screw, grade 6, is
  * 90 P^0.4 D^0.1 micrometres, D being the geometric mean of the range of diameters, rounded to the
  * R40 series; that of the hole is five steps of R40 larger. The limits of M1 to M6 that were read
- * come back exactly.
+ * come back exactly. One value of the standard departs from its formula: pitch 0.5 from 2.8 to 5.6
+ * mm has 75, not 80.
  */
 final class ThreadTolerance {
 
@@ -71,6 +72,9 @@ final class ThreadTolerance {
             i++;
         }
         double mean = Math.sqrt(RANGES[i - 1] * RANGES[i]);
+        if (pitchMm == 0.5 && i == 3) {
+            return -5; // 75 micrometres
+        }
         double micrometres = 90 * Math.pow(pitchMm, 0.4) * Math.pow(mean, 0.1);
         int best = 0;
         for (int s = -40; s < 80; s++) {
