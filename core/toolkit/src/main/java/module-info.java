@@ -8,5 +8,9 @@
 module reseat.toolkit {
     requires static org.jspecify;
 
+    exports reseat.model;
+    exports reseat.plan;
+    exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.time;
 }
