@@ -42,7 +42,7 @@ final class RandomDevices {
         this.tools = List.of(HAND, "t5", "ph00", "spudger").subList(0, 2 + random.nextInt(3));
         this.postures = List.of(FLAT, "face-down", "on-edge").subList(0, 1 + random.nextInt(3));
         this.carrier = new int[parts];
-        this.supplies = chance(70);
+        this.supplies = chance(80);
     }
 
     /** Returns the case of a seed. */
@@ -55,7 +55,7 @@ final class RandomDevices {
 
     private Device device(long seed) {
         for (int p = 1; p < parts; p++) {
-            carrier[p] = p == 1 || chance(55) ? 0 : 1 + random.nextInt(p - 1);
+            carrier[p] = p == 1 || chance(45) ? 0 : 1 + random.nextInt(p - 1);
             under.add(new LinkedHashSet<>());
         }
         under.add(new LinkedHashSet<>());
@@ -100,7 +100,7 @@ final class RandomDevices {
         Optional<Move> move = p == 0
                 ? Optional.empty()
                 : Optional.of(new Move(
-                        "lift", chance(85) ? HAND : tool(), chance(85) ? FLAT : posture(), time(), time(), List.of(),
+                        "lift", chance(90) ? HAND : tool(), chance(90) ? FLAT : posture(), time(), time(), List.of(),
                         List.of()));
         return new Part(
                 id(p), id(p), "part", under.get(p).stream().map(RandomDevices::id).toList(), move, includes,
@@ -111,7 +111,7 @@ final class RandomDevices {
     private void mount(int p, int room) {
         int c = carrier[p];
         boolean cable = chance(40) && room > 1;
-        if (c != 0 && chance(45)) {
+        if (c != 0 && chance(35)) {
             add(List.of(p, c, 0), false);
         } else {
             add(chance(80) ? List.of(p, c) : List.of(c, p), false);
@@ -160,7 +160,7 @@ final class RandomDevices {
             hidden.add("base"); // a socket on the underside
         }
         boolean isolator = supplies && (joints.size() == 2 || chance(6));
-        List<String> needs = supplies && !isolator && chance(30) ? List.of("cell") : List.of();
+        List<String> needs = supplies && !isolator && chance(35) ? List.of("cell") : List.of();
         String id = "j" + joints.size();
         joints.add(new Joint(
                 id, id, "joint", holds.stream().map(RandomDevices::id).toList(), List.copyOf(hidden), slack, needs,

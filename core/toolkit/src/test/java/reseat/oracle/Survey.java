@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Counts, over many seeds, what the random devices are like. Run as a program while the generator is tuned. */
+/** Counts, over many seeds, what the random devices are like. */
 final class Survey {
 
     private final Map<Feature, Integer> matters = new EnumMap<>(Feature.class);
@@ -31,6 +31,10 @@ final class Survey {
         }
     }
 
+    int looked() {
+        return solvable + impossible;
+    }
+
     int solvable() {
         return solvable;
     }
@@ -45,15 +49,5 @@ final class Survey {
         return solvable + " solvable devices (" + trivial + " at the goal from the start), " + impossible
                 + " impossible, " + acts / Math.max(1, solvable)
                 + " acts on average; the optimum changes when switched off: " + matters;
-    }
-
-    public static void main(String[] args) {
-        Survey survey = new Survey();
-        long begun = System.nanoTime();
-        for (long seed = 1; survey.solvable < Integer.parseInt(args[0]); seed++) {
-            Case of = RandomDevices.of(seed);
-            survey.add(of, Oracle.solve(of));
-        }
-        System.out.println(survey + " in " + (System.nanoTime() - begun) / 1_000_000 + " ms");
     }
 }
