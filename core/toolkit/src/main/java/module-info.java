@@ -8,8 +8,16 @@
 module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
+    requires com.fasterxml.jackson.core;
+    requires org.snakeyaml.engine.v2;
 
+    exports reseat.device;
+    exports reseat.fasten;
     exports reseat.model;
     exports reseat.plan;
+    exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.time;
+
+    uses reseat.spi.DeviceFamily;
 }
