@@ -101,13 +101,15 @@ sealed interface Shape {
         ALWAYS,
         /** In a resolved file, to which no default applies. */
         RESOLVED,
+        /** In a file that people write; a resolved one may leave it out. */
+        AUTHORED,
         /** It may be left out. */
         NEVER,
         /** It may be left out, and stands in resolved files only. */
         ONLY_RESOLVED;
 
         boolean required(boolean resolved) {
-            return this == ALWAYS || (this == RESOLVED && resolved);
+            return this == ALWAYS || this == (resolved ? RESOLVED : AUTHORED);
         }
     }
 
