@@ -13,8 +13,9 @@ import reseat.model.Move;
 import reseat.model.Way;
 
 /**
- * Makes moves and ways, with what kinds say where the file is silent. Where the file names the manipulation, that speaks
- * before the kind of part or joint; where it does not, the kind of part or joint is the nearer one.
+ * Makes moves and ways, with what kinds say where the file is silent. The kind of part or joint speaks first and its
+ * usual manipulation second. Where the file names another manipulation, that speaks first, and alone about tool and
+ * posture: a plug that is usually levered off with a tool needs none when it is lifted off with a nail.
  */
 final class Acts {
 
@@ -117,28 +118,35 @@ final class Acts {
         private final Look look;
         private final Kind kind;
         private final List<Kind> speakers;
+        private final List<Kind> handSpeakers;
 
         Silent(String who, Look look, Optional<String> stated, KindTable.Entry held, String otherwise) {
             this.who = who;
             this.look = look;
             String id = stated.or(() -> resolved ? Optional.empty() : held.way()).orElse(otherwise);
             this.kind = kinds.use(Kind.Scope.MANIPULATION, id).kind();
-            this.speakers = stated.isPresent() ? List.of(kind, held.kind()) : List.of(held.kind(), kind);
+            boolean usual = held.way().orElse(otherwise).equals(id);
+            this.speakers = usual ? List.of(held.kind(), kind) : List.of(kind, held.kind());
+            this.handSpeakers = usual ? speakers : List.of(kind);
         }
 
-        private <T> Optional<T> first(Function<Kind, Optional<T>> fact) {
-            return speakers.stream().map(fact).flatMap(Optional::stream).findFirst();
+        <T> Optional<T> first(Function<Kind, Optional<T>> fact) {
+            return first(speakers, fact);
+        }
+
+        private <T> Optional<T> first(List<Kind> from, Function<Kind, Optional<T>> fact) {
+            return from.stream().map(fact).flatMap(Optional::stream).findFirst();
         }
 
         String tool(Optional<String> driver) {
-            return Stream.of(look.text("tool"), driver, first(Kind::tool))
+            return Stream.of(look.text("tool"), driver, first(handSpeakers, Kind::tool))
                     .flatMap(Optional::stream)
                     .findFirst()
                     .orElse(hand);
         }
 
         String posture() {
-            return look.text("posture").or(() -> first(Kind::posture)).orElse(usualPosture);
+            return look.text("posture").or(() -> first(handSpeakers, Kind::posture)).orElse(usualPosture);
         }
 
         long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {
