@@ -11,5 +11,7 @@ module reseat.toolkit {
 
     exports reseat.model;
     exports reseat.plan;
+    exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.time;
 }
