@@ -6,7 +6,12 @@
  */
 @org.jspecify.annotations.NullMarked
 module reseat.toolkit {
-    requires static org.jspecify;
+    // transitive: @Nullable shows in exported signatures
+    requires static transitive org.jspecify;
 
+    exports reseat.model;
+    exports reseat.plan;
+    exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.time;
 }
