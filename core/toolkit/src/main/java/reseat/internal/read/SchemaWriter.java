@@ -1,0 +1,170 @@
+package reseat.internal.read;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import reseat.internal.read.Scalars.Type;
+import reseat.internal.read.Shape.Key;
+import reseat.model.Ids;
+
+/**
+ * Writes the JSON Schema (2020-12) of the {@link Format}. What a schema can say it says: keys, types, patterns, ranges. What
+ * references and facts mean together only {@link ShapeCheck} and {@link Soundness} know.
+ */
+public final class SchemaWriter {
+
+    private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private final ObjectNode definitions = JSON.objectNode();
+
+    private SchemaWriter() {}
+
+    /** Returns the schema as indented JSON, the same text at each call. */
+    public static String json() {
+        SchemaWriter writer = new SchemaWriter();
+        ObjectNode schema = JSON.objectNode();
+        schema.put("$schema", DIALECT);
+        schema.put("$id", "urn:reseat:" + Format.NAME);
+        schema.put("title", "Reseat device file, " + Format.NAME);
+        ObjectNode isResolved = JSON.objectNode();
+        isResolved.putObject("properties").putObject("resolved").put("const", true);
+        isResolved.putArray("required").add("resolved");
+        schema.set("if", isResolved);
+        schema.set("then", writer.write(Format.DEVICE, true));
+        schema.set("else", writer.write(Format.DEVICE, false));
+        schema.set("$defs", writer.definitions);
+        return JsonText.of(schema);
+    }
+
+    private ObjectNode write(Shape shape, boolean resolved) {
+        if (shape instanceof Shape.Group group) {
+            return group(group, resolved);
+        }
+        if (shape instanceof Shape.Either either) {
+            return anyOf(write(either.brief(), resolved), write(either.full(), resolved));
+        }
+        if (shape instanceof Shape.Table table) {
+            ObjectNode node = type("object");
+            node.putObject("propertyNames").put("pattern", "^" + Ids.PATTERN + "$");
+            node.set("additionalProperties", write(table.value(), resolved));
+            return node;
+        }
+        if (shape instanceof Shape.Several several) {
+            return several(several, resolved);
+        }
+        if (shape instanceof Shape.Corner) {
+            ObjectNode node = type("array");
+            node.put("minItems", 2).put("maxItems", 2);
+            node.set("items", value(Type.COORDINATE));
+            return node;
+        }
+        if (shape instanceof Shape.Choice choice) {
+            ObjectNode node = JSON.objectNode();
+            ArrayNode words = node.putArray("enum");
+            choice.words().forEach(words::add);
+            return node;
+        }
+        if (shape instanceof Shape.Ref) {
+            return value(Type.ID);
+        }
+        return shape instanceof Shape.Value value ? value(value.type()) : type("object");
+    }
+
+    /** Writes a group once, under its name; resolved files have definitions of their own, as they need other keys. */
+    private ObjectNode group(Shape.Group group, boolean resolved) {
+        String name = group.name() + (resolved ? "-resolved" : "");
+        if (!definitions.has(name)) {
+            ObjectNode node = type("object");
+            definitions.set(name, node);
+            ObjectNode properties = node.putObject("properties");
+            ArrayNode required = JSON.arrayNode();
+            ArrayNode all = JSON.arrayNode();
+            for (Key key : group.keys().values()) {
+                if (key.need() == Shape.Need.ONLY_RESOLVED && !resolved) {
+                    continue;
+                }
+                properties.set(key.name(), property(key, resolved));
+                if (key.need().required(resolved) && key.instead().isEmpty()) {
+                    required.add(key.name());
+                } else if (key.need().required(resolved)) {
+                    all.add(anyOf(requires(key.name()), requires(key.instead())));
+                }
+                if (!key.instead().isEmpty() && key.name().compareTo(key.instead()) < 0) {
+                    ObjectNode both = requires(key.name());
+                    both.withArray("required").add(key.instead());
+                    all.add(JSON.objectNode().set("not", both));
+                }
+            }
+            if (!required.isEmpty()) {
+                node.set("required", required);
+            }
+            if (!all.isEmpty()) {
+                node.set("allOf", all);
+            }
+            node.put("additionalProperties", false);
+        }
+        return JSON.objectNode().put("$ref", "#/$defs/" + name);
+    }
+
+    /** An empty value counts as not given, unless the key is required. */
+    private ObjectNode property(Key key, boolean resolved) {
+        ObjectNode written = write(key.shape(), resolved);
+        ObjectNode node = key.need().required(resolved) && key.instead().isEmpty() ? written : anyOf(written, type("null"));
+        return node.put("description", key.help());
+    }
+
+    private ObjectNode several(Shape.Several several, boolean resolved) {
+        ObjectNode list = type("array");
+        if (several.least() > 0) {
+            list.put("minItems", several.least());
+        }
+        if (several.distinct()) {
+            list.put("uniqueItems", true);
+        }
+        ObjectNode item = write(several.item(), resolved);
+        list.set("items", item);
+        return several.soleItemWillDo() && several.least() < 2 ? anyOf(item.deepCopy(), list) : list;
+    }
+
+    private static ObjectNode value(Type type) {
+        return switch (type) {
+            // an id of digits alone may be written without quotes
+            case ID -> types("string", "integer").put("pattern", "^" + Ids.PATTERN + "$");
+            case TEXT -> types("string", "number");
+            case FORMAT -> JSON.objectNode().put("const", Format.NAME);
+            case BOOL -> type("boolean");
+            case COUNT, MS -> type("integer").put("minimum", 0);
+            case COORDINATE -> type("number");
+            case MM, NM -> type("number").put("minimum", 0);
+            case QUANTITY -> type("number").put("exclusiveMinimum", 0);
+            case LENGTH, TORQUE -> type("string").put("pattern", "^\\s*[+]?[0-9.]");
+            case TIME, DWELL -> anyOf(type("integer").put("minimum", 0), type("string"));
+        };
+    }
+
+    private static ObjectNode requires(String key) {
+        ObjectNode node = JSON.objectNode();
+        node.putArray("required").add(key);
+        return node;
+    }
+
+    private static ObjectNode type(String name) {
+        return JSON.objectNode().put("type", name);
+    }
+
+    private static ObjectNode types(String... names) {
+        ObjectNode node = JSON.objectNode();
+        ArrayNode all = node.putArray("type");
+        List.of(names).forEach(all::add);
+        return node;
+    }
+
+    private static ObjectNode anyOf(ObjectNode... shapes) {
+        ObjectNode node = JSON.objectNode();
+        ArrayNode all = node.putArray("anyOf");
+        List.of(shapes).forEach(all::add);
+        return node;
+    }
+}
