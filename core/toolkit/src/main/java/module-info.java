@@ -9,7 +9,7 @@ module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
     requires com.fasterxml.jackson.core;
-    requires org.snakeyaml.engine.v2;
+    requires org.snakeyaml.engine;
 
     exports reseat.device;
     exports reseat.fasten;
@@ -18,6 +18,4 @@ module reseat.toolkit {
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.time;
-
-    uses reseat.spi.DeviceFamily;
 }

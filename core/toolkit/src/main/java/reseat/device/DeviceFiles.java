@@ -13,8 +13,9 @@ public final class DeviceFiles {
     private DeviceFiles() {}
 
     /**
-     * Reads a device file, YAML or JSON. Whatever the file holds, the outcome is a {@link Reading}: nothing that a user can
-     * give throws. Memory is bounded: files of more than 16 MiB are refused without being read.
+     * Reads a device file, YAML or JSON. Whatever the file holds, the outcome is a {@link Reading}:
+     * nothing that a user can give throws. Memory is bounded: files of more than 16 MiB are refused
+     * without being read.
      *
      * @param file the file; seat tables that it names lie beside it
      * @param variant id of the variant to apply; empty for the base device

@@ -10,9 +10,10 @@ import reseat.model.Problem;
  * What came of reading a device file.
  *
  * @param device the device; empty if and only if there is an error among the problems
- * @param problems everything that is wrong, sorted by place, errors and warnings alike; of very many, the last one says
- *     how many are left out
- * @param variants ids of the variants that the file defines, in its order; empty if it could not be read that far
+ * @param problems everything that is wrong, sorted by place, errors and warnings alike; of very
+ *     many, the last one says how many are left out
+ * @param variants ids of the variants that the file defines, in its order; empty if it could not be
+ *     read that far
  */
 public record Reading(Optional<Device> device, List<Problem> problems, List<String> variants) {
 

@@ -1,5 +1,6 @@
 /**
- * Device files: reading them, writing a device out with everything resolved, and the JSON Schema of the format.
+ * Device files: reading them, writing a device out with everything resolved, and the JSON Schema of
+ * the format.
  *
  * <p>Example:
  *

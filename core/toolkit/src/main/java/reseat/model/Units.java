@@ -11,8 +11,9 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lengths, torques and times as shops write them. Every factor is exact: an inch is 25.4 mm, a pound-force 4.4482216152605
- * N and a kilogram-force 9.80665 N by definition, so nothing is rounded here.
+ * Lengths, torques and times as shops write them. Every factor is exact: an inch is 25.4 mm, a
+ * pound-force 4.4482216152605 N and a kilogram-force 9.80665 N by definition, so nothing is rounded
+ * here.
  */
 public final class Units {
 
@@ -43,24 +44,29 @@ public final class Units {
     private static final int MAX_TEXT = 64;
 
     private static final Pattern TEXT =
-            Pattern.compile("([-+]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]{1,3})?)\\s*(.*)");
+            Pattern.compile(
+                    "([-+]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]{1,3})?)\\s*(.*)");
 
-    private static final Map<Quantity, Map<String, BigDecimal>> FACTORS = Map.of(
-            Quantity.LENGTH, table("mm", "1", "cm", "10", "m", "1000", "µm", "0.001", "um", "0.001", "in", "25.4"),
-            Quantity.TORQUE,
-                    table(
-                            "N·m", "1",
-                            "mN·m", "0.001",
-                            "N·cm", "0.01",
-                            "N·mm", "0.001",
-                            "kgf·m", "9.80665",
-                            "kgf·cm", "0.0980665",
-                            "gf·cm", "0.0000980665",
-                            "ozf·in", "0.00706155181422604375",
-                            "lbf·in", "0.1129848290276167",
-                            "lbf·ft", "1.3558179483314004",
-                            "dyn·cm", "0.0000001"),
-            Quantity.TIME, table("ms", "1", "s", "1000", "min", "60000", "h", "3600000"));
+    private static final Map<Quantity, Map<String, BigDecimal>> FACTORS =
+            Map.of(
+                    Quantity.LENGTH,
+                            table(
+                                    "mm", "1", "cm", "10", "m", "1000", "µm", "0.001", "um",
+                                    "0.001", "in", "25.4"),
+                    Quantity.TORQUE,
+                            table(
+                                    "N·m", "1",
+                                    "mN·m", "0.001",
+                                    "N·cm", "0.01",
+                                    "N·mm", "0.001",
+                                    "kgf·m", "9.80665",
+                                    "kgf·cm", "0.0980665",
+                                    "gf·cm", "0.0000980665",
+                                    "ozf·in", "0.00706155181422604375",
+                                    "lbf·in", "0.1129848290276167",
+                                    "lbf·ft", "1.3558179483314004",
+                                    "dyn·cm", "0.0000001"),
+                    Quantity.TIME, table("ms", "1", "s", "1000", "min", "60000", "h", "3600000"));
 
     private Units() {}
 
@@ -85,8 +91,9 @@ public final class Units {
     /**
      * Returns a torque in newton metres.
      *
-     * @param text a number with a unit, such as {@code 0.06 N·m}, {@code 6 N.cm} or {@code 8 ozf in}; the dot between force
-     *     and arm may be {@code ·}, {@code .}, {@code *}, a hyphen, a blank or nothing
+     * @param text a number with a unit, such as {@code 0.06 N·m}, {@code 6 N.cm} or {@code 8 ozf
+     *     in}; the dot between force and arm may be {@code ·}, {@code .}, {@code *}, a hyphen, a
+     *     blank or nothing
      * @throws IllegalArgumentException with a sentence for the user if it is none
      */
     public static BigDecimal torqueNm(String text) {
@@ -137,8 +144,14 @@ public final class Units {
     }
 
     private static String expected(Quantity quantity, String why) {
-        return "a " + quantity.noun() + " is a number and a unit (" + quantity.example + "); " + why
-                + ". Known units: " + String.join(", ", names(quantity));
+        return "a "
+                + quantity.noun()
+                + " is a number and a unit ("
+                + quantity.example
+                + "); "
+                + why
+                + ". Known units: "
+                + String.join(", ", names(quantity));
     }
 
     private static @Nullable BigDecimal find(Quantity quantity, String unit) {
@@ -153,7 +166,8 @@ public final class Units {
                 anyCase.add(each.getValue());
             }
         }
-        // "nm" for N·m and "MM" for mm are what people type; a capital M for milli in a torque would be mega
+        // "nm" for N·m and "MM" for mm are what people type; a capital M for milli in a torque
+        // would be mega
         boolean mega = wanted.startsWith("M") && quantity == Quantity.TORQUE;
         return exact != null || anyCase.size() != 1 || mega ? exact : anyCase.get(0);
     }

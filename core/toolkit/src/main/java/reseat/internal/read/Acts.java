@@ -13,9 +13,10 @@ import reseat.model.Move;
 import reseat.model.Way;
 
 /**
- * Makes moves and ways, with what kinds say where the file is silent. The kind of part or joint speaks first and its
- * usual manipulation second. Where the file names another manipulation, that speaks first, and alone about tool and
- * posture: a plug that is usually levered off with a tool needs none when it is lifted off with a nail.
+ * Makes moves and ways, with what kinds say where the file is silent. The kind of part or joint
+ * speaks first and its usual manipulation second. Where the file names another manipulation, that
+ * speaks first, and alone about tool and posture: a plug that is usually levered off with a tool
+ * needs none when it is lifted off with a nail.
  */
 final class Acts {
 
@@ -26,7 +27,13 @@ final class Acts {
     private final boolean resolved;
     private final Problems problems;
 
-    Acts(KindTable kinds, KindTable.Uses uses, String hand, String usualPosture, boolean resolved, Problems problems) {
+    Acts(
+            KindTable kinds,
+            KindTable.Uses uses,
+            String hand,
+            String usualPosture,
+            boolean resolved,
+            Problems problems) {
         this.kinds = kinds;
         this.uses = uses;
         this.hand = hand;
@@ -44,7 +51,13 @@ final class Acts {
      */
     Move move(String part, Look look, KindTable.Entry partKind) {
         Look move = look.look("move");
-        Silent act = new Silent("part " + part, move, stated(look, "move", move), partKind, resolved ? "act" : "lift");
+        Silent act =
+                new Silent(
+                        "part " + part,
+                        move,
+                        stated(look, "move", move),
+                        partKind,
+                        resolved ? "act" : "lift");
         return new Move(
                 act.kind.id(),
                 act.tool(Optional.empty()),
@@ -63,16 +76,29 @@ final class Acts {
      * @param jointKind its kind
      * @param driver the tool that turns its screw, if it has one
      */
-    Map<String, Way> ways(String joint, Look look, KindTable.Entry jointKind, Optional<String> driver) {
+    Map<String, Way> ways(
+            String joint, Look look, KindTable.Entry jointKind, Optional<String> driver) {
         Map<String, Way> ways = new LinkedHashMap<>();
         if (!look.has("ways")) {
             Look silent = new Look(null, look.at());
-            ways.put("usual", way("joint " + joint, "usual", silent, Optional.empty(), jointKind, driver));
+            ways.put(
+                    "usual",
+                    way("joint " + joint, "usual", silent, Optional.empty(), jointKind, driver));
             return ways;
         }
         Look all = look.look("ways");
-        look.table("ways").forEach((id, way) -> ways.put(
-                id, way("joint " + joint + ", way " + id, id, way, stated(all, id, way), jointKind, driver)));
+        look.table("ways")
+                .forEach(
+                        (id, way) ->
+                                ways.put(
+                                        id,
+                                        way(
+                                                "joint " + joint + ", way " + id,
+                                                id,
+                                                way,
+                                                stated(all, id, way),
+                                                jointKind,
+                                                driver)));
         return ways;
     }
 
@@ -87,12 +113,20 @@ final class Acts {
         if (!resolved && stated.isEmpty() && jointKind.way().isEmpty()) {
             problems.error(
                     look.at(),
-                    who + ": nothing says how it is released: give ways with a kind each, or a way to the kind of joint "
+                    who
+                            + ": nothing says how it is released: give ways with a kind each, or a way to the kind of joint "
                             + Words.quote(jointKind.kind().id()));
         }
-        List<ConsumableUse> consumes = look.has("consumes")
-                ? uses.read(look, "consumes")
-                : resolved ? List.of() : act.first(kind -> Optional.of(kind.consumes()).filter(c -> !c.isEmpty())).orElse(List.of());
+        List<ConsumableUse> consumes =
+                look.has("consumes")
+                        ? uses.read(look, "consumes")
+                        : resolved
+                                ? List.of()
+                                : act.first(
+                                                kind ->
+                                                        Optional.of(kind.consumes())
+                                                                .filter(c -> !c.isEmpty()))
+                                        .orElse(List.of());
         return new Way(
                 id,
                 act.kind.id(),
@@ -120,7 +154,12 @@ final class Acts {
         private final List<Kind> speakers;
         private final List<Kind> handSpeakers;
 
-        Silent(String who, Look look, Optional<String> stated, KindTable.Entry held, String otherwise) {
+        Silent(
+                String who,
+                Look look,
+                Optional<String> stated,
+                KindTable.Entry held,
+                String otherwise) {
             this.who = who;
             this.look = look;
             String id = stated.or(() -> resolved ? Optional.empty() : held.way()).orElse(otherwise);
@@ -146,7 +185,9 @@ final class Acts {
         }
 
         String posture() {
-            return look.text("posture").or(() -> first(handSpeakers, Kind::posture)).orElse(usualPosture);
+            return look.text("posture")
+                    .or(() -> first(handSpeakers, Kind::posture))
+                    .orElse(usualPosture);
         }
 
         long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {
@@ -158,8 +199,17 @@ final class Acts {
             if (silent.isEmpty()) {
                 problems.error(
                         look.at(),
-                        who + ": nothing says its " + key + ": give " + Words.quote(key) + " here, or to the kind "
-                                + Words.or(speakers.stream().map(each -> Words.quote(each.id())).distinct().toList()));
+                        who
+                                + ": nothing says its "
+                                + key
+                                + ": give "
+                                + Words.quote(key)
+                                + " here, or to the kind "
+                                + Words.or(
+                                        speakers.stream()
+                                                .map(each -> Words.quote(each.id()))
+                                                .distinct()
+                                                .toList()));
             }
             return silent.map(Duration::ms).orElse(0L);
         }

@@ -46,15 +46,35 @@ final class Assembly {
      * @param resolved whether no default applies
      * @param problems takes what is wrong
      */
-    Assembly(Node.Fields tree, Node.Fields stated, String file, boolean resolved, Problems problems) {
+    Assembly(
+            Node.Fields tree,
+            Node.Fields stated,
+            String file,
+            boolean resolved,
+            Problems problems) {
         this.device = new Look(tree, tree.at());
         this.stated = new Look(stated, stated.at());
         this.resolved = resolved;
         this.problems = problems;
-        device.table("consumables").forEach((id, look) ->
-                consumables.put(id, new Consumable(id, look.text("name", id), look.text("unit", "piece"))));
-        device.table("tools").forEach((id, look) ->
-                tools.put(id, new Tool(id, look.text("name", id), look.text("handle"), look.text("drive"))));
+        device.table("consumables")
+                .forEach(
+                        (id, look) ->
+                                consumables.put(
+                                        id,
+                                        new Consumable(
+                                                id,
+                                                look.text("name", id),
+                                                look.text("unit", "piece"))));
+        device.table("tools")
+                .forEach(
+                        (id, look) ->
+                                tools.put(
+                                        id,
+                                        new Tool(
+                                                id,
+                                                look.text("name", id),
+                                                look.text("handle"),
+                                                look.text("drive"))));
         draft.base = device.text("base", "");
         draft.hand = device.text("hand", "hand");
         draft.usualPosture = device.text("usualPosture", "face-up");
@@ -75,26 +95,41 @@ final class Assembly {
     private void fill() {
         Look outline = device.look("outline");
         if (outline.mm("width").isPresent() && outline.mm("height").isPresent()) {
-            draft.outline = Optional.of(new Outline(
-                    outline.mm("width").getAsDouble(),
-                    outline.mm("height").getAsDouble(),
-                    outline.mm("thickness")));
+            draft.outline =
+                    Optional.of(
+                            new Outline(
+                                    outline.mm("width").getAsDouble(),
+                                    outline.mm("height").getAsDouble(),
+                                    outline.mm("thickness")));
         }
-        device.table("supplies").forEach((id, look) -> draft.supplies.put(id, new Supply(id, look.text("name", id))));
+        device.table("supplies")
+                .forEach(
+                        (id, look) ->
+                                draft.supplies.put(id, new Supply(id, look.text("name", id))));
         device.table("screwTypes").forEach(this::screwType);
-        device.table("prepare").forEach((id, look) -> draft.prepares.put(
-                id,
-                new Prepare(
-                        id,
-                        look.text("text", ""),
-                        look.ms("time", "ms").orElse(0L),
-                        look.ms("restoreTime", "restoreMs").orElse(0L),
-                        look.texts("hazards"))));
+        device.table("prepare")
+                .forEach(
+                        (id, look) ->
+                                draft.prepares.put(
+                                        id,
+                                        new Prepare(
+                                                id,
+                                                look.text("text", ""),
+                                                look.ms("time", "ms").orElse(0L),
+                                                look.ms("restoreTime", "restoreMs").orElse(0L),
+                                                look.texts("hazards"))));
         device.table("parts").forEach(this::part);
         device.table("joints").forEach(this::joint);
-        device.table("tests").forEach((id, look) -> draft.tests.put(
-                id,
-                new FunctionTest(id, look.text("text", ""), spread(look.texts("of")), spread(look.texts("needs")))));
+        device.table("tests")
+                .forEach(
+                        (id, look) ->
+                                draft.tests.put(
+                                        id,
+                                        new FunctionTest(
+                                                id,
+                                                look.text("text", ""),
+                                                spread(look.texts("of")),
+                                                spread(look.texts("needs")))));
         usedTools();
         usedHazardsAndConsumables();
     }
@@ -121,9 +156,15 @@ final class Assembly {
         KindTable.Entry kind = kinds.use(Kind.Scope.PART, look.text("kind", "part"));
         boolean base = id.equals(draft.base);
         if (base && look.has("move")) {
-            problems.error(look.at("move"), "part " + id + " is the base: it stays on the bench and has no move");
+            problems.error(
+                    look.at("move"),
+                    "part " + id + " is the base: it stays on the bench and has no move");
         } else if (!base && resolved && !look.has("move")) {
-            problems.error(look.at(), "part " + id + ": the key \"move\" is missing; no default applies in a resolved file");
+            problems.error(
+                    look.at(),
+                    "part "
+                            + id
+                            + ": the key \"move\" is missing; no default applies in a resolved file");
         }
         Optional<Move> move = base ? Optional.empty() : Optional.of(acts.move(id, look, kind));
         draft.parts.put(
@@ -147,12 +188,17 @@ final class Assembly {
         if (screw.isEmpty() && isScrew && !resolved) {
             problems.error(look.at(), "joint " + id + " is a screw: the key \"screw\" is missing");
         } else if (screw.isEmpty() && look.has("seat")) {
-            problems.error(look.at("seat"), "joint " + id + " has a seat, but no key \"screw\" says what is in it");
+            problems.error(
+                    look.at("seat"),
+                    "joint " + id + " has a seat, but no key \"screw\" says what is in it");
         }
-        Optional<String> driver = resolved ? Optional.empty() : screw.flatMap(type -> driver(id, look, type));
+        Optional<String> driver =
+                resolved ? Optional.empty() : screw.flatMap(type -> driver(id, look, type));
         Map<String, Way> ways = acts.ways(id, look, kind, driver);
         if (ways.isEmpty()) {
-            problems.error(look.at("ways"), "joint " + id + ": a joint has at least one way to release it");
+            problems.error(
+                    look.at("ways"),
+                    "joint " + id + ": a joint has at least one way to release it");
         }
         List<String> holds = look.texts("holds");
         if (holds.size() < 2 || ways.isEmpty()) {
@@ -172,23 +218,38 @@ final class Assembly {
                         look.texts("cuts"),
                         ways,
                         seat,
-                        look.has("bond") ? Optional.of(SeatAssembly.bond(look.look("bond"))) : Optional.empty(),
+                        look.has("bond")
+                                ? Optional.of(SeatAssembly.bond(look.look("bond")))
+                                : Optional.empty(),
                         look.count("madeCycles").orElse(0)));
     }
 
-    /** Finds the first tool of the list that turns the drive of a screw; needed unless every way names its tool. */
+    /**
+     * Finds the first tool of the list that turns the drive of a screw; needed unless every way
+     * names its tool.
+     */
     private Optional<String> driver(String joint, Look look, String screwType) {
         String drive = device.look("screwTypes").look(screwType).text("drive", "");
-        Optional<String> tool = tools.values().stream()
-                .filter(each -> each.drive().equals(Optional.of(drive)))
-                .map(Tool::id)
-                .findFirst();
-        boolean named = look.has("ways") && look.table("ways").values().stream().allMatch(way -> way.has("tool"));
+        Optional<String> tool =
+                tools.values().stream()
+                        .filter(each -> each.drive().equals(Optional.of(drive)))
+                        .map(Tool::id)
+                        .findFirst();
+        boolean named =
+                look.has("ways")
+                        && look.table("ways").values().stream().allMatch(way -> way.has("tool"));
         if (tool.isEmpty() && !named && !drive.isEmpty()) {
-            List<String> drives = tools.values().stream().flatMap(t -> t.drive().stream()).distinct().toList();
+            List<String> drives =
+                    tools.values().stream().flatMap(t -> t.drive().stream()).distinct().toList();
             problems.error(
                     look.at("screw"),
-                    "joint " + joint + ": no tool turns the drive " + Words.quote(drive) + " of " + screwType + "."
+                    "joint "
+                            + joint
+                            + ": no tool turns the drive "
+                            + Words.quote(drive)
+                            + " of "
+                            + screwType
+                            + "."
                             + Words.hint(drive, drives, "drives"));
         }
         return tool;
@@ -213,16 +274,21 @@ final class Assembly {
         Set<String> needed = new LinkedHashSet<>(Set.of(draft.hand));
         Set<String> postures = new LinkedHashSet<>(Set.of(draft.usualPosture));
         for (Part part : draft.parts.values()) {
-            part.move().ifPresent(move -> {
-                needed.add(move.tool());
-                postures.add(move.posture());
-            });
+            part.move()
+                    .ifPresent(
+                            move -> {
+                                needed.add(move.tool());
+                                postures.add(move.posture());
+                            });
         }
         for (Joint joint : draft.joints.values()) {
-            joint.ways().values().forEach(way -> {
-                needed.add(way.tool());
-                postures.add(way.posture());
-            });
+            joint.ways()
+                    .values()
+                    .forEach(
+                            way -> {
+                                needed.add(way.tool());
+                                postures.add(way.posture());
+                            });
         }
         Set<String> used = new LinkedHashSet<>(needed);
         used.addAll(stated.look("tools").fields().entries().keySet());
@@ -234,45 +300,75 @@ final class Assembly {
             used.addAll(device.look("setup").look("tool").fields().entries().keySet());
         }
         // in the order of the list; what is in no list comes last, as a plain tool
-        tools.keySet().stream().filter(used::contains).forEach(id -> draft.tools.put(id, tools.get(id)));
-        used.forEach(id -> draft.tools.computeIfAbsent(id, plain -> new Tool(plain, plain, Optional.empty(), Optional.empty())));
-        List<Tool> inTable = draft.tools.values().stream()
-                .filter(tool -> !resolved || needed.contains(tool.id()))
-                .toList();
-        draft.setup = new SetupAssembly(device.look("setup"), resolved, problems).table(inTable, postures);
+        tools.keySet().stream()
+                .filter(used::contains)
+                .forEach(id -> draft.tools.put(id, tools.get(id)));
+        used.forEach(
+                id ->
+                        draft.tools.computeIfAbsent(
+                                id,
+                                plain ->
+                                        new Tool(
+                                                plain, plain, Optional.empty(), Optional.empty())));
+        List<Tool> inTable =
+                draft.tools.values().stream()
+                        .filter(tool -> !resolved || needed.contains(tool.id()))
+                        .toList();
+        draft.setup =
+                new SetupAssembly(device.look("setup"), resolved, problems)
+                        .table(inTable, postures);
     }
 
     private void usedHazardsAndConsumables() {
-        Set<String> hazards = new LinkedHashSet<>(stated.look("hazards").fields().entries().keySet());
-        Set<String> used = new LinkedHashSet<>(stated.look("consumables").fields().entries().keySet());
-        draft.parts.values().forEach(part -> {
-            hazards.addAll(part.hazards());
-            part.move().ifPresent(move -> hazards.addAll(move.hazards()));
-        });
-        draft.joints.values().stream().flatMap(joint -> joint.ways().values().stream()).forEach(way -> {
-            hazards.addAll(way.hazards());
-            way.consumes().forEach(use -> used.add(use.consumable()));
-        });
+        Set<String> hazards =
+                new LinkedHashSet<>(stated.look("hazards").fields().entries().keySet());
+        Set<String> used =
+                new LinkedHashSet<>(stated.look("consumables").fields().entries().keySet());
+        draft.parts
+                .values()
+                .forEach(
+                        part -> {
+                            hazards.addAll(part.hazards());
+                            part.move().ifPresent(move -> hazards.addAll(move.hazards()));
+                        });
+        draft.joints.values().stream()
+                .flatMap(joint -> joint.ways().values().stream())
+                .forEach(
+                        way -> {
+                            hazards.addAll(way.hazards());
+                            way.consumes().forEach(use -> used.add(use.consumable()));
+                        });
         draft.prepares.values().forEach(prepare -> hazards.addAll(prepare.hazards()));
         for (Kind kind : kinds.used()) {
             hazards.addAll(kind.hazards());
             kind.consumes().forEach(use -> used.add(use.consumable()));
         }
-        consumables.values().stream().filter(each -> used.contains(each.id())).forEach(each -> draft.consumables.put(each.id(), each));
-        device.table("hazards").forEach((id, look) -> {
-            if (hazards.contains(id)) {
-                hazard(id, look);
-            }
-        });
+        consumables.values().stream()
+                .filter(each -> used.contains(each.id()))
+                .forEach(each -> draft.consumables.put(each.id(), each));
+        device.table("hazards")
+                .forEach(
+                        (id, look) -> {
+                            if (hazards.contains(id)) {
+                                hazard(id, look);
+                            }
+                        });
     }
 
     private void hazard(String id, Look look) {
-        Optional<Signal> signal = look.text("signal").flatMap(word -> KindTable.constant(Signal.values(), word));
-        List<String> texts = Stream.of("nature", "consequence", "avoidance").map(key -> look.text(key, "")).toList();
+        Optional<Signal> signal =
+                look.text("signal").flatMap(word -> KindTable.constant(Signal.values(), word));
+        List<String> texts =
+                Stream.of("nature", "consequence", "avoidance")
+                        .map(key -> look.text(key, ""))
+                        .toList();
         if (signal.isPresent() && texts.stream().noneMatch(String::isBlank)) {
-            draft.hazards.put(id, new Hazard(id, signal.get(), texts.get(0), texts.get(1), texts.get(2)));
+            draft.hazards.put(
+                    id, new Hazard(id, signal.get(), texts.get(0), texts.get(1), texts.get(2)));
         } else if (look.has("nature") && look.has("consequence") && look.has("avoidance")) {
-            problems.error(look.at(), "hazard " + id + " must say what it is, what follows and how to avoid it");
+            problems.error(
+                    look.at(),
+                    "hazard " + id + " must say what it is, what follows and how to avoid it");
         }
     }
 }

@@ -27,13 +27,16 @@ final class BuiltIn {
     private static Node.Fields load() {
         try (InputStream in = BuiltIn.class.getResourceAsStream(RESOURCE)) {
             if (in == null) {
-                throw new IllegalStateException("the resource " + RESOURCE + " is missing from this build");
+                throw new IllegalStateException(
+                        "the resource " + RESOURCE + " is missing from this build");
             }
             Problems problems = new Problems(NAME);
             Node tree = Trees.parse(NAME, in.readAllBytes(), problems).orElse(null);
             if (!(tree instanceof Node.Fields fields) || problems.hasErrors()) {
                 throw new IllegalStateException(
-                        RESOURCE + " is faulty: " + problems.sorted().stream().map(Problem::toString).toList());
+                        RESOURCE
+                                + " is faulty: "
+                                + problems.sorted().stream().map(Problem::toString).toList());
             }
             return fields;
         } catch (IOException e) {

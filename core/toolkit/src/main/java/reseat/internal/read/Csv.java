@@ -5,8 +5,8 @@ import java.util.List;
 import reseat.model.Origin;
 
 /**
- * Splits CSV (RFC 4180) into cells that know their place. The common libraries tell the line of a row at best, and a
- * place is what a person needs who looks for one cell among eighty screws.
+ * Splits CSV (RFC 4180) into cells that know their place. The common libraries tell the line of a
+ * row at best, and a place is what a person needs who looks for one cell among eighty screws.
  */
 final class Csv {
 
@@ -36,7 +36,8 @@ final class Csv {
      *
      * @param name name of the file, for places
      * @param text the text; lines end as on any system
-     * @return the rows that are not blank; a comma, semicolon or tab separates, whichever the first row has most of
+     * @return the rows that are not blank; a comma, semicolon or tab separates, whichever the first
+     *     row has most of
      * @throws TreeException if a quote is not closed, or something follows a closed one
      */
     static List<List<Cell>> rows(String name, String text) throws TreeException {
@@ -47,7 +48,9 @@ final class Csv {
             List<Cell> row = csv.row();
             cells += row.size();
             if (cells > TreeBuilder.VALUES) {
-                throw new TreeException(row.get(0).at(), "the table has more than " + TreeBuilder.VALUES + " cells");
+                throw new TreeException(
+                        row.get(0).at(),
+                        "the table has more than " + TreeBuilder.VALUES + " cells");
             }
             if (row.stream().anyMatch(cell -> !cell.text().isEmpty())) {
                 rows.add(row);
@@ -133,7 +136,8 @@ final class Csv {
                     at++;
                 }
                 if (at < text.length() && !endsCell(text.charAt(at))) {
-                    throw new TreeException(place(), "something follows the closing quote of this cell");
+                    throw new TreeException(
+                            place(), "something follows the closing quote of this cell");
                 }
                 return out.toString().strip();
             }

@@ -17,7 +17,8 @@ import reseat.spi.DeviceFamily;
 /** Reads one device file from bytes to model. An instance reads once. */
 public final class DeviceReader {
 
-    private static final List<String> WITH_DEFAULTS = List.of("tools", "setup", "kinds", "hazards", "consumables");
+    private static final List<String> WITH_DEFAULTS =
+            List.of("tools", "setup", "kinds", "hazards", "consumables");
 
     private final Path path;
     private final String file;
@@ -39,16 +40,22 @@ public final class DeviceReader {
     /** Reads a file; the contract is that of {@code DeviceFiles.read}. */
     public static Reading read(Path path, Optional<String> variant, List<DeviceFamily> families) {
         DeviceReader reader = new DeviceReader(path, variant, families);
-        Optional<Device> device = Sources.load(path, reader.file, reader.problems)
-                .flatMap(content -> Trees.parse(reader.file, content, reader.problems))
-                .flatMap(reader::device);
+        Optional<Device> device =
+                Sources.load(path, reader.file, reader.problems)
+                        .flatMap(content -> Trees.parse(reader.file, content, reader.problems))
+                        .flatMap(reader::device);
         boolean failed = reader.problems.hasErrors();
-        return new Reading(failed ? Optional.empty() : device, reader.problems.sorted(), reader.variants);
+        return new Reading(
+                failed ? Optional.empty() : device, reader.problems.sorted(), reader.variants);
     }
 
     private Optional<Device> device(Node root) {
         if (!(root instanceof Node.Fields fields)) {
-            problems.error(root.at(), "found " + root.describe() + ", expected the keys of a device file, such as format");
+            problems.error(
+                    root.at(),
+                    "found "
+                            + root.describe()
+                            + ", expected the keys of a device file, such as format");
             return Optional.empty();
         }
         if (fields.get("variants") instanceof Node.Fields named) {
@@ -62,7 +69,10 @@ public final class DeviceReader {
         new ShapeCheck(known, resolved, problems).check("device", full, Format.DEVICE);
         defaultsExist(full, known, resolved);
         Node joints = full.get("joints");
-        Node.Fields tree = joints instanceof Node.Fields map ? full.with("joints", Seats.spread(map, problems)) : full;
+        Node.Fields tree =
+                joints instanceof Node.Fields map
+                        ? full.with("joints", Seats.spread(map, problems))
+                        : full;
         Places places = new Places(tree, whole, BuiltIn.NAME);
         Assembly assembly = new Assembly(tree, stated, file, resolved, problems);
         Draft draft = assembly.draft();
@@ -78,16 +88,25 @@ public final class DeviceReader {
         Node.Fields base = root.without("variants");
         Node.Fields named = root.fields("variants");
         if (root.get("variants") != null && named == null) {
-            problems.error(root.entries().get("variants").keyAt(), "variants: expected a map from ids, each to a merge patch");
+            problems.error(
+                    root.entries().get("variants").keyAt(),
+                    "variants: expected a map from ids, each to a merge patch");
         }
         if (named != null) {
             new ShapeCheck(new KnownIds(base, false), false, problems)
                     .check("variants", named, Format.DEVICE.keys().get("variants").shape());
-            named.entries().forEach((id, entry) -> {
-                if (!(entry.value() instanceof Node.Fields)) {
-                    problems.error(entry.value().at(), id + ": found " + entry.value().describe() + ", expected a map: a merge patch");
-                }
-            });
+            named.entries()
+                    .forEach(
+                            (id, entry) -> {
+                                if (!(entry.value() instanceof Node.Fields)) {
+                                    problems.error(
+                                            entry.value().at(),
+                                            id
+                                                    + ": found "
+                                                    + entry.value().describe()
+                                                    + ", expected a map: a merge patch");
+                                }
+                            });
         }
         if (variant.isEmpty()) {
             return base;
@@ -95,7 +114,11 @@ public final class DeviceReader {
         Node.Fields patch = named == null ? null : named.fields(variant.get());
         if (patch == null) {
             problems.error(
-                    whole, "there is no variant " + Words.quote(variant.get()) + "." + Words.hint(variant.get(), variants, "variants"));
+                    whole,
+                    "there is no variant "
+                            + Words.quote(variant.get())
+                            + "."
+                            + Words.hint(variant.get(), variants, "variants"));
             return base;
         }
         return (Node.Fields) MergePatch.apply(base, patch);
@@ -104,14 +127,18 @@ public final class DeviceReader {
     /** Lays built-in data, family and device over each other, in rising order of rank. */
     private Node.Fields withDefaults(Node.Fields stated) {
         Map<String, Node.Entry> layered = new LinkedHashMap<>(stated.entries());
-        Node defaults = familyOf(stated)
-                .<Node>map(family -> MergePatch.apply(BuiltIn.tree(), family))
-                .orElse(BuiltIn.tree());
+        Node defaults =
+                familyOf(stated)
+                        .<Node>map(family -> MergePatch.apply(BuiltIn.tree(), family))
+                        .orElse(BuiltIn.tree());
         for (String key : WITH_DEFAULTS) {
             Node below = ((Node.Fields) defaults).get(key);
             Node.Entry own = stated.entries().get(key);
             if (below != null) {
-                Node merged = own == null || own.value().isNull() ? below : MergePatch.apply(below, own.value());
+                Node merged =
+                        own == null || own.value().isNull()
+                                ? below
+                                : MergePatch.apply(below, own.value());
                 layered.put(key, new Node.Entry(own == null ? below.at() : own.keyAt(), merged));
             }
         }
@@ -128,8 +155,13 @@ public final class DeviceReader {
         if (family.isEmpty()) {
             problems.error(
                     stated.entries().get("family").value().at(),
-                    "family: there is no device family " + Words.quote(id) + "."
-                            + Words.hint(id, families.stream().map(DeviceFamily::id).toList(), "device families"));
+                    "family: there is no device family "
+                            + Words.quote(id)
+                            + "."
+                            + Words.hint(
+                                    id,
+                                    families.stream().map(DeviceFamily::id).toList(),
+                                    "device families"));
             return Optional.empty();
         }
         String name = "family " + id;
@@ -140,58 +172,80 @@ public final class DeviceReader {
                 return Optional.of(fields);
             }
         } catch (IOException e) {
-            problems.error(new Origin(name, 0, 0), "the data of this family cannot be read: " + e.getMessage());
+            problems.error(
+                    new Origin(name, 0, 0),
+                    "the data of this family cannot be read: " + e.getMessage());
         }
         return Optional.empty();
     }
 
     private void unknownDefaults(Node.Fields family) {
-        family.entries().forEach((key, entry) -> {
-            if (!Format.DEFAULTS.keys().containsKey(key)) {
-                problems.error(
-                        entry.keyAt(),
-                        "defaults: unknown key " + Words.quote(key) + "." + Words.hint(key, Format.DEFAULTS.keys().keySet(), "keys"));
-            }
-        });
+        family.entries()
+                .forEach(
+                        (key, entry) -> {
+                            if (!Format.DEFAULTS.keys().containsKey(key)) {
+                                problems.error(
+                                        entry.keyAt(),
+                                        "defaults: unknown key "
+                                                + Words.quote(key)
+                                                + "."
+                                                + Words.hint(
+                                                        key,
+                                                        Format.DEFAULTS.keys().keySet(),
+                                                        "keys"));
+                            }
+                        });
     }
 
-    /** What a file leaves out is looked up as well: a shop's own data may lack the hand or the usual posture. */
+    /**
+     * What a file leaves out is looked up as well: a shop's own data may lack the hand or the usual
+     * posture.
+     */
     private void defaultsExist(Node.Fields full, KnownIds known, boolean resolved) {
-        if (!resolved && full.get("usualPosture") == null && !known.allows(Shape.Scope.POSTURE, "face-up")) {
-            problems.error(full.at(), "the usual posture face-up is not in setup.posture; name one with usualPosture");
+        if (!resolved
+                && full.get("usualPosture") == null
+                && !known.allows(Shape.Scope.POSTURE, "face-up")) {
+            problems.error(
+                    full.at(),
+                    "the usual posture face-up is not in setup.posture; name one with usualPosture");
         }
     }
 
     private static Set<String> held(Node.Fields tree) {
         Set<String> held = new LinkedHashSet<>();
-        new Look(tree, tree.at()).table("joints").values().forEach(joint -> held.addAll(joint.texts("holds")));
+        new Look(tree, tree.at())
+                .table("joints")
+                .values()
+                .forEach(joint -> held.addAll(joint.texts("holds")));
         return held;
     }
 
     private Device build(Node.Fields tree, Assembly assembly, Places places) {
         Draft draft = assembly.draft();
         Look look = new Look(tree, tree.at());
-        return Device.build(look.text("id", ""), builder -> {
-            builder.name(look.text("name", look.text("id", "")))
-                    .maker(look.text("maker", ""))
-                    .family(look.text("family", ""))
-                    .base(draft.base)
-                    .hand(draft.hand)
-                    .usualPosture(draft.usualPosture)
-                    .setup(draft.setup.orElseThrow());
-            variant.or(() -> look.text("variant")).ifPresent(builder::variant);
-            draft.outline.ifPresent(builder::outline);
-            draft.supplies.values().forEach(builder::add);
-            draft.tools.values().forEach(builder::add);
-            draft.screwTypes.values().forEach(builder::add);
-            draft.consumables.values().forEach(builder::add);
-            draft.hazards.values().forEach(builder::add);
-            draft.prepares.values().forEach(builder::add);
-            draft.parts.values().forEach(builder::add);
-            draft.joints.values().forEach(builder::add);
-            draft.tests.values().forEach(builder::add);
-            assembly.kinds().forEach(builder::add);
-            places.all().forEach(builder::origin);
-        });
+        return Device.build(
+                look.text("id", ""),
+                builder -> {
+                    builder.name(look.text("name", look.text("id", "")))
+                            .maker(look.text("maker", ""))
+                            .family(look.text("family", ""))
+                            .base(draft.base)
+                            .hand(draft.hand)
+                            .usualPosture(draft.usualPosture)
+                            .setup(draft.setup.orElseThrow());
+                    variant.or(() -> look.text("variant")).ifPresent(builder::variant);
+                    draft.outline.ifPresent(builder::outline);
+                    draft.supplies.values().forEach(builder::add);
+                    draft.tools.values().forEach(builder::add);
+                    draft.screwTypes.values().forEach(builder::add);
+                    draft.consumables.values().forEach(builder::add);
+                    draft.hazards.values().forEach(builder::add);
+                    draft.prepares.values().forEach(builder::add);
+                    draft.parts.values().forEach(builder::add);
+                    draft.joints.values().forEach(builder::add);
+                    draft.tests.values().forEach(builder::add);
+                    assembly.kinds().forEach(builder::add);
+                    places.all().forEach(builder::origin);
+                });
     }
 }

@@ -15,7 +15,10 @@ import reseat.model.SetupTable;
 import reseat.model.Supply;
 import reseat.model.Tool;
 
-/** The facts of a device as far as they could be read; may still be unsound. Filled by {@link Assembly} alone. */
+/**
+ * The facts of a device as far as they could be read; may still be unsound. Filled by {@link
+ * Assembly} alone.
+ */
 final class Draft {
     String base = "";
     String hand = "";

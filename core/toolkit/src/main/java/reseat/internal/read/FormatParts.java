@@ -18,88 +18,171 @@ final class FormatParts {
 
     static final List<String> FORMS = lower(Seat.Form.values());
 
-    private static final List<String> SIGNALS =
-            Stream.of(Signal.values()).map(Enum::name).toList();
+    private static final List<String> SIGNALS = Stream.of(Signal.values()).map(Enum::name).toList();
 
     /** Things that are used up. */
-    static final Shape USES = several(group(
-            "use",
-            List.of(
-                    must("of", new Shape.Ref(Scope.CONSUMABLE), "The consumable."),
-                    must("quantity", value(Type.QUANTITY), "How much."),
-                    may("unit", value(Type.TEXT), "The unit it is counted in; that of the consumable by default."))));
+    static final Shape USES =
+            several(
+                    group(
+                            "use",
+                            List.of(
+                                    must("of", new Shape.Ref(Scope.CONSUMABLE), "The consumable."),
+                                    must("quantity", value(Type.QUANTITY), "How much."),
+                                    may(
+                                            "unit",
+                                            value(Type.TEXT),
+                                            "The unit it is counted in; that of the consumable by default."))));
 
-    static final Shape.Group PREPARE = group(
-            "prepare",
-            join(
-                    List.of(must("text", value(Type.TEXT), "What to do, in the imperative.")),
-                    time("time", "ms", Need.ALWAYS, "Time of the act."),
-                    time("restoreTime", "restoreMs", Need.NEVER, "Time of its undoing; 0 by default."),
-                    List.of(may("hazards", refs(Scope.HAZARD), "Hazards it brings."))));
+    static final Shape.Group PREPARE =
+            group(
+                    "prepare",
+                    join(
+                            List.of(
+                                    must(
+                                            "text",
+                                            value(Type.TEXT),
+                                            "What to do, in the imperative.")),
+                            time("time", "ms", Need.ALWAYS, "Time of the act."),
+                            time(
+                                    "restoreTime",
+                                    "restoreMs",
+                                    Need.NEVER,
+                                    "Time of its undoing; 0 by default."),
+                            List.of(may("hazards", refs(Scope.HAZARD), "Hazards it brings."))));
 
-    static final Shape.Group TEST = group(
-            "test",
-            List.of(
-                    must("text", value(Type.TEXT), "What to do and what must be seen."),
-                    must(
-                            "of",
-                            new Shape.Several(new Shape.Ref(Scope.JOINT_OR_PART), 1, true),
-                            "Parts and joints that it tests."),
-                    may("needs", refs(Scope.JOINT_OR_PART), "Parts and joints that must be back before it.")));
+    static final Shape.Group TEST =
+            group(
+                    "test",
+                    List.of(
+                            must("text", value(Type.TEXT), "What to do and what must be seen."),
+                            must(
+                                    "of",
+                                    new Shape.Several(new Shape.Ref(Scope.JOINT_OR_PART), 1, true),
+                                    "Parts and joints that it tests."),
+                            may(
+                                    "needs",
+                                    refs(Scope.JOINT_OR_PART),
+                                    "Parts and joints that must be back before it.")));
 
-    private static final Shape.Group KIND = group(
-            "kind",
-            List.of(
-                    may("title", value(Type.TEXT), "The noun people use."),
-                    may("verb", value(Type.TEXT), "How the act is told, in the imperative."),
-                    may("restoreVerb", value(Type.TEXT), "How the restore act is told."),
-                    may("role", new Shape.Choice(lower(Kind.Role.values())), "What the toolkit computes with it as."),
-                    may("tool", new Shape.Ref(Scope.TOOL), "Tool, unless a device says otherwise."),
-                    may("posture", new Shape.Ref(Scope.POSTURE), "Posture, unless a device says otherwise."),
-                    may("time", value(Type.TIME), "Time of the act, unless a device says otherwise."),
-                    may("timeBasis", basis(), "How that time is known, if not as its place says."),
-                    may("restoreTime", value(Type.TIME), "Time of the restore act, unless a device says otherwise."),
-                    may("restoreTimeBasis", basis(), "How that time is known, if not as its place says."),
-                    may("slack", value(Type.BOOL), "Kind of joint: its parts can lie apart while connected."),
-                    may("way", new Shape.Ref(Scope.MANIPULATION), "Kind of joint: the manipulation that releases it."),
-                    may("hazards", refs(Scope.HAZARD), "Hazards it brings."),
-                    may("handling", several(value(Type.TEXT)), "Sentences to print with each act."),
-                    may("consumes", USES, "What a rebuild uses up, unless a way says otherwise."),
-                    may("restore", value(Type.TEXT), "What the rebuild has to do."),
-                    may("irreversible", value(Type.BOOL), "Making it again closes what only destruction opens."),
-                    may("keepHold", value(Type.BOOL), "The hand stays on it until the next part is moved."),
-                    may("magnetic", value(Type.BOOL), "It catches loose screws."),
-                    may("dwell", value(Type.DWELL), "Time to wait after the restore act."),
-                    may("ratedCycles", value(Type.COUNT), "How often it may be made and broken."),
-                    may("source", value(Type.TEXT), "Where the values come from.")));
+    private static final Shape.Group KIND =
+            group(
+                    "kind",
+                    List.of(
+                            may("title", value(Type.TEXT), "The noun people use."),
+                            may(
+                                    "verb",
+                                    value(Type.TEXT),
+                                    "How the act is told, in the imperative."),
+                            may("restoreVerb", value(Type.TEXT), "How the restore act is told."),
+                            may(
+                                    "role",
+                                    new Shape.Choice(lower(Kind.Role.values())),
+                                    "What the toolkit computes with it as."),
+                            may(
+                                    "tool",
+                                    new Shape.Ref(Scope.TOOL),
+                                    "Tool, unless a device says otherwise."),
+                            may(
+                                    "posture",
+                                    new Shape.Ref(Scope.POSTURE),
+                                    "Posture, unless a device says otherwise."),
+                            may(
+                                    "time",
+                                    value(Type.TIME),
+                                    "Time of the act, unless a device says otherwise."),
+                            may(
+                                    "timeBasis",
+                                    basis(),
+                                    "How that time is known, if not as its place says."),
+                            may(
+                                    "restoreTime",
+                                    value(Type.TIME),
+                                    "Time of the restore act, unless a device says otherwise."),
+                            may(
+                                    "restoreTimeBasis",
+                                    basis(),
+                                    "How that time is known, if not as its place says."),
+                            may(
+                                    "slack",
+                                    value(Type.BOOL),
+                                    "Kind of joint: its parts can lie apart while connected."),
+                            may(
+                                    "way",
+                                    new Shape.Ref(Scope.MANIPULATION),
+                                    "Kind of joint: the manipulation that releases it."),
+                            may("hazards", refs(Scope.HAZARD), "Hazards it brings."),
+                            may(
+                                    "handling",
+                                    several(value(Type.TEXT)),
+                                    "Sentences to print with each act."),
+                            may(
+                                    "consumes",
+                                    USES,
+                                    "What a rebuild uses up, unless a way says otherwise."),
+                            may("restore", value(Type.TEXT), "What the rebuild has to do."),
+                            may(
+                                    "irreversible",
+                                    value(Type.BOOL),
+                                    "Making it again closes what only destruction opens."),
+                            may(
+                                    "keepHold",
+                                    value(Type.BOOL),
+                                    "The hand stays on it until the next part is moved."),
+                            may("magnetic", value(Type.BOOL), "It catches loose screws."),
+                            may("dwell", value(Type.DWELL), "Time to wait after the restore act."),
+                            may(
+                                    "ratedCycles",
+                                    value(Type.COUNT),
+                                    "How often it may be made and broken."),
+                            may("source", value(Type.TEXT), "Where the values come from.")));
 
     private FormatParts() {}
 
     /** The keys that a device file has in common with built-in data and families. */
     static List<Key> defaults() {
-        Shape tool = group(
-                "tool",
-                List.of(
-                        may("name", value(Type.TEXT), "The name people use."),
-                        may("handle", value(Type.ID), "Handle that the bit fits."),
-                        may("drive", value(Type.TEXT), "Drive that it turns, such as T5.")));
-        Shape hazard = group(
-                "hazard",
-                List.of(
-                        must("signal", new Shape.Choice(SIGNALS), "Signal word."),
-                        must("nature", value(Type.TEXT), "What the hazard is."),
-                        must("consequence", value(Type.TEXT), "What happens if it is not avoided."),
-                        must("avoidance", value(Type.TEXT), "What to do.")));
-        Shape consumable = group(
-                "consumable",
-                List.of(
-                        may("name", value(Type.TEXT), "The name people use."),
-                        must("unit", value(Type.TEXT), "The unit it is counted in.")));
+        Shape tool =
+                group(
+                        "tool",
+                        List.of(
+                                may("name", value(Type.TEXT), "The name people use."),
+                                may("handle", value(Type.ID), "Handle that the bit fits."),
+                                may(
+                                        "drive",
+                                        value(Type.TEXT),
+                                        "Drive that it turns, such as T5.")));
+        Shape hazard =
+                group(
+                        "hazard",
+                        List.of(
+                                must("signal", new Shape.Choice(SIGNALS), "Signal word."),
+                                must("nature", value(Type.TEXT), "What the hazard is."),
+                                must(
+                                        "consequence",
+                                        value(Type.TEXT),
+                                        "What happens if it is not avoided."),
+                                must("avoidance", value(Type.TEXT), "What to do.")));
+        Shape consumable =
+                group(
+                        "consumable",
+                        List.of(
+                                may("name", value(Type.TEXT), "The name people use."),
+                                must("unit", value(Type.TEXT), "The unit it is counted in.")));
         return List.of(
                 may("tools", idKeyed(tool, "a tool"), "Tools; added to the known ones."),
-                new Key("setup", setup(), Need.RESOLVED, "", "What a change of tool or posture costs."),
-                may("kinds", kinds(), "Kinds of parts, joints and manipulations; added to the known ones."),
-                may("hazards", idKeyed(hazard, "a hazard"), "Safety messages; added to the known ones."),
+                new Key(
+                        "setup",
+                        setup(),
+                        Need.RESOLVED,
+                        "",
+                        "What a change of tool or posture costs."),
+                may(
+                        "kinds",
+                        kinds(),
+                        "Kinds of parts, joints and manipulations; added to the known ones."),
+                may(
+                        "hazards",
+                        idKeyed(hazard, "a hazard"),
+                        "Safety messages; added to the known ones."),
                 may("consumables", idKeyed(consumable, "a consumable"), "What rebuilds use up."));
     }
 
@@ -112,8 +195,18 @@ final class FormatParts {
                         may("toolChange", value(Type.TIME), "Put one tool away and fetch another."),
                         may("bitChange", value(Type.TIME), "Change the bit on one handle."),
                         may("postureChange", value(Type.TIME), "Turn or prop the device."),
-                        new Key("tool", new Shape.Table(Scope.TOOL, toTool, "a tool"), Need.RESOLVED, "", "From, to."),
-                        new Key("posture", idKeyed(toPosture, "a posture"), Need.RESOLVED, "", "From, to.")));
+                        new Key(
+                                "tool",
+                                new Shape.Table(Scope.TOOL, toTool, "a tool"),
+                                Need.RESOLVED,
+                                "",
+                                "From, to."),
+                        new Key(
+                                "posture",
+                                idKeyed(toPosture, "a posture"),
+                                Need.RESOLVED,
+                                "",
+                                "From, to.")));
     }
 
     private static Shape kinds() {
@@ -122,7 +215,10 @@ final class FormatParts {
                 List.of(
                         may("parts", idKeyed(KIND, "a kind of part"), "Kinds of part."),
                         may("joints", idKeyed(KIND, "a kind of joint"), "Kinds of joint."),
-                        may("manipulations", idKeyed(KIND, "a kind of manipulation"), "Kinds of manipulation.")));
+                        may(
+                                "manipulations",
+                                idKeyed(KIND, "a kind of manipulation"),
+                                "Kinds of manipulation.")));
     }
 
     /** The keys of everything that a hand does with a tool in a posture. */
@@ -131,11 +227,19 @@ final class FormatParts {
                 List.of(
                         may("kind", new Shape.Ref(Scope.MANIPULATION), kindHelp),
                         new Key("tool", new Shape.Ref(Scope.TOOL), Need.RESOLVED, "", "Tool."),
-                        new Key("posture", new Shape.Ref(Scope.POSTURE), Need.RESOLVED, "", "Posture of the device.")),
+                        new Key(
+                                "posture",
+                                new Shape.Ref(Scope.POSTURE),
+                                Need.RESOLVED,
+                                "",
+                                "Posture of the device.")),
                 time("time", "ms", Need.RESOLVED, "Time of the act."),
                 time("restoreTime", "restoreMs", Need.RESOLVED, "Time of the restore act."),
                 List.of(
-                        may("handling", several(value(Type.TEXT)), "Sentences to print with the act."),
+                        may(
+                                "handling",
+                                several(value(Type.TEXT)),
+                                "Sentences to print with the act."),
                         may("hazards", refs(Scope.HAZARD), "Hazards it brings.")));
     }
 
@@ -162,7 +266,12 @@ final class FormatParts {
     static List<Key> torque(String name, String help) {
         return List.of(
                 new Key(name, value(Type.TORQUE), Need.NEVER, name + "Nm", help),
-                new Key(name + "Nm", value(Type.NM), Need.NEVER, name, help + " In newton metres."));
+                new Key(
+                        name + "Nm",
+                        value(Type.NM),
+                        Need.NEVER,
+                        name,
+                        help + " In newton metres."));
     }
 
     private static List<Key> time(String name, String bare, Need need, String help) {

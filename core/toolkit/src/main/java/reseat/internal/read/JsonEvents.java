@@ -14,15 +14,17 @@ import reseat.model.Origin;
 final class JsonEvents {
 
     // the builder has bounds of its own, with messages of its own; these only have to be wider
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(2 * TreeBuilder.DEPTH)
-                    .maxStringLength(Sources.MAX_BYTES)
-                    .maxNameLength(Sources.MAX_BYTES)
-                    .maxNumberLength(1000)
-                    .build())
-            .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-            .build();
+    private static final JsonFactory FACTORY =
+            JsonFactory.builder()
+                    .streamReadConstraints(
+                            StreamReadConstraints.builder()
+                                    .maxNestingDepth(2 * TreeBuilder.DEPTH)
+                                    .maxStringLength(Sources.MAX_BYTES)
+                                    .maxNameLength(Sources.MAX_BYTES)
+                                    .maxNumberLength(1000)
+                                    .build())
+                    .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                    .build();
 
     private JsonEvents() {}
 
@@ -33,7 +35,9 @@ final class JsonEvents {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
                 Origin at = place(name, parser.currentTokenLocation());
                 if (done) {
-                    throw new TreeException(at, "a device file ends with its outermost brace; here something follows");
+                    throw new TreeException(
+                            at,
+                            "a device file ends with its outermost brace; here something follows");
                 }
                 switch (token) {
                     case START_OBJECT, START_ARRAY -> {
@@ -67,6 +71,7 @@ final class JsonEvents {
     }
 
     private static Origin place(String name, JsonLocation location) {
-        return new Origin(name, Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
+        return new Origin(
+                name, Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
     }
 }

@@ -18,8 +18,14 @@ import reseat.model.Kind;
 /** The registered kinds, and which of them the device uses. */
 final class KindTable {
 
-    private static final Map<Kind.Scope, String> SECTIONS = Map.of(
-            Kind.Scope.PART, "parts", Kind.Scope.JOINT, "joints", Kind.Scope.MANIPULATION, "manipulations");
+    private static final Map<Kind.Scope, String> SECTIONS =
+            Map.of(
+                    Kind.Scope.PART,
+                    "parts",
+                    Kind.Scope.JOINT,
+                    "joints",
+                    Kind.Scope.MANIPULATION,
+                    "manipulations");
 
     private final Map<Kind.Scope, Map<String, Entry>> entries = new EnumMap<>(Kind.Scope.class);
     private final Map<Kind.Scope, Map<String, Kind>> used = new EnumMap<>(Kind.Scope.class);
@@ -45,10 +51,14 @@ final class KindTable {
         for (Kind.Scope scope : Kind.Scope.values()) {
             String section = Objects.requireNonNull(SECTIONS.get(scope));
             Map<String, Entry> table = new LinkedHashMap<>();
-            device.look("kinds").table(section).forEach((id, look) -> table.put(id, entry(id, scope, look, deviceFile, uses)));
+            device.look("kinds")
+                    .table(section)
+                    .forEach((id, look) -> table.put(id, entry(id, scope, look, deviceFile, uses)));
             entries.put(scope, table);
             used.put(scope, new LinkedHashMap<>());
-            stated.look("kinds").table(section).keySet().stream().filter(table::containsKey).forEach(id -> use(scope, id));
+            stated.look("kinds").table(section).keySet().stream()
+                    .filter(table::containsKey)
+                    .forEach(id -> use(scope, id));
         }
     }
 
@@ -68,39 +78,47 @@ final class KindTable {
                     if (!unit.equals(of.unit())) {
                         problems.error(
                                 use.at("unit"),
-                                "unit: " + of.id() + " is counted in " + Words.quote(of.unit()) + ", not in "
+                                "unit: "
+                                        + of.id()
+                                        + " is counted in "
+                                        + Words.quote(of.unit())
+                                        + ", not in "
                                         + Words.quote(unit));
                     }
                     use.number("quantity", Type.QUANTITY)
-                            .ifPresent(quantity -> all.add(new ConsumableUse(of.id(), quantity, unit)));
+                            .ifPresent(
+                                    quantity ->
+                                            all.add(new ConsumableUse(of.id(), quantity, unit)));
                 }
             }
             return all;
         };
     }
 
-    private static Entry entry(String id, Kind.Scope scope, Look look, String deviceFile, Uses uses) {
-        Kind kind = new Kind(
-                id,
-                scope,
-                look.text("title", id),
-                look.text("verb", ""),
-                look.text("restoreVerb", ""),
-                constant(Kind.Role.values(), look, "role"),
-                look.text("tool"),
-                look.text("posture"),
-                time(look, "time", deviceFile),
-                time(look, "restoreTime", deviceFile),
-                look.texts("hazards"),
-                look.texts("handling"),
-                uses.read(look, "consumes"),
-                look.text("restore", ""),
-                look.flag("irreversible", false),
-                look.flag("keepHold", false),
-                look.flag("magnetic", false),
-                look.number("dwell", Type.DWELL).map(Number::longValue).orElse(0L),
-                look.count("ratedCycles"),
-                look.text("source", ""));
+    private static Entry entry(
+            String id, Kind.Scope scope, Look look, String deviceFile, Uses uses) {
+        Kind kind =
+                new Kind(
+                        id,
+                        scope,
+                        look.text("title", id),
+                        look.text("verb", ""),
+                        look.text("restoreVerb", ""),
+                        constant(Kind.Role.values(), look, "role"),
+                        look.text("tool"),
+                        look.text("posture"),
+                        time(look, "time", deviceFile),
+                        time(look, "restoreTime", deviceFile),
+                        look.texts("hazards"),
+                        look.texts("handling"),
+                        uses.read(look, "consumes"),
+                        look.text("restore", ""),
+                        look.flag("irreversible", false),
+                        look.flag("keepHold", false),
+                        look.flag("magnetic", false),
+                        look.number("dwell", Type.DWELL).map(Number::longValue).orElse(0L),
+                        look.count("ratedCycles"),
+                        look.text("source", ""));
         return new Entry(kind, look.flag("slack", false), look.text("way"));
     }
 
@@ -108,7 +126,8 @@ final class KindTable {
         boolean own = look.at(key).file().equals(deviceFile);
         Duration.Basis place = own ? Duration.Basis.DEVICE : Duration.Basis.FAMILY;
         Optional<Duration.Basis> told = constant(Duration.Basis.values(), look, key + "Basis");
-        return look.time(key, place).map(time -> new Duration(time.ms(), told.orElse(time.basis()), time.text()));
+        return look.time(key, place)
+                .map(time -> new Duration(time.ms(), told.orElse(time.basis()), time.text()));
     }
 
     private static <E extends Enum<E>> Optional<E> constant(E[] values, Look look, String key) {
@@ -125,17 +144,41 @@ final class KindTable {
         return Optional.empty();
     }
 
-    /** Returns a kind and counts it as used. One that nobody registered is a plain one without defaults. */
+    /**
+     * Returns a kind and counts it as used. One that nobody registered is a plain one without
+     * defaults.
+     */
     Entry use(Kind.Scope scope, String id) {
-        Entry entry = Objects.requireNonNull(entries.get(scope)).computeIfAbsent(id, kind -> plain(scope, kind));
+        Entry entry =
+                Objects.requireNonNull(entries.get(scope))
+                        .computeIfAbsent(id, kind -> plain(scope, kind));
         Objects.requireNonNull(used.get(scope)).put(id, entry.kind());
         return entry;
     }
 
     private static Entry plain(Kind.Scope scope, String id) {
-        Kind kind = new Kind(
-                id, scope, id, "", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), List.of(), List.of(), List.of(), "", false, false, false, 0, OptionalInt.empty(), "");
+        Kind kind =
+                new Kind(
+                        id,
+                        scope,
+                        id,
+                        "",
+                        "",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        "",
+                        false,
+                        false,
+                        false,
+                        0,
+                        OptionalInt.empty(),
+                        "");
         return new Entry(kind, false, Optional.empty());
     }
 

@@ -8,7 +8,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.read.Shape.Scope;
 
-/** The ids that a device tree defines, by what they name. Looks at keys alone, so that it works on a faulty tree too. */
+/**
+ * The ids that a device tree defines, by what they name. Looks at keys alone, so that it works on a
+ * faulty tree too.
+ */
 final class KnownIds {
 
     private final Map<Scope, Set<String>> ids = new EnumMap<>(Scope.class);
@@ -64,13 +67,21 @@ final class KnownIds {
     private void joints(Node.@Nullable Fields joints) {
         keys(Scope.JOINT_OR_PART, joints);
         if (joints != null) {
-            joints.entries().keySet().forEach(id -> {
-                Node.Fields joint = joints.fields(id);
-                Node.Fields seats = joint == null ? null : joint.fields("seats");
-                if (seats != null) {
-                    seats.entries().keySet().forEach(seat -> of(Scope.JOINT_OR_PART).add(Seats.jointId(id, seat)));
-                }
-            });
+            joints.entries()
+                    .keySet()
+                    .forEach(
+                            id -> {
+                                Node.Fields joint = joints.fields(id);
+                                Node.Fields seats = joint == null ? null : joint.fields("seats");
+                                if (seats != null) {
+                                    seats.entries()
+                                            .keySet()
+                                            .forEach(
+                                                    seat ->
+                                                            of(Scope.JOINT_OR_PART)
+                                                                    .add(Seats.jointId(id, seat)));
+                                }
+                            });
         }
     }
 
@@ -81,7 +92,10 @@ final class KnownIds {
 
     /** Tells whether an id may be named. A resolved file need not register its kinds. */
     boolean allows(Scope scope, String id) {
-        boolean kind = scope == Scope.PART_KIND || scope == Scope.JOINT_KIND || scope == Scope.MANIPULATION;
+        boolean kind =
+                scope == Scope.PART_KIND
+                        || scope == Scope.JOINT_KIND
+                        || scope == Scope.MANIPULATION;
         return of(scope).contains(id) || (resolved && kind);
     }
 }

@@ -16,8 +16,8 @@ import reseat.model.Origin;
 import reseat.model.Point;
 
 /**
- * Typed access to a map that {@link ShapeCheck} has been over. What is wrong has been reported there and counts as not
- * given here, so that the checks that follow can still look at the rest.
+ * Typed access to a map that {@link ShapeCheck} has been over. What is wrong has been reported
+ * there and counts as not given here, so that the checks that follow can still look at the rest.
  */
 final class Look {
 
@@ -90,7 +90,10 @@ final class Look {
     Optional<Long> ms(String key, String bareKey) {
         return time(key, Duration.Basis.DEVICE)
                 .map(Duration::ms)
-                .or(() -> scalar(bareKey, s -> Scalars.number(Type.MS, s)).map(BigDecimal::longValue));
+                .or(
+                        () ->
+                                scalar(bareKey, s -> Scalars.number(Type.MS, s))
+                                        .map(BigDecimal::longValue));
     }
 
     /** Returns the texts of a list, or the one text that stands for it. */
@@ -122,8 +125,10 @@ final class Look {
         List<Point> all = new ArrayList<>();
         for (Node node : nodes(key)) {
             if (node instanceof Node.Items point && point.items().size() == 2) {
-                Optional<BigDecimal> x = of(point.items().get(0), s -> Scalars.number(Type.COORDINATE, s));
-                Optional<BigDecimal> y = of(point.items().get(1), s -> Scalars.number(Type.COORDINATE, s));
+                Optional<BigDecimal> x =
+                        of(point.items().get(0), s -> Scalars.number(Type.COORDINATE, s));
+                Optional<BigDecimal> y =
+                        of(point.items().get(1), s -> Scalars.number(Type.COORDINATE, s));
                 if (x.isPresent() && y.isPresent()) {
                     all.add(new Point(x.get().doubleValue(), y.get().doubleValue()));
                 }
@@ -142,7 +147,8 @@ final class Look {
         Map<String, Look> all = new LinkedHashMap<>();
         Node.Fields table = fields.fields(key);
         if (table != null) {
-            table.entries().forEach((id, entry) -> all.put(id, new Look(entry.value(), entry.keyAt())));
+            table.entries()
+                    .forEach((id, entry) -> all.put(id, new Look(entry.value(), entry.keyAt())));
         }
         return all;
     }

@@ -5,7 +5,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
 
-/** JSON Merge Patch (RFC 7396) on located trees: what comes from the patch keeps the place it has there. */
+/**
+ * JSON Merge Patch (RFC 7396) on located trees: what comes from the patch keeps the place it has
+ * there.
+ */
 final class MergePatch {
 
     private MergePatch() {}
@@ -27,16 +30,22 @@ final class MergePatch {
             at = fields.at();
             result.putAll(fields.entries());
         }
-        changes.entries().forEach((key, change) -> {
-            if (change.value().isNull()) {
-                result.remove(key);
-                return;
-            }
-            Node.Entry old = result.get(key);
-            result.put(key, new Node.Entry(
-                    old == null ? change.keyAt() : old.keyAt(),
-                    apply(old == null ? null : old.value(), change.value())));
-        });
+        changes.entries()
+                .forEach(
+                        (key, change) -> {
+                            if (change.value().isNull()) {
+                                result.remove(key);
+                                return;
+                            }
+                            Node.Entry old = result.get(key);
+                            result.put(
+                                    key,
+                                    new Node.Entry(
+                                            old == null ? change.keyAt() : old.keyAt(),
+                                            apply(
+                                                    old == null ? null : old.value(),
+                                                    change.value())));
+                        });
         return new Node.Fields(at, result);
     }
 }

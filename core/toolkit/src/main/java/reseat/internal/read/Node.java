@@ -7,7 +7,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
 
-/** A value of a YAML or JSON file that knows where it stands. Immutable; an alias shares the node of its anchor. */
+/**
+ * A value of a YAML or JSON file that knows where it stands. Immutable; an alias shares the node of
+ * its anchor.
+ */
 sealed interface Node {
 
     /** Returns where the value begins. */
@@ -111,7 +114,11 @@ sealed interface Node {
                     at,
                     Collections.unmodifiableMap(new LinkedHashMap<>(entries)),
                     1 + entries.values().stream().mapToLong(e -> e.value().size()).sum(),
-                    1 + entries.values().stream().mapToInt(e -> e.value().height()).max().orElse(0));
+                    1
+                            + entries.values().stream()
+                                    .mapToInt(e -> e.value().height())
+                                    .max()
+                                    .orElse(0));
         }
 
         /** Returns the value of a key; null if the key is missing or its value empty. */

@@ -16,7 +16,8 @@ final class Places {
      *
      * @param tree the device tree, seats spread out
      * @param file the file as a whole, for facts that stand nowhere
-     * @param builtIn name of the built-in data, whose places are left out: they are no part of the device
+     * @param builtIn name of the built-in data, whose places are left out: they are no part of the
+     *     device
      */
     Places(Node.Fields tree, Origin file, String builtIn) {
         this.file = file;
@@ -30,7 +31,13 @@ final class Places {
         if (node instanceof Node.Fields fields) {
             // an entry is shown by its key: that is where a person looks for "lid-screw"
             fields.entries()
-                    .forEach((key, entry) -> collect(pointer + "/" + key, entry.value(), entry.keyAt(), builtIn));
+                    .forEach(
+                            (key, entry) ->
+                                    collect(
+                                            pointer + "/" + key,
+                                            entry.value(),
+                                            entry.keyAt(),
+                                            builtIn));
         } else if (node instanceof Node.Items items) {
             List<Node> list = items.items();
             for (int i = 0; i < list.size(); i++) {

@@ -7,7 +7,10 @@ import java.util.Set;
 import reseat.model.Origin;
 import reseat.model.Problem;
 
-/** Collects what is wrong with a file. Keeps the first {@value #KEPT} and counts the rest, so that memory is bounded. */
+/**
+ * Collects what is wrong with a file. Keeps the first {@value #KEPT} and counts the rest, so that
+ * memory is bounded.
+ */
 final class Problems {
 
     static final int KEPT = 200;
@@ -50,7 +53,9 @@ final class Problems {
         return errors;
     }
 
-    /** Returns the problems sorted by place; where some were only counted, a last one says how many. */
+    /**
+     * Returns the problems sorted by place; where some were only counted, a last one says how many.
+     */
     List<Problem> sorted() {
         List<Problem> all = new ArrayList<>(kept.stream().sorted().toList());
         if (more > 0) {

@@ -16,27 +16,30 @@ import reseat.model.Move;
 import reseat.model.Part;
 
 /**
- * Finds what surely cannot be done: joints that no plan releases, parts that no plan moves, pairs that no plan parts.
+ * Finds what surely cannot be done: joints that no plan releases, parts that no plan moves, pairs
+ * that no plan parts.
  *
- * <p>It looks at a device in which more is possible than in truth. What was possible once stays possible, and each
- * condition of an act counts as met if it can be met at some time, whether or not together with the others:
+ * <p>It looks at a device in which more is possible than in truth. What was possible once stays
+ * possible, and each condition of an act counts as met if it can be met at some time, whether or
+ * not together with the others:
  *
  * <ul>
- *   <li>joint j can be released if each part of {@code under(j)} can be parted from j's site and each supply it needs is
- *       cut by a joint that can be released;
- *   <li>parts u and s can be parted if a group with one of them and without the other can be moved. Every group with u
- *       contains the <em>train</em> of u: the least set with u that takes along, for each of its members, the other parts
- *       of each rigid joint that cannot be released and each cover that cannot be parted from it. So no group can be moved
- *       if the train contains the base, or is at odds about tool or posture, or can never hang together.
+ *   <li>joint j can be released if each part of {@code under(j)} can be parted from j's site and
+ *       each supply it needs is cut by a joint that can be released;
+ *   <li>parts u and s can be parted if a group with one of them and without the other can be moved.
+ *       Every group with u contains the <em>train</em> of u: the least set with u that takes along,
+ *       for each of its members, the other parts of each rigid joint that cannot be released and
+ *       each cover that cannot be parted from it. So no group can be moved if the train contains
+ *       the base, or is at odds about tool or posture, or can never hang together.
  * </ul>
  *
- * <p>Starting from nothing, both sets grow until they stand still. By induction over the acts of any valid plan, whatever
- * the plan does is in them; so what is not in them is in no plan, and a device that can be torn down fully is never
- * refused. The converse does not hold: a ring of covers may pass here and still defeat every plan; only a search, the
- * planner's, decides that.
+ * <p>Starting from nothing, both sets grow until they stand still. By induction over the acts of
+ * any valid plan, whatever the plan does is in them; so what is not in them is in no plan, and a
+ * device that can be torn down fully is never refused. The converse does not hold: a ring of covers
+ * may pass here and still defeat every plan; only a search, the planner's, decides that.
  *
- * <p>Time O(r · p · (p + j · h)) for p parts, j joints of up to h parts and r rounds; a round adds a joint or a pair, and in
- * practice a few are enough. Deterministic.
+ * <p>Time O(r · p · (p + j · h)) for p parts, j joints of up to h parts and r rounds; a round adds
+ * a joint or a pair, and in practice a few are enough. Deterministic.
  */
 final class Reachability {
 
@@ -189,7 +192,8 @@ final class Reachability {
         boolean grown = false;
         for (int u = 0; u < parts.size(); u++) {
             for (int s = 0; s < u; s++) {
-                if (!parted[u].get(s) && ((moves[u] && !trains[u].get(s)) || (moves[s] && !trains[s].get(u)))) {
+                if (!parted[u].get(s)
+                        && ((moves[u] && !trains[u].get(s)) || (moves[s] && !trains[s].get(u)))) {
                     parted[u].set(s);
                     parted[s].set(u);
                     grown = true;
@@ -238,15 +242,22 @@ final class Reachability {
         return parted[number(one)].get(number(other));
     }
 
-    /** Returns the first fact that stands in the way of releasing a joint that cannot be released. */
+    /**
+     * Returns the first fact that stands in the way of releasing a joint that cannot be released.
+     */
     Obstacle obstacleTo(Joint joint) {
         for (String supply : joint.needs()) {
             if (!cut.contains(supply)) {
                 return joints.stream()
                         .filter(isolator -> isolator.cuts().contains(supply))
                         .findFirst()
-                        .map(isolator -> new Obstacle("needs " + supply + " cut by", isolator.id(), true))
-                        .orElse(new Obstacle("needs a supply cut that nothing cuts:", supply, false));
+                        .map(
+                                isolator ->
+                                        new Obstacle(
+                                                "needs " + supply + " cut by", isolator.id(), true))
+                        .orElse(
+                                new Obstacle(
+                                        "needs a supply cut that nothing cuts:", supply, false));
             }
         }
         List<String> hiding = hiding(joint);
@@ -256,12 +267,16 @@ final class Reachability {
         return new Obstacle("is hidden by", hiding.get(0), false);
     }
 
-    /** Returns the first fact that keeps a part from being moved, or from being moved without another part. */
+    /**
+     * Returns the first fact that keeps a part from being moved, or from being moved without
+     * another part.
+     */
     Obstacle obstacleTo(Part part, String without) {
         int p = number(part.id());
         int goal = trains[p].get(number(without)) ? number(without) : base;
         if (!trains[p].get(goal)) {
-            return new Obstacle("leaves only with parts that are moved by other means:", others(p), false);
+            return new Obstacle(
+                    "leaves only with parts that are moved by other means:", others(p), false);
         }
         Map<Integer, Integer> stepTo = new LinkedHashMap<>();
         Deque<Integer> open = new ArrayDeque<>(List.of(p));
@@ -291,7 +306,8 @@ final class Reachability {
     }
 
     private String others(int p) {
-        return Words.and(trains[p].stream().filter(q -> q != p).mapToObj(q -> parts.get(q).id()).toList());
+        return Words.and(
+                trains[p].stream().filter(q -> q != p).mapToObj(q -> parts.get(q).id()).toList());
     }
 
     /**

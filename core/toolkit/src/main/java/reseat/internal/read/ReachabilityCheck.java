@@ -27,7 +27,10 @@ final class ReachabilityCheck {
             if (!reach.canRelease(joint.id())) {
                 problems.error(
                         places.at("/joints/" + joint.id()),
-                        "joint " + joint.id() + " can never be released: " + chain(joint.id(), true, draft.base));
+                        "joint "
+                                + joint.id()
+                                + " can never be released: "
+                                + chain(joint.id(), true, draft.base));
             }
         }
         Set<String> stuck = new LinkedHashSet<>();
@@ -36,7 +39,10 @@ final class ReachabilityCheck {
                 stuck.add(part.id());
                 problems.error(
                         places.at("/parts/" + part.id()),
-                        "part " + part.id() + " can never be moved: " + chain(part.id(), false, draft.base));
+                        "part "
+                                + part.id()
+                                + " can never be moved: "
+                                + chain(part.id(), false, draft.base));
             }
         }
         pairs(stuck);
@@ -44,9 +50,10 @@ final class ReachabilityCheck {
 
     /** Two parts that can both be moved, but only ever together. One report per part is enough. */
     private void pairs(Set<String> stuck) {
-        List<Part> movable = draft.parts.values().stream()
-                .filter(part -> !part.id().equals(draft.base) && !stuck.contains(part.id()))
-                .toList();
+        List<Part> movable =
+                draft.parts.values().stream()
+                        .filter(part -> !part.id().equals(draft.base) && !stuck.contains(part.id()))
+                        .toList();
         for (int i = 0; i < movable.size(); i++) {
             for (int k = 0; k < i; k++) {
                 Part one = movable.get(i);
@@ -54,7 +61,11 @@ final class ReachabilityCheck {
                 if (!reach.canPart(one.id(), other.id())) {
                     problems.error(
                             places.at("/parts/" + one.id()),
-                            "parts " + other.id() + " and " + one.id() + " can never be parted: "
+                            "parts "
+                                    + other.id()
+                                    + " and "
+                                    + one.id()
+                                    + " can never be parted: "
                                     + chain(one.id(), false, other.id()));
                     break;
                 }
@@ -69,12 +80,14 @@ final class ReachabilityCheck {
         boolean atJoint = joint;
         while (!ids.contains(key(at, atJoint))) {
             ids.add(key(at, atJoint));
-            if (!atJoint && (at.equals(draft.base) || (!at.equals(start) && !isStuck(at, without)))) {
+            if (!atJoint
+                    && (at.equals(draft.base) || (!at.equals(start) && !isStuck(at, without)))) {
                 return Words.and(facts);
             }
-            Reachability.Obstacle next = atJoint
-                    ? reach.obstacleTo(draft.joints.get(at))
-                    : reach.obstacleTo(draft.parts.get(at), without);
+            Reachability.Obstacle next =
+                    atJoint
+                            ? reach.obstacleTo(draft.joints.get(at))
+                            : reach.obstacleTo(draft.parts.get(at), without);
             facts.add(at + " " + next.how() + " " + next.id());
             boolean known = next.joint() || draft.parts.containsKey(next.id());
             if (!known) {
@@ -85,7 +98,10 @@ final class ReachabilityCheck {
         }
         List<String> ring = new ArrayList<>(ids.subList(ids.indexOf(key(at, atJoint)), ids.size()));
         ring.add(key(at, atJoint));
-        return Words.and(facts) + " (" + String.join(" → ", ring.stream().map(each -> each.substring(1)).toList()) + ")";
+        return Words.and(facts)
+                + " ("
+                + String.join(" → ", ring.stream().map(each -> each.substring(1)).toList())
+                + ")";
     }
 
     private boolean isStuck(String part, String without) {

@@ -1,8 +1,5 @@
 package reseat.internal.read;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -21,13 +18,11 @@ import reseat.model.Way;
 /** Writes a device as a resolved device file. What it holds is told in core/docs/resolved.md. */
 public final class ResolvedWriter {
 
-    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-
     private ResolvedWriter() {}
 
     /** Returns the device as indented JSON: the same facts, the same text. */
     public static String write(Device device) {
-        ObjectNode root = JSON.objectNode();
+        JsonObject root = new JsonObject();
         root.put("format", Format.NAME);
         root.put("resolved", true);
         root.put("id", device.id());
@@ -38,54 +33,67 @@ public final class ResolvedWriter {
         root.put("base", device.base());
         root.put("hand", device.hand());
         root.put("usualPosture", device.usualPosture());
-        device.outline().ifPresent(outline -> {
-            ObjectNode node = root.putObject("outline");
-            node.put("widthMm", outline.widthMm());
-            node.put("heightMm", outline.heightMm());
-            real(node, "thicknessMm", outline.thicknessMm());
-        });
-        ObjectNode supplies = root.putObject("supplies");
-        device.supplies().values().forEach(supply -> supplies.putObject(supply.id()).put("name", supply.name()));
+        device.outline()
+                .ifPresent(
+                        outline -> {
+                            JsonObject node = root.putObject("outline");
+                            node.put("widthMm", outline.widthMm());
+                            node.put("heightMm", outline.heightMm());
+                            real(node, "thicknessMm", outline.thicknessMm());
+                        });
+        JsonObject supplies = root.putObject("supplies");
+        device.supplies()
+                .values()
+                .forEach(supply -> supplies.putObject(supply.id()).put("name", supply.name()));
         tools(root.putObject("tools"), device);
-        ObjectNode setup = root.putObject("setup");
+        JsonObject setup = root.putObject("setup");
         setup(setup.putObject("tool"), device.setup(), true);
         setup(setup.putObject("posture"), device.setup(), false);
         words(root, device);
-        ObjectNode prepare = root.putObject("prepare");
-        device.prepares().values().forEach(act -> {
-            ObjectNode node = prepare.putObject(act.id());
-            node.put("text", act.text());
-            node.put("ms", act.ms());
-            node.put("restoreMs", act.restoreMs());
-            texts(node, "hazards", act.hazards());
-        });
-        ObjectNode parts = root.putObject("parts");
+        JsonObject prepare = root.putObject("prepare");
+        device.prepares()
+                .values()
+                .forEach(
+                        act -> {
+                            JsonObject node = prepare.putObject(act.id());
+                            node.put("text", act.text());
+                            node.put("ms", act.ms());
+                            node.put("restoreMs", act.restoreMs());
+                            texts(node, "hazards", act.hazards());
+                        });
+        JsonObject parts = root.putObject("parts");
         device.parts().values().forEach(part -> part(parts.putObject(part.id()), part));
-        ObjectNode joints = root.putObject("joints");
+        JsonObject joints = root.putObject("joints");
         device.joints().values().forEach(joint -> joint(joints.putObject(joint.id()), joint));
-        ObjectNode tests = root.putObject("tests");
-        device.tests().values().forEach(test -> {
-            ObjectNode node = tests.putObject(test.id());
-            node.put("text", test.text());
-            texts(node, "of", test.of());
-            texts(node, "needs", test.needs());
-        });
-        return JsonText.of(root);
+        JsonObject tests = root.putObject("tests");
+        device.tests()
+                .values()
+                .forEach(
+                        test -> {
+                            JsonObject node = tests.putObject(test.id());
+                            node.put("text", test.text());
+                            texts(node, "of", test.of());
+                            texts(node, "needs", test.needs());
+                        });
+        return root.text();
     }
 
-    private static void tools(ObjectNode tools, Device device) {
-        device.tools().values().forEach(tool -> {
-            ObjectNode node = tools.putObject(tool.id());
-            node.put("name", tool.name());
-            tool.handle().ifPresent(handle -> node.put("handle", handle));
-            tool.drive().ifPresent(drive -> node.put("drive", drive));
-        });
+    private static void tools(JsonObject tools, Device device) {
+        device.tools()
+                .values()
+                .forEach(
+                        tool -> {
+                            JsonObject node = tools.putObject(tool.id());
+                            node.put("name", tool.name());
+                            tool.handle().ifPresent(handle -> node.put("handle", handle));
+                            tool.drive().ifPresent(drive -> node.put("drive", drive));
+                        });
     }
 
-    private static void setup(ObjectNode table, SetupTable setup, boolean tools) {
+    private static void setup(JsonObject table, SetupTable setup, boolean tools) {
         List<String> ids = tools ? setup.tools() : setup.postures();
         for (String from : ids) {
-            ObjectNode row = table.putObject(from);
+            JsonObject row = table.putObject(from);
             for (String to : ids) {
                 row.put(to, tools ? setup.toolChangeMs(from, to) : setup.postureChangeMs(from, to));
             }
@@ -93,44 +101,54 @@ public final class ResolvedWriter {
     }
 
     /** Writes kinds, hazards, consumables and screw types: what acts, parts and joints refer to. */
-    private static void words(ObjectNode root, Device device) {
-        ObjectNode kinds = root.putObject("kinds");
+    private static void words(JsonObject root, Device device) {
+        JsonObject kinds = root.putObject("kinds");
         kinds(kinds.putObject("parts"), device, Kind.Scope.PART);
         kinds(kinds.putObject("joints"), device, Kind.Scope.JOINT);
         kinds(kinds.putObject("manipulations"), device, Kind.Scope.MANIPULATION);
-        ObjectNode hazards = root.putObject("hazards");
-        device.hazards().values().forEach(hazard -> {
-            ObjectNode node = hazards.putObject(hazard.id());
-            node.put("signal", hazard.signal().name());
-            node.put("nature", hazard.nature());
-            node.put("consequence", hazard.consequence());
-            node.put("avoidance", hazard.avoidance());
-        });
-        ObjectNode consumables = root.putObject("consumables");
-        device.consumables().values().forEach(each -> consumables
-                .putObject(each.id())
-                .put("name", each.name())
-                .put("unit", each.unit()));
-        ObjectNode screwTypes = root.putObject("screwTypes");
-        device.screwTypes().values().forEach(type -> {
-            ObjectNode node = screwTypes.putObject(type.id());
-            node.put("thread", type.thread());
-            node.put("lengthMm", type.lengthMm());
-            real(node, "threadLengthMm", type.threadLengthMm());
-            node.put("head", type.head());
-            real(node, "headDiameterMm", type.headDiameterMm());
-            real(node, "headHeightMm", type.headHeightMm());
-            node.put("drive", type.drive());
-            type.strengthClass().ifPresent(grade -> node.put("class", grade));
-            text(node, "finish", type.finish());
-            node.put("patch", type.patch());
-            type.spare().ifPresent(spare -> node.put("spare", spare));
-        });
+        JsonObject hazards = root.putObject("hazards");
+        device.hazards()
+                .values()
+                .forEach(
+                        hazard -> {
+                            JsonObject node = hazards.putObject(hazard.id());
+                            node.put("signal", hazard.signal().name());
+                            node.put("nature", hazard.nature());
+                            node.put("consequence", hazard.consequence());
+                            node.put("avoidance", hazard.avoidance());
+                        });
+        JsonObject consumables = root.putObject("consumables");
+        device.consumables()
+                .values()
+                .forEach(
+                        each ->
+                                consumables
+                                        .putObject(each.id())
+                                        .put("name", each.name())
+                                        .put("unit", each.unit()));
+        JsonObject screwTypes = root.putObject("screwTypes");
+        device.screwTypes()
+                .values()
+                .forEach(
+                        type -> {
+                            JsonObject node = screwTypes.putObject(type.id());
+                            node.put("thread", type.thread());
+                            node.put("lengthMm", type.lengthMm());
+                            real(node, "threadLengthMm", type.threadLengthMm());
+                            node.put("head", type.head());
+                            real(node, "headDiameterMm", type.headDiameterMm());
+                            real(node, "headHeightMm", type.headHeightMm());
+                            node.put("drive", type.drive());
+                            type.strengthClass().ifPresent(grade -> node.put("class", grade));
+                            text(node, "finish", type.finish());
+                            node.put("patch", type.patch());
+                            type.spare().ifPresent(spare -> node.put("spare", spare));
+                        });
     }
 
-    private static void kinds(ObjectNode table, Device device, Kind.Scope scope) {
+    private static void kinds(JsonObject table, Device device, Kind.Scope scope) {
         for (Kind kind : device.kinds(scope).values()) {
-            ObjectNode node = table.putObject(kind.id());
+            JsonObject node = table.putObject(kind.id());
             node.put("title", kind.title());
             text(node, "verb", kind.verb());
             text(node, "restoreVerb", kind.restoreVerb());
@@ -154,28 +172,37 @@ public final class ResolvedWriter {
         }
     }
 
-    private static void time(ObjectNode node, String key, Duration time) {
+    private static void time(JsonObject node, String key, Duration time) {
         node.put(key, time.text());
         node.put(key + "Basis", low(time.basis()));
     }
 
-    private static void part(ObjectNode node, Part part) {
+    private static void part(JsonObject node, Part part) {
         node.put("name", part.name());
         node.put("kind", part.kind());
         list(node, "under", part.under());
-        part.move().ifPresent(move -> {
-            ObjectNode act = node.putObject("move");
-            act(act, move.kind(), move.tool(), move.posture(), move.ms(), move.restoreMs());
-            texts(act, "handling", move.handling());
-            texts(act, "hazards", move.hazards());
-        });
+        part.move()
+                .ifPresent(
+                        move -> {
+                            JsonObject act = node.putObject("move");
+                            act(
+                                    act,
+                                    move.kind(),
+                                    move.tool(),
+                                    move.posture(),
+                                    move.ms(),
+                                    move.restoreMs());
+                            texts(act, "handling", move.handling());
+                            texts(act, "hazards", move.hazards());
+                        });
         part.spare().ifPresent(spare -> node.put("spare", spare));
         list(node, "spareIncludes", part.spareIncludes());
         texts(node, "hazards", part.hazards());
         texts(node, "inspect", part.inspect());
     }
 
-    private static void act(ObjectNode node, String kind, String tool, String posture, long ms, long restoreMs) {
+    private static void act(
+            JsonObject node, String kind, String tool, String posture, long ms, long restoreMs) {
         node.put("kind", kind);
         node.put("tool", tool);
         node.put("posture", posture);
@@ -183,7 +210,7 @@ public final class ResolvedWriter {
         node.put("restoreMs", restoreMs);
     }
 
-    private static void joint(ObjectNode node, Joint joint) {
+    private static void joint(JsonObject node, Joint joint) {
         node.put("name", joint.name());
         node.put("kind", joint.kind());
         list(node, "holds", joint.holds());
@@ -191,17 +218,19 @@ public final class ResolvedWriter {
         node.put("slack", joint.slack());
         list(node, "needs", joint.needs());
         list(node, "cuts", joint.cuts());
-        ObjectNode ways = node.putObject("ways");
+        JsonObject ways = node.putObject("ways");
         joint.ways().values().forEach(way -> way(ways.putObject(way.id()), way));
-        joint.seat().ifPresent(seat -> {
-            node.put("screw", seat.screw());
-            seat(node.putObject("seat"), seat);
-        });
+        joint.seat()
+                .ifPresent(
+                        seat -> {
+                            node.put("screw", seat.screw());
+                            seat(node.putObject("seat"), seat);
+                        });
         joint.bond().ifPresent(bond -> bond(node.putObject("bond"), bond));
         node.put("madeCycles", joint.madeCycles());
     }
 
-    private static void way(ObjectNode node, Way way) {
+    private static void way(JsonObject node, Way way) {
         act(node, way.kind(), way.tool(), way.posture(), way.ms(), way.restoreMs());
         consumes(node, way.consumes());
         list(node, "ruins", way.ruins());
@@ -210,17 +239,19 @@ public final class ResolvedWriter {
         texts(node, "hazards", way.hazards());
     }
 
-    private static void consumes(ObjectNode node, List<ConsumableUse> uses) {
+    private static void consumes(JsonObject node, List<ConsumableUse> uses) {
         if (!uses.isEmpty()) {
-            ArrayNode all = node.putArray("consumes");
-            uses.forEach(use -> all.addObject()
-                    .put("of", use.consumable())
-                    .put("quantity", use.quantity())
-                    .put("unit", use.unit()));
+            JsonArray all = node.putArray("consumes");
+            uses.forEach(
+                    use ->
+                            all.addObject()
+                                    .put("of", use.consumable())
+                                    .put("quantity", use.quantity())
+                                    .put("unit", use.unit()));
         }
     }
 
-    private static void seat(ObjectNode node, Seat seat) {
+    private static void seat(JsonObject node, Seat seat) {
         seat.at().ifPresent(at -> node.put("x", at.xMm()).put("y", at.yMm()));
         node.put("form", low(seat.form()));
         seat.thread().ifPresent(thread -> node.put("thread", thread));
@@ -230,8 +261,13 @@ public final class ResolvedWriter {
         real(node, "depthMm", seat.depthMm());
         real(node, "bossOuterMm", seat.bossOuterMm());
         if (!seat.behind().isEmpty()) {
-            ArrayNode all = node.putArray("behind");
-            seat.behind().forEach(each -> all.addObject().put("part", each.part()).put("gapMm", each.gapMm()));
+            JsonArray all = node.putArray("behind");
+            seat.behind()
+                    .forEach(
+                            each ->
+                                    all.addObject()
+                                            .put("part", each.part())
+                                            .put("gapMm", each.gapMm()));
         }
         real(node, "torqueNm", seat.torqueNm());
         text(node, "torqueSource", seat.torqueSource());
@@ -239,27 +275,37 @@ public final class ResolvedWriter {
         node.put("formedCycles", seat.formedCycles());
     }
 
-    private static void bond(ObjectNode node, Bond bond) {
+    private static void bond(JsonObject node, Bond bond) {
         points(node, "edge", bond.edge());
-        ObjectNode strips = node.putObject("strips");
-        bond.strips().forEach(strip -> {
-            ObjectNode one = strips.putObject(strip.id());
-            points(one, "path", strip.path());
-            one.put("widthMm", strip.widthMm());
-        });
-        ObjectNode keepOuts = node.putObject("keepOuts");
-        bond.keepOuts().forEach(keepOut -> {
-            ObjectNode one = keepOuts.putObject(keepOut.id()).put("part", keepOut.part());
-            points(one, "outline", keepOut.outline());
-        });
+        JsonObject strips = node.putObject("strips");
+        bond.strips()
+                .forEach(
+                        strip -> {
+                            JsonObject one = strips.putObject(strip.id());
+                            points(one, "path", strip.path());
+                            one.put("widthMm", strip.widthMm());
+                        });
+        JsonObject keepOuts = node.putObject("keepOuts");
+        bond.keepOuts()
+                .forEach(
+                        keepOut -> {
+                            JsonObject one =
+                                    keepOuts.putObject(keepOut.id()).put("part", keepOut.part());
+                            points(one, "outline", keepOut.outline());
+                        });
         node.put("marginMm", bond.marginMm());
         real(node, "thicknessMm", bond.thicknessMm());
-        ArrayNode depths = node.putArray("givenDepths");
-        bond.givenDepths().forEach(depth -> depths.addObject().put("edge", depth.edge()).put("depthMm", depth.depthMm()));
+        JsonArray depths = node.putArray("givenDepths");
+        bond.givenDepths()
+                .forEach(
+                        depth ->
+                                depths.addObject()
+                                        .put("edge", depth.edge())
+                                        .put("depthMm", depth.depthMm()));
     }
 
-    private static void points(ObjectNode node, String key, List<Point> points) {
-        ArrayNode all = node.putArray(key);
+    private static void points(JsonObject node, String key, List<Point> points) {
+        JsonArray all = node.putArray(key);
         points.forEach(point -> all.addArray().add(point.xMm()).add(point.yMm()));
     }
 
@@ -267,30 +313,30 @@ public final class ResolvedWriter {
         return constant.name().toLowerCase(Locale.ROOT);
     }
 
-    private static void text(ObjectNode node, String key, String text) {
+    private static void text(JsonObject node, String key, String text) {
         if (!text.isEmpty()) {
             node.put(key, text);
         }
     }
 
-    private static void flag(ObjectNode node, String key, boolean flag) {
+    private static void flag(JsonObject node, String key, boolean flag) {
         if (flag) {
             node.put(key, true);
         }
     }
 
-    private static void real(ObjectNode node, String key, OptionalDouble value) {
+    private static void real(JsonObject node, String key, OptionalDouble value) {
         value.ifPresent(real -> node.put(key, real));
     }
 
     /** Writes what a program computes with, empty or not. */
-    private static void list(ObjectNode node, String key, List<String> texts) {
-        ArrayNode all = node.putArray(key);
+    private static void list(JsonObject node, String key, List<String> texts) {
+        JsonArray all = node.putArray(key);
         texts.forEach(all::add);
     }
 
     /** Writes what is only printed, unless it is empty. */
-    private static void texts(ObjectNode node, String key, List<String> texts) {
+    private static void texts(JsonObject node, String key, List<String> texts) {
         if (!texts.isEmpty()) {
             list(node, key, texts);
         }

@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
+import reseat.time.IndexString;
 
 /** Makes values of scalars, or says in a sentence what was expected. */
 final class Scalars {
@@ -20,7 +22,11 @@ final class Scalars {
     private static final BigDecimal MAX_MM = new BigDecimal(10_000);
     private static final BigDecimal MAX_NM = new BigDecimal(1_000);
     private static final BigDecimal MAX_COUNT = new BigDecimal(1_000_000);
+    private static final BigDecimal MAX_MS = new BigDecimal(Duration.MAX_MS);
     private static final BigDecimal MAX_DWELL_MS = new BigDecimal(90L * Duration.MAX_MS);
+
+    /** How an index string begins, sound or not; every other time begins with a number. */
+    private static final Pattern INDEX_STRING = Pattern.compile("\\(?\\s*[A-Za-z]\\s*[0-9]");
 
     private Scalars() {}
 
@@ -52,7 +58,9 @@ final class Scalars {
         }
     }
 
-    /** Thrown where a scalar is not what was expected; the message is a sentence without the place. */
+    /**
+     * Thrown where a scalar is not what was expected; the message is a sentence without the place.
+     */
     static final class WrongValue extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -79,8 +87,11 @@ final class Scalars {
 
     static String id(Node.Scalar scalar) throws WrongValue {
         if (!Ids.valid(scalar.text())) {
-            throw new WrongValue("found " + scalar.describe() + " where an id belongs: 1 to 64 letters, digits, \".\", \"_\""
-                    + " or \"-\", beginning with a letter or digit");
+            throw new WrongValue(
+                    "found "
+                            + scalar.describe()
+                            + " where an id belongs: 1 to 64 letters, digits, \".\", \"_\""
+                            + " or \"-\", beginning with a letter or digit");
         }
         return scalar.text();
     }
@@ -97,7 +108,8 @@ final class Scalars {
 
     private static void format(Node.Scalar scalar) throws WrongValue {
         if (!scalar.text().equals(Format.NAME)) {
-            throw new WrongValue("found format " + scalar.describe() + ", but this Reseat reads " + Format.NAME);
+            throw new WrongValue(
+                    "found format " + scalar.describe() + ", but this Reseat reads " + Format.NAME);
         }
     }
 
@@ -111,22 +123,42 @@ final class Scalars {
     /** Returns a number of any numeric type in its unit: mm, N·m, ms, or none. */
     static BigDecimal number(Type type, Node.Scalar scalar) throws WrongValue {
         return switch (type) {
-            case COUNT -> whole(between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_COUNT), scalar);
+            case COUNT ->
+                    whole(
+                            between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_COUNT),
+                            scalar);
             case COORDINATE -> between(type, scalar, bare(type, scalar), MAX_MM.negate(), MAX_MM);
             case MM -> between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_MM);
             case NM -> between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_NM);
             case QUANTITY -> {
-                BigDecimal value = between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_COUNT);
+                BigDecimal value =
+                        between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_COUNT);
                 if (value.signum() == 0) {
-                    throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
+                    throw new WrongValue(
+                            "found " + scalar.describe() + ", expected " + type.expected());
                 }
                 yield value;
             }
-            case LENGTH -> between(type, scalar, measured(scalar, Units.Quantity.LENGTH), BigDecimal.ZERO, MAX_MM);
-            case TORQUE -> between(type, scalar, measured(scalar, Units.Quantity.TORQUE), BigDecimal.ZERO, MAX_NM);
-            case MS -> whole(
-                    between(type, scalar, bare(type, scalar), BigDecimal.ZERO, new BigDecimal(Duration.MAX_MS)), scalar);
-            case DWELL -> rounded(between(type, scalar, anyTime(scalar), BigDecimal.ZERO, MAX_DWELL_MS));
+            case LENGTH ->
+                    between(
+                            type,
+                            scalar,
+                            measured(scalar, Units.Quantity.LENGTH),
+                            BigDecimal.ZERO,
+                            MAX_MM);
+            case TORQUE ->
+                    between(
+                            type,
+                            scalar,
+                            measured(scalar, Units.Quantity.TORQUE),
+                            BigDecimal.ZERO,
+                            MAX_NM);
+            case MS ->
+                    whole(
+                            between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_MS),
+                            scalar);
+            case DWELL ->
+                    rounded(between(type, scalar, anyTime(scalar), BigDecimal.ZERO, MAX_DWELL_MS));
             default -> throw new IllegalArgumentException(type + " is no number");
         };
     }
@@ -139,18 +171,20 @@ final class Scalars {
      */
     static Duration duration(Node.Scalar scalar, Duration.Basis stated) throws WrongValue {
         String text = scalar.text().strip();
-        if (Times.ELEMENTS.looksLike(text)) {
+        if (INDEX_STRING.matcher(text).lookingAt()) {
             try {
-                long ms = Times.ELEMENTS.ms(text);
-                between(Type.TIME, scalar, new BigDecimal(ms), BigDecimal.ZERO, new BigDecimal(Duration.MAX_MS));
-                return new Duration(ms, Duration.Basis.ELEMENTS, text);
-            } catch (IllegalArgumentException e) {
+                IndexString elements = IndexString.parse(text);
+                between(Type.TIME, scalar, new BigDecimal(elements.ms()), BigDecimal.ZERO, MAX_MS);
+                return elements.duration();
+            } catch (IllegalArgumentException | ArithmeticException e) {
                 throw new WrongValue("found " + scalar.describe() + ": " + e.getMessage());
             }
         }
-        BigDecimal ms = between(
-                Type.TIME, scalar, anyTime(scalar), BigDecimal.ZERO, new BigDecimal(Duration.MAX_MS));
-        return new Duration(rounded(ms).longValueExact(), stated, scalar.kind() == Node.ScalarKind.NUMBER ? text + " ms" : text);
+        BigDecimal ms = between(Type.TIME, scalar, anyTime(scalar), BigDecimal.ZERO, MAX_MS);
+        return new Duration(
+                rounded(ms).longValueExact(),
+                stated,
+                scalar.kind() == Node.ScalarKind.NUMBER ? text + " ms" : text);
     }
 
     private static BigDecimal anyTime(Node.Scalar scalar) throws WrongValue {
@@ -159,7 +193,8 @@ final class Scalars {
                 : measured(scalar, Units.Quantity.TIME);
     }
 
-    private static BigDecimal measured(Node.Scalar scalar, Units.Quantity quantity) throws WrongValue {
+    private static BigDecimal measured(Node.Scalar scalar, Units.Quantity quantity)
+            throws WrongValue {
         try {
             String text = scalar.text();
             return switch (quantity) {
@@ -200,16 +235,24 @@ final class Scalars {
     }
 
     private static BigDecimal between(
-            Type type, Node.Scalar scalar, BigDecimal value, BigDecimal least, BigDecimal most) throws WrongValue {
+            Type type, Node.Scalar scalar, BigDecimal value, BigDecimal least, BigDecimal most)
+            throws WrongValue {
         if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
-            String unit = switch (type) {
-                case LENGTH, MM, COORDINATE -> " mm";
-                case TORQUE, NM -> " N·m";
-                case MS, TIME, DWELL -> " ms";
-                default -> "";
-            };
-            throw new WrongValue("found " + scalar.describe() + ", expected a value from " + least.toPlainString() + " to "
-                    + most.toPlainString() + unit);
+            String unit =
+                    switch (type) {
+                        case LENGTH, MM, COORDINATE -> " mm";
+                        case TORQUE, NM -> " N·m";
+                        case MS, TIME, DWELL -> " ms";
+                        default -> "";
+                    };
+            throw new WrongValue(
+                    "found "
+                            + scalar.describe()
+                            + ", expected a value from "
+                            + least.toPlainString()
+                            + " to "
+                            + most.toPlainString()
+                            + unit);
         }
         return value;
     }
@@ -217,10 +260,15 @@ final class Scalars {
     /** Finds a word in a list, told apart by letters alone. */
     static String choice(List<String> words, Node.Scalar scalar) throws WrongValue {
         if (!words.contains(scalar.text())) {
-            throw new WrongValue("found " + scalar.describe() + ", expected " + Words.or(words) + "."
-                    + Words.nearest(scalar.text(), words)
-                            .map(word -> " Did you mean " + Words.quote(word) + "?")
-                            .orElse(""));
+            throw new WrongValue(
+                    "found "
+                            + scalar.describe()
+                            + ", expected "
+                            + Words.or(words)
+                            + "."
+                            + Words.nearest(scalar.text(), words)
+                                    .map(word -> " Did you mean " + Words.quote(word) + "?")
+                                    .orElse(""));
         }
         return scalar.text();
     }

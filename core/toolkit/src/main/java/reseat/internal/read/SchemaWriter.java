@@ -1,44 +1,41 @@
 package reseat.internal.read;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import reseat.internal.read.Scalars.Type;
 import reseat.internal.read.Shape.Key;
 import reseat.model.Ids;
 
 /**
- * Writes the JSON Schema (2020-12) of the {@link Format}. What a schema can say it says: keys, types, patterns, ranges. What
- * references and facts mean together only {@link ShapeCheck} and {@link Soundness} know.
+ * Writes the JSON Schema (2020-12) of the {@link Format}. What a schema can say it says: keys,
+ * types, patterns, ranges. What references and facts mean together only {@link ShapeCheck} and
+ * {@link Soundness} know.
  */
 public final class SchemaWriter {
 
     private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
-    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
-    private final ObjectNode definitions = JSON.objectNode();
+    private final JsonObject definitions = new JsonObject();
 
     private SchemaWriter() {}
 
     /** Returns the schema as indented JSON, the same text at each call. */
     public static String json() {
         SchemaWriter writer = new SchemaWriter();
-        ObjectNode schema = JSON.objectNode();
+        JsonObject schema = new JsonObject();
         schema.put("$schema", DIALECT);
         schema.put("$id", "urn:reseat:" + Format.NAME);
         schema.put("title", "Reseat device file, " + Format.NAME);
-        ObjectNode isResolved = JSON.objectNode();
+        JsonObject isResolved = new JsonObject();
         isResolved.putObject("properties").putObject("resolved").put("const", true);
         isResolved.putArray("required").add("resolved");
         schema.set("if", isResolved);
         schema.set("then", writer.write(Format.DEVICE, true));
         schema.set("else", writer.write(Format.DEVICE, false));
         schema.set("$defs", writer.definitions);
-        return JsonText.of(schema);
+        return schema.text();
     }
 
-    private ObjectNode write(Shape shape, boolean resolved) {
+    private JsonObject write(Shape shape, boolean resolved) {
         if (shape instanceof Shape.Group group) {
             return group(group, resolved);
         }
@@ -46,7 +43,7 @@ public final class SchemaWriter {
             return anyOf(write(either.brief(), resolved), write(either.full(), resolved));
         }
         if (shape instanceof Shape.Table table) {
-            ObjectNode node = type("object");
+            JsonObject node = type("object");
             node.putObject("propertyNames").put("pattern", "^" + Ids.PATTERN + "$");
             node.set("additionalProperties", write(table.value(), resolved));
             return node;
@@ -55,14 +52,14 @@ public final class SchemaWriter {
             return several(several, resolved);
         }
         if (shape instanceof Shape.Corner) {
-            ObjectNode node = type("array");
-            node.put("minItems", 2).put("maxItems", 2);
+            JsonObject node = type("array");
+            node.put("minItems", 2L).put("maxItems", 2L);
             node.set("items", value(Type.COORDINATE));
             return node;
         }
         if (shape instanceof Shape.Choice choice) {
-            ObjectNode node = JSON.objectNode();
-            ArrayNode words = node.putArray("enum");
+            JsonObject node = new JsonObject();
+            JsonArray words = node.putArray("enum");
             choice.words().forEach(words::add);
             return node;
         }
@@ -72,15 +69,18 @@ public final class SchemaWriter {
         return shape instanceof Shape.Value value ? value(value.type()) : type("object");
     }
 
-    /** Writes a group once, under its name; resolved files have definitions of their own, as they need other keys. */
-    private ObjectNode group(Shape.Group group, boolean resolved) {
+    /**
+     * Writes a group once, under its name; resolved files have definitions of their own, as they
+     * need other keys.
+     */
+    private JsonObject group(Shape.Group group, boolean resolved) {
         String name = group.name() + (resolved ? "-resolved" : "");
         if (!definitions.has(name)) {
-            ObjectNode node = type("object");
+            JsonObject node = type("object");
             definitions.set(name, node);
-            ObjectNode properties = node.putObject("properties");
-            ArrayNode required = JSON.arrayNode();
-            ArrayNode all = JSON.arrayNode();
+            JsonObject properties = node.putObject("properties");
+            JsonArray required = new JsonArray();
+            JsonArray all = new JsonArray();
             for (Key key : group.keys().values()) {
                 if (key.need() == Shape.Need.ONLY_RESOLVED && !resolved) {
                     continue;
@@ -92,9 +92,9 @@ public final class SchemaWriter {
                     all.add(anyOf(requires(key.name()), requires(key.instead())));
                 }
                 if (!key.instead().isEmpty() && key.name().compareTo(key.instead()) < 0) {
-                    ObjectNode both = requires(key.name());
-                    both.withArray("required").add(key.instead());
-                    all.add(JSON.objectNode().set("not", both));
+                    JsonObject both = new JsonObject();
+                    both.putArray("required").add(key.name()).add(key.instead());
+                    all.add(new JsonObject().set("not", both));
                 }
             }
             if (!required.isEmpty()) {
@@ -105,35 +105,38 @@ public final class SchemaWriter {
             }
             node.put("additionalProperties", false);
         }
-        return JSON.objectNode().put("$ref", "#/$defs/" + name);
+        return new JsonObject().put("$ref", "#/$defs/" + name);
     }
 
     /** An empty value counts as not given, unless the key is required. */
-    private ObjectNode property(Key key, boolean resolved) {
-        ObjectNode written = write(key.shape(), resolved);
-        ObjectNode node = key.need().required(resolved) && key.instead().isEmpty() ? written : anyOf(written, type("null"));
+    private JsonObject property(Key key, boolean resolved) {
+        JsonObject written = write(key.shape(), resolved);
+        JsonObject node =
+                key.need().required(resolved) && key.instead().isEmpty()
+                        ? written
+                        : anyOf(written, type("null"));
         return node.put("description", key.help());
     }
 
-    private ObjectNode several(Shape.Several several, boolean resolved) {
-        ObjectNode list = type("array");
+    private JsonObject several(Shape.Several several, boolean resolved) {
+        JsonObject list = type("array");
         if (several.least() > 0) {
             list.put("minItems", several.least());
         }
         if (several.distinct()) {
             list.put("uniqueItems", true);
         }
-        ObjectNode item = write(several.item(), resolved);
+        JsonObject item = write(several.item(), resolved);
         list.set("items", item);
-        return several.soleItemWillDo() && several.least() < 2 ? anyOf(item.deepCopy(), list) : list;
+        return several.soleItemWillDo() && several.least() < 2 ? anyOf(item, list) : list;
     }
 
-    private static ObjectNode value(Type type) {
+    private static JsonObject value(Type type) {
         return switch (type) {
             // an id of digits alone may be written without quotes
             case ID -> types("string", "integer").put("pattern", "^" + Ids.PATTERN + "$");
             case TEXT -> types("string", "number");
-            case FORMAT -> JSON.objectNode().put("const", Format.NAME);
+            case FORMAT -> new JsonObject().put("const", Format.NAME);
             case BOOL -> type("boolean");
             case COUNT, MS -> type("integer").put("minimum", 0);
             case COORDINATE -> type("number");
@@ -144,26 +147,26 @@ public final class SchemaWriter {
         };
     }
 
-    private static ObjectNode requires(String key) {
-        ObjectNode node = JSON.objectNode();
+    private static JsonObject requires(String key) {
+        JsonObject node = new JsonObject();
         node.putArray("required").add(key);
         return node;
     }
 
-    private static ObjectNode type(String name) {
-        return JSON.objectNode().put("type", name);
+    private static JsonObject type(String name) {
+        return new JsonObject().put("type", name);
     }
 
-    private static ObjectNode types(String... names) {
-        ObjectNode node = JSON.objectNode();
-        ArrayNode all = node.putArray("type");
+    private static JsonObject types(String... names) {
+        JsonObject node = new JsonObject();
+        JsonArray all = node.putArray("type");
         List.of(names).forEach(all::add);
         return node;
     }
 
-    private static ObjectNode anyOf(ObjectNode... shapes) {
-        ObjectNode node = JSON.objectNode();
-        ArrayNode all = node.putArray("anyOf");
+    private static JsonObject anyOf(JsonObject... shapes) {
+        JsonObject node = new JsonObject();
+        JsonArray all = node.putArray("anyOf");
         List.of(shapes).forEach(all::add);
         return node;
     }

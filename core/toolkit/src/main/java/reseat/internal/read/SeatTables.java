@@ -16,13 +16,31 @@ import reseat.model.Origin;
 /** Adds the rows of CSV seat tables to the joints of a device tree. */
 final class SeatTables {
 
-    private static final List<String> COLUMNS = List.of(
-            "joint", "seat", "screw", "x", "y", "form", "thread", "material", "clamped", "threaded", "depth", "bossOuter",
-            "behind", "torque", "torqueSource", "pass", "formedCycles");
+    private static final List<String> COLUMNS =
+            List.of(
+                    "joint",
+                    "seat",
+                    "screw",
+                    "x",
+                    "y",
+                    "form",
+                    "thread",
+                    "material",
+                    "clamped",
+                    "threaded",
+                    "depth",
+                    "bossOuter",
+                    "behind",
+                    "torque",
+                    "torqueSource",
+                    "pass",
+                    "formedCycles");
     private static final Set<String> NUMBERS = Set.of("x", "y", "pass", "formedCycles");
     private static final Set<String> LENGTHS = Set.of("clamped", "threaded", "depth", "bossOuter");
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("^([-+]?[0-9]*),([0-9]+)(?![0-9,.])");
-    private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][-+]?[0-9]+)?");
+    private static final Pattern DECIMAL_COMMA =
+            Pattern.compile("^([-+]?[0-9]*),([0-9]+)(?![0-9,.])");
+    private static final Pattern NUMBER =
+            Pattern.compile("[-+]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][-+]?[0-9]+)?");
 
     private final Problems problems;
 
@@ -41,7 +59,10 @@ final class SeatTables {
     static Node.Fields add(Node.Fields device, Path file, Problems problems) {
         Node tables = device.get("seatTable");
         Node.Fields result = device;
-        List<Node> names = tables instanceof Node.Items list ? list.items() : tables == null ? List.of() : List.of(tables);
+        List<Node> names =
+                tables instanceof Node.Items list
+                        ? list.items()
+                        : tables == null ? List.of() : List.of(tables);
         for (Node name : names) {
             if (name instanceof Node.Scalar scalar) {
                 result = new SeatTables(problems).addTable(result, scalar, file);
@@ -52,8 +73,14 @@ final class SeatTables {
 
     private Node.Fields addTable(Node.Fields device, Node.Scalar name, Path file) {
         String text = name.text();
-        if (text.isBlank() || text.contains("/") || text.contains("\\") || text.equals("..") || text.indexOf(0) >= 0) {
-            problems.error(name.at(), "found " + name.describe() + ", expected the name of a file beside this one");
+        if (text.isBlank()
+                || text.contains("/")
+                || text.contains("\\")
+                || text.equals("..")
+                || text.indexOf(0) >= 0) {
+            problems.error(
+                    name.at(),
+                    "found " + name.describe() + ", expected the name of a file beside this one");
             return device;
         }
         Path table;
@@ -83,7 +110,8 @@ final class SeatTables {
 
     private Node.Fields addRows(Node.Fields device, String name, List<List<Csv.Cell>> rows) {
         if (rows.isEmpty()) {
-            problems.error(new Origin(name, 1, 1), "the table is empty; its first row names the columns");
+            problems.error(
+                    new Origin(name, 1, 1), "the table is empty; its first row names the columns");
             return device;
         }
         List<String> header = header(rows.get(0));
@@ -109,7 +137,10 @@ final class SeatTables {
                     all.putAll(seats.entries());
                 }
                 all.putAll(each.getValue());
-                Origin at = seats == null ? each.getValue().values().iterator().next().keyAt() : seats.at();
+                Origin at =
+                        seats == null
+                                ? each.getValue().values().iterator().next().keyAt()
+                                : seats.at();
                 result = result.with(each.getKey(), joint.with("seats", new Node.Fields(at, all)));
             }
         }
@@ -119,31 +150,43 @@ final class SeatTables {
     private List<String> header(List<Csv.Cell> cells) {
         List<String> names = new ArrayList<>();
         for (Csv.Cell cell : cells) {
-            String column = COLUMNS.stream()
-                    .filter(each -> each.equalsIgnoreCase(cell.text()))
-                    .findFirst()
-                    .orElse(cell.text());
+            String column =
+                    COLUMNS.stream()
+                            .filter(each -> each.equalsIgnoreCase(cell.text()))
+                            .findFirst()
+                            .orElse(cell.text());
             if (!COLUMNS.contains(column) && !column.isEmpty()) {
                 problems.error(
-                        cell.at(), "unknown column " + Words.quote(column) + "." + Words.hint(column, COLUMNS, "columns"));
+                        cell.at(),
+                        "unknown column "
+                                + Words.quote(column)
+                                + "."
+                                + Words.hint(column, COLUMNS, "columns"));
             } else if (!column.isEmpty() && names.contains(column)) {
-                problems.error(cell.at(), "column " + Words.quote(column) + " stands here a second time");
+                problems.error(
+                        cell.at(), "column " + Words.quote(column) + " stands here a second time");
             }
             names.add(column);
         }
         for (String needed : List.of("joint", "seat")) {
             if (!names.contains(needed)) {
-                problems.error(cells.get(0).at(), "the column " + Words.quote(needed) + " is missing");
+                problems.error(
+                        cells.get(0).at(), "the column " + Words.quote(needed) + " is missing");
             }
         }
         return names;
     }
 
     private void row(
-            List<String> header, List<Csv.Cell> row, Node.Fields joints, Map<String, Map<String, Node.Entry>> added) {
+            List<String> header,
+            List<Csv.Cell> row,
+            Node.Fields joints,
+            Map<String, Map<String, Node.Entry>> added) {
         Origin at = row.get(0).at();
         if (row.size() != header.size()) {
-            problems.error(at, "this row has " + row.size() + " cells, but the header has " + header.size());
+            problems.error(
+                    at,
+                    "this row has " + row.size() + " cells, but the header has " + header.size());
             return;
         }
         Csv.Cell joint = row.get(header.indexOf("joint"));
@@ -151,16 +194,20 @@ final class SeatTables {
         if (!(joints.get(joint.text()) instanceof Node.Fields entry)) {
             problems.error(
                     joint.at(),
-                    "joint: there is no joint entry " + Words.quote(joint.text()) + "."
+                    "joint: there is no joint entry "
+                            + Words.quote(joint.text())
+                            + "."
                             + Words.hint(joint.text(), joints.entries().keySet(), "joint entries"));
             return;
         }
         if (!Ids.valid(seat.text())) {
-            problems.error(seat.at(), "seat: found " + Words.quote(seat.text()) + ", expected an id");
+            problems.error(
+                    seat.at(), "seat: found " + Words.quote(seat.text()) + ", expected an id");
             return;
         }
         Node.Fields before = entry.fields("seats");
-        Map<String, Node.Entry> seats = added.computeIfAbsent(joint.text(), id -> new LinkedHashMap<>());
+        Map<String, Node.Entry> seats =
+                added.computeIfAbsent(joint.text(), id -> new LinkedHashMap<>());
         Node.Entry first = before == null ? null : before.entries().get(seat.text());
         if (first == null) {
             first = seats.get(seat.text());
@@ -168,14 +215,22 @@ final class SeatTables {
         if (first != null) {
             problems.error(
                     seat.at(),
-                    "seat " + Words.quote(seat.text()) + " of " + joint.text() + " was given before, at " + first.keyAt());
+                    "seat "
+                            + Words.quote(seat.text())
+                            + " of "
+                            + joint.text()
+                            + " was given before, at "
+                            + first.keyAt());
             return;
         }
         Map<String, Node.Entry> facts = new LinkedHashMap<>();
         for (int i = 0; i < row.size(); i++) {
             String column = header.get(i);
             Csv.Cell cell = row.get(i);
-            if (!cell.text().isEmpty() && !column.equals("joint") && !column.equals("seat") && COLUMNS.contains(column)) {
+            if (!cell.text().isEmpty()
+                    && !column.equals("joint")
+                    && !column.equals("seat")
+                    && COLUMNS.contains(column)) {
                 facts.put(column, new Node.Entry(cell.at(), value(column, cell)));
             }
         }
@@ -186,7 +241,8 @@ final class SeatTables {
         if (NUMBERS.contains(column)) {
             String text = point(cell.text());
             boolean number = NUMBER.matcher(text).matches();
-            return new Node.Scalar(cell.at(), number ? Node.ScalarKind.NUMBER : Node.ScalarKind.TEXT, text);
+            return new Node.Scalar(
+                    cell.at(), number ? Node.ScalarKind.NUMBER : Node.ScalarKind.TEXT, text);
         }
         if (LENGTHS.contains(column)) {
             return Node.Scalar.text(cell.at(), withUnit(cell.text(), " mm"));
@@ -204,14 +260,18 @@ final class SeatTables {
             if (partAndGap.length < 2) {
                 problems.error(
                         cell.at(),
-                        "behind: found " + Words.quote(each.strip()) + ", expected a part and a gap, such as cell 0.6 mm");
+                        "behind: found "
+                                + Words.quote(each.strip())
+                                + ", expected a part and a gap, such as cell 0.6 mm");
                 continue;
             }
             Map<String, Node.Entry> one = new LinkedHashMap<>();
             one.put("part", new Node.Entry(cell.at(), Node.Scalar.text(cell.at(), partAndGap[0])));
             one.put(
                     "gap",
-                    new Node.Entry(cell.at(), Node.Scalar.text(cell.at(), withUnit(partAndGap[1], " mm"))));
+                    new Node.Entry(
+                            cell.at(),
+                            Node.Scalar.text(cell.at(), withUnit(partAndGap[1], " mm"))));
             all.add(new Node.Fields(cell.at(), one));
         }
         return new Node.Items(cell.at(), all);

@@ -23,33 +23,55 @@ final class Seats {
      */
     static Node.Fields spread(Node.Fields joints, Problems problems) {
         Map<String, Node.Entry> all = new LinkedHashMap<>();
-        joints.entries().forEach((id, entry) -> {
-            if (entry.value() instanceof Node.Fields joint && joint.get("seats") instanceof Node.Fields seats) {
-                seats.entries().forEach((seatId, seat) -> {
-                    String jointId = jointId(id, seatId);
-                    if (!Ids.valid(jointId)) {
-                        problems.error(
-                                seat.keyAt(),
-                                "the id of this joint, " + Words.quote(jointId) + ", is longer than 64 characters");
-                    }
-                    put(all, jointId, new Node.Entry(seat.keyAt(), one(joint, seatId, seat.value())), problems);
-                });
-                if (seats.entries().isEmpty()) {
-                    problems.error(seats.at(), id + ": a joint entry with seats needs at least one");
-                }
-            } else {
-                put(all, id, entry, problems);
-            }
-        });
+        joints.entries()
+                .forEach(
+                        (id, entry) -> {
+                            if (entry.value() instanceof Node.Fields joint
+                                    && joint.get("seats") instanceof Node.Fields seats) {
+                                seats.entries()
+                                        .forEach(
+                                                (seatId, seat) -> {
+                                                    String jointId = jointId(id, seatId);
+                                                    if (!Ids.valid(jointId)) {
+                                                        problems.error(
+                                                                seat.keyAt(),
+                                                                "the id of this joint, "
+                                                                        + Words.quote(jointId)
+                                                                        + ", is longer than 64 characters");
+                                                    }
+                                                    put(
+                                                            all,
+                                                            jointId,
+                                                            new Node.Entry(
+                                                                    seat.keyAt(),
+                                                                    one(
+                                                                            joint,
+                                                                            seatId,
+                                                                            seat.value())),
+                                                            problems);
+                                                });
+                                if (seats.entries().isEmpty()) {
+                                    problems.error(
+                                            seats.at(),
+                                            id + ": a joint entry with seats needs at least one");
+                                }
+                            } else {
+                                put(all, id, entry, problems);
+                            }
+                        });
         return new Node.Fields(joints.at(), all);
     }
 
-    private static void put(Map<String, Node.Entry> all, String id, Node.Entry entry, Problems problems) {
+    private static void put(
+            Map<String, Node.Entry> all, String id, Node.Entry entry, Problems problems) {
         Node.Entry first = all.putIfAbsent(id, entry);
         if (first != null) {
             problems.error(
                     entry.keyAt(),
-                    "two joints have the id " + Words.quote(id) + ": this seat and the entry at " + first.keyAt());
+                    "two joints have the id "
+                            + Words.quote(id)
+                            + ": this seat and the entry at "
+                            + first.keyAt());
         }
     }
 

@@ -50,23 +50,49 @@ final class SetupAssembly {
 
     private Map<String, Map<String, Long>> given(String which) {
         Map<String, Map<String, Long>> table = new LinkedHashMap<>();
-        setup.look(which).fields().entries().keySet().forEach(from -> {
-            Map<String, Long> row = new LinkedHashMap<>();
-            Look entries = setup.look(which).look(from);
-            entries.fields().entries().keySet().forEach(to -> entries.ms(to, to).ifPresent(ms -> row.put(to, ms)));
-            table.put(from, row);
-        });
+        setup.look(which)
+                .fields()
+                .entries()
+                .keySet()
+                .forEach(
+                        from -> {
+                            Map<String, Long> row = new LinkedHashMap<>();
+                            Look entries = setup.look(which).look(from);
+                            entries.fields()
+                                    .entries()
+                                    .keySet()
+                                    .forEach(
+                                            to ->
+                                                    entries.ms(to, to)
+                                                            .ifPresent(ms -> row.put(to, ms)));
+                            table.put(from, row);
+                        });
         // a column without a row has no change away from it, and is then reported as such
-        List.copyOf(table.values()).forEach(row -> row.keySet().forEach(to -> table.computeIfAbsent(to, id -> new LinkedHashMap<>())));
+        List.copyOf(table.values())
+                .forEach(
+                        row ->
+                                row.keySet()
+                                        .forEach(
+                                                to ->
+                                                        table.computeIfAbsent(
+                                                                to, id -> new LinkedHashMap<>())));
         return table;
     }
 
-    private boolean holdsAll(String which, Map<String, Map<String, Long>> table, Collection<String> ids) {
+    private boolean holdsAll(
+            String which, Map<String, Map<String, Long>> table, Collection<String> ids) {
         boolean all = true;
         for (String id : ids) {
             if (!table.containsKey(id)) {
                 problems.error(
-                        setup.at(which), "setup." + which + ": the table has no " + which + " " + Words.quote(id) + "."
+                        setup.at(which),
+                        "setup."
+                                + which
+                                + ": the table has no "
+                                + which
+                                + " "
+                                + Words.quote(id)
+                                + "."
                                 + Words.hint(id, table.keySet(), which + "s"));
                 all = false;
             }
@@ -80,7 +106,9 @@ final class SetupAssembly {
             Map<String, Long> row = new LinkedHashMap<>();
             for (Tool to : tools) {
                 boolean bits = from.handle().isPresent() && from.handle().equals(to.handle());
-                row.put(to.id(), change("tool", from.id(), to.id(), bits ? "bitChange" : "toolChange"));
+                row.put(
+                        to.id(),
+                        change("tool", from.id(), to.id(), bits ? "bitChange" : "toolChange"));
             }
             table.put(from.id(), row);
         }
@@ -120,13 +148,25 @@ final class SetupAssembly {
             for (String to : table.keySet()) {
                 Long direct = from.equals(to) ? Long.valueOf(0) : row.get(to);
                 if (direct == null) {
-                    problems.error(place(which, from, to), "setup: the change of " + which + " from " + from + " to " + to
-                            + " has no time");
+                    problems.error(
+                            place(which, from, to),
+                            "setup: the change of "
+                                    + which
+                                    + " from "
+                                    + from
+                                    + " to "
+                                    + to
+                                    + " has no time");
                     found++;
                 } else if (from.equals(to) && row.getOrDefault(to, 0L) != 0) {
                     problems.error(
                             place(which, from, to),
-                            "setup: staying with " + which + " " + from + " must cost 0 ms, not " + row.get(to));
+                            "setup: staying with "
+                                    + which
+                                    + " "
+                                    + from
+                                    + " must cost 0 ms, not "
+                                    + row.get(to));
                     found++;
                 } else if (detour(which, table, from, to, direct)) {
                     found++;
@@ -136,15 +176,34 @@ final class SetupAssembly {
         return found == 0;
     }
 
-    private boolean detour(String which, Map<String, Map<String, Long>> table, String from, String to, long direct) {
+    private boolean detour(
+            String which,
+            Map<String, Map<String, Long>> table,
+            String from,
+            String to,
+            long direct) {
         for (String via : table.keySet()) {
             Long first = Objects.requireNonNull(table.get(from)).get(via);
             Long second = Objects.requireNonNull(table.get(via)).get(to);
-            if (!via.equals(from) && !via.equals(to) && first != null && second != null && first + second < direct) {
+            if (!via.equals(from)
+                    && !via.equals(to)
+                    && first != null
+                    && second != null
+                    && first + second < direct) {
                 problems.error(
                         place(which, from, to),
-                        "setup: the change of " + which + " from " + from + " to " + to + " costs " + direct
-                                + " ms, but over " + via + " only " + (first + second)
+                        "setup: the change of "
+                                + which
+                                + " from "
+                                + from
+                                + " to "
+                                + to
+                                + " costs "
+                                + direct
+                                + " ms, but over "
+                                + via
+                                + " only "
+                                + (first + second)
                                 + " ms; set-ups must obey the triangle inequality");
                 return true;
             }

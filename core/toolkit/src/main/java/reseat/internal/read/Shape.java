@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * What may stand at a place of a device file. One tree of shapes ({@link Format}) is the only description of the format:
- * reading checks against it and the JSON Schema is written from it.
+ * What may stand at a place of a device file. One tree of shapes ({@link Format}) is the only
+ * description of the format: reading checks against it and the JSON Schema is written from it.
  */
 sealed interface Shape {
 
@@ -68,8 +68,13 @@ sealed interface Shape {
         static Group of(String name, List<Key> keys) {
             return new Group(
                     name,
-                    keys.stream().collect(Collectors.toMap(
-                            Key::name, key -> key, (a, b) -> b, LinkedHashMap::new)));
+                    keys.stream()
+                            .collect(
+                                    Collectors.toMap(
+                                            Key::name,
+                                            key -> key,
+                                            (a, b) -> b,
+                                            LinkedHashMap::new)));
         }
     }
 

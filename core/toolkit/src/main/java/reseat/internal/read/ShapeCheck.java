@@ -56,23 +56,32 @@ final class ShapeCheck {
             wrong(label, node, "a map with the keys " + Words.and(group.keys().keySet()));
             return;
         }
-        fields.entries().forEach((name, entry) -> {
-            Key key = group.keys().get(name);
-            if (key == null || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
-                problems.error(
-                        entry.keyAt(),
-                        label + ": unknown key " + Words.quote(name) + "."
-                                + Words.hint(name, group.keys().keySet(), "keys"));
-            } else if (!entry.value().isNull()) {
-                check(name, entry.value(), key.shape());
-            }
-        });
+        fields.entries()
+                .forEach(
+                        (name, entry) -> {
+                            Key key = group.keys().get(name);
+                            if (key == null
+                                    || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
+                                problems.error(
+                                        entry.keyAt(),
+                                        label
+                                                + ": unknown key "
+                                                + Words.quote(name)
+                                                + "."
+                                                + Words.hint(name, group.keys().keySet(), "keys"));
+                            } else if (!entry.value().isNull()) {
+                                check(name, entry.value(), key.shape());
+                            }
+                        });
         for (Key key : group.keys().values()) {
             both(label, fields, key);
             boolean there = fields.get(key.name()) != null || fields.get(key.instead()) != null;
             if (key.need().required(resolved) && !there) {
-                String or = key.instead().isEmpty() ? "" : " (or " + Words.quote(key.instead()) + ")";
-                problems.error(fields.at(), label + ": the key " + Words.quote(key.name()) + or + " is missing");
+                String or =
+                        key.instead().isEmpty() ? "" : " (or " + Words.quote(key.instead()) + ")";
+                problems.error(
+                        fields.at(),
+                        label + ": the key " + Words.quote(key.name()) + or + " is missing");
             }
         }
     }
@@ -80,10 +89,17 @@ final class ShapeCheck {
     private void both(String label, Node.Fields fields, Key key) {
         Node.Entry here = fields.entries().get(key.name());
         // either key of a pair names the other; the one that sorts first speaks for both
-        if (here != null && key.name().compareTo(key.instead()) < 0 && fields.get(key.instead()) != null) {
+        if (here != null
+                && key.name().compareTo(key.instead()) < 0
+                && fields.get(key.instead()) != null) {
             problems.error(
                     here.keyAt(),
-                    label + ": give " + Words.quote(key.name()) + " or " + Words.quote(key.instead()) + ", not both");
+                    label
+                            + ": give "
+                            + Words.quote(key.name())
+                            + " or "
+                            + Words.quote(key.instead())
+                            + ", not both");
         }
     }
 
@@ -92,20 +108,28 @@ final class ShapeCheck {
             wrong(label, node, "a map from ids, each to " + table.what());
             return;
         }
-        fields.entries().forEach((id, entry) -> {
-            if (!Ids.valid(id)) {
-                report(entry.keyAt(), label, () -> Scalars.id(Node.Scalar.text(entry.keyAt(), id)));
-            } else if (table.keys() != Scope.NEW) {
-                reference(label, entry.keyAt(), id, table.keys());
-            }
-            if (entry.value().isNull()) {
-                problems.error(
-                        entry.value().at(),
-                        id + ": found nothing, expected " + table.what() + "; {} stands for one without facts");
-            } else {
-                check(id, entry.value(), table.value());
-            }
-        });
+        fields.entries()
+                .forEach(
+                        (id, entry) -> {
+                            if (!Ids.valid(id)) {
+                                report(
+                                        entry.keyAt(),
+                                        label,
+                                        () -> Scalars.id(Node.Scalar.text(entry.keyAt(), id)));
+                            } else if (table.keys() != Scope.NEW) {
+                                reference(label, entry.keyAt(), id, table.keys());
+                            }
+                            if (entry.value().isNull()) {
+                                problems.error(
+                                        entry.value().at(),
+                                        id
+                                                + ": found nothing, expected "
+                                                + table.what()
+                                                + "; {} stands for one without facts");
+                            } else {
+                                check(id, entry.value(), table.value());
+                            }
+                        });
     }
 
     private void several(String label, Node node, Shape.Several several) {
@@ -121,14 +145,21 @@ final class ShapeCheck {
         if (items.size() < several.least()) {
             problems.error(
                     node.at(),
-                    label + ": found " + items.size() + (items.size() == 1 ? " entry" : " entries") + ", expected at least "
+                    label
+                            + ": found "
+                            + items.size()
+                            + (items.size() == 1 ? " entry" : " entries")
+                            + ", expected at least "
                             + several.least());
         }
         Set<String> seen = new HashSet<>();
         for (Node item : items) {
             check(label, item, several.item());
-            if (several.distinct() && item instanceof Node.Scalar scalar && !seen.add(scalar.text())) {
-                problems.error(item.at(), label + ": " + scalar.describe() + " stands in this list twice");
+            if (several.distinct()
+                    && item instanceof Node.Scalar scalar
+                    && !seen.add(scalar.text())) {
+                problems.error(
+                        item.at(), label + ": " + scalar.describe() + " stands in this list twice");
             }
         }
     }
@@ -146,15 +177,18 @@ final class ShapeCheck {
             wrong(label, node, expected(shape));
             return;
         }
-        report(node.at(), label, () -> {
-            if (shape instanceof Shape.Value value) {
-                Scalars.check(value.type(), scalar);
-            } else if (shape instanceof Shape.Choice choice) {
-                Scalars.choice(choice.words(), scalar);
-            } else if (shape instanceof Shape.Ref ref) {
-                reference(label, node.at(), Scalars.id(scalar), ref.scope());
-            }
-        });
+        report(
+                node.at(),
+                label,
+                () -> {
+                    if (shape instanceof Shape.Value value) {
+                        Scalars.check(value.type(), scalar);
+                    } else if (shape instanceof Shape.Choice choice) {
+                        Scalars.choice(choice.words(), scalar);
+                    } else if (shape instanceof Shape.Ref ref) {
+                        reference(label, node.at(), Scalars.id(scalar), ref.scope());
+                    }
+                });
     }
 
     private static String expected(Shape shape) {
@@ -170,7 +204,12 @@ final class ShapeCheck {
         if (!known.allows(scope, id)) {
             problems.error(
                     at,
-                    label + ": there is no " + scope.noun() + " " + Words.quote(id) + "."
+                    label
+                            + ": there is no "
+                            + scope.noun()
+                            + " "
+                            + Words.quote(id)
+                            + "."
                             + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
         }
     }

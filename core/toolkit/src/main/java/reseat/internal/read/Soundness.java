@@ -45,27 +45,38 @@ final class Soundness {
         String pointer = "/parts/" + part.id();
         boolean base = part.id().equals(draft.base);
         if (part.under().contains(part.id())) {
-            problems.error(places.at(pointer + "/under"), "part " + part.id() + " lies under itself");
+            problems.error(
+                    places.at(pointer + "/under"), "part " + part.id() + " lies under itself");
         }
         if (part.under().contains(draft.base) && !base) {
             problems.error(
                     places.at(pointer + "/under"),
-                    "part " + part.id() + " lies under the base " + draft.base + ", which is never moved out of its way");
+                    "part "
+                            + part.id()
+                            + " lies under the base "
+                            + draft.base
+                            + ", which is never moved out of its way");
         }
         if (base && !part.under().isEmpty()) {
             problems.error(
                     places.at(pointer + "/under"),
-                    "part " + part.id() + " is the base: nothing is in the way of a part that is never moved");
+                    "part "
+                            + part.id()
+                            + " is the base: nothing is in the way of a part that is never moved");
         }
         if (!base && !held.contains(part.id()) && part.under().isEmpty()) {
             problems.error(
                     places.at(pointer),
-                    "part " + part.id() + " is kept by nothing: no joint holds it and it lies under no part");
+                    "part "
+                            + part.id()
+                            + " is kept by nothing: no joint holds it and it lies under no part");
         }
         if (part.spareIncludes().contains(part.id()) || part.spareIncludes().contains(draft.base)) {
             problems.error(
                     places.at(pointer + "/spareIncludes"),
-                    "part " + part.id() + ": a spare unit includes other parts, neither itself nor the base");
+                    "part "
+                            + part.id()
+                            + ": a spare unit includes other parts, neither itself nor the base");
         }
     }
 
@@ -74,7 +85,11 @@ final class Soundness {
         if (joint.under().contains(joint.site())) {
             problems.error(
                     places.at(pointer + "/under"),
-                    "joint " + joint.id() + " is hidden by its own site " + joint.site() + ", which never leaves it");
+                    "joint "
+                            + joint.id()
+                            + " is hidden by its own site "
+                            + joint.site()
+                            + ", which never leaves it");
         }
         for (String supply : joint.needs()) {
             if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
@@ -85,7 +100,11 @@ final class Soundness {
             if (joint.cuts().contains(supply)) {
                 problems.error(
                         places.at(pointer + "/needs"),
-                        "joint " + joint.id() + " needs " + supply + " cut before it is released, and its release cuts it");
+                        "joint "
+                                + joint.id()
+                                + " needs "
+                                + supply
+                                + " cut before it is released, and its release cuts it");
             }
         }
         joint.seat().ifPresent(seat -> seat(joint, seat, pointer));
@@ -94,28 +113,51 @@ final class Soundness {
 
     private void seat(Joint joint, Seat seat, String pointer) {
         Optional<Origin> at = seat.at().map(point -> places.at(pointer + "/seat/x"));
-        seat.at().flatMap(point -> draft.outline.filter(outline -> !outline.contains(point))).ifPresent(outline ->
-                problems.error(
-                        at.orElseThrow(),
-                        "joint " + joint.id() + ": its seat lies outside the outline of " + outline.widthMm() + " mm by "
-                                + outline.heightMm() + " mm"));
-        boolean oneCoordinate = !places.at(pointer + "/seat/x").equals(places.at(pointer + "/seat/y"))
-                && seat.at().isEmpty();
+        seat.at()
+                .flatMap(point -> draft.outline.filter(outline -> !outline.contains(point)))
+                .ifPresent(
+                        outline ->
+                                problems.error(
+                                        at.orElseThrow(),
+                                        "joint "
+                                                + joint.id()
+                                                + ": its seat lies outside the outline of "
+                                                + outline.widthMm()
+                                                + " mm by "
+                                                + outline.heightMm()
+                                                + " mm"));
+        boolean oneCoordinate =
+                !places.at(pointer + "/seat/x").equals(places.at(pointer + "/seat/y"))
+                        && seat.at().isEmpty();
         if (oneCoordinate) {
-            problems.error(places.at(pointer + "/seat"), "joint " + joint.id() + ": a seat has both x and y, or neither");
+            problems.error(
+                    places.at(pointer + "/seat"),
+                    "joint " + joint.id() + ": a seat has both x and y, or neither");
         }
         ScrewType type = draft.screwTypes.get(seat.screw());
         if (type != null) {
-            joint.ways().values().forEach(way -> {
-                Tool tool = draft.tools.get(way.tool());
-                Optional<String> drive = tool == null ? Optional.empty() : tool.drive();
-                if (drive.isPresent() && !drive.get().equals(type.drive())) {
-                    problems.warning(
-                            places.at(pointer + "/ways/" + way.id() + "/tool"),
-                            "joint " + joint.id() + ": " + way.tool() + " turns " + drive.get() + ", but " + type.id()
-                                    + " has the drive " + type.drive());
-                }
-            });
+            joint.ways()
+                    .values()
+                    .forEach(
+                            way -> {
+                                Tool tool = draft.tools.get(way.tool());
+                                Optional<String> drive =
+                                        tool == null ? Optional.empty() : tool.drive();
+                                if (drive.isPresent() && !drive.get().equals(type.drive())) {
+                                    problems.warning(
+                                            places.at(pointer + "/ways/" + way.id() + "/tool"),
+                                            "joint "
+                                                    + joint.id()
+                                                    + ": "
+                                                    + way.tool()
+                                                    + " turns "
+                                                    + drive.get()
+                                                    + ", but "
+                                                    + type.id()
+                                                    + " has the drive "
+                                                    + type.drive());
+                                }
+                            });
         }
     }
 
@@ -125,14 +167,24 @@ final class Soundness {
             if (depth.edge() >= bond.edge().size()) {
                 problems.error(
                         places.at(pointer + "/givenDepths"),
-                        who + "there is no edge " + depth.edge() + "; edges are counted from 0 to "
+                        who
+                                + "there is no edge "
+                                + depth.edge()
+                                + "; edges are counted from 0 to "
                                 + (bond.edge().size() - 1));
             }
         }
-        bond.strips().stream().filter(strip -> strip.widthMm() <= 0).forEach(strip -> problems.error(
-                places.at(pointer + "/strips/" + strip.id()), who + "strip " + strip.id() + " has no width"));
+        bond.strips().stream()
+                .filter(strip -> strip.widthMm() <= 0)
+                .forEach(
+                        strip ->
+                                problems.error(
+                                        places.at(pointer + "/strips/" + strip.id()),
+                                        who + "strip " + strip.id() + " has no width"));
         if (bond.edge().size() >= 3 && new HashSet<>(bond.edge()).size() < 3) {
-            problems.error(places.at(pointer + "/edge"), who + "an outline has at least three different corners");
+            problems.error(
+                    places.at(pointer + "/edge"),
+                    who + "an outline has at least three different corners");
         }
     }
 
@@ -140,14 +192,23 @@ final class Soundness {
     private void seatsApart() {
         Map<List<Object>, String> first = new HashMap<>();
         for (Joint joint : draft.joints.values()) {
-            joint.seat().flatMap(Seat::at).ifPresent(point -> {
-                String before = first.putIfAbsent(List.of(joint.site(), point), joint.id());
-                if (before != null) {
-                    problems.warning(
-                            places.at("/joints/" + joint.id() + "/seat/x"),
-                            "joint " + joint.id() + " has its seat at the same point of " + joint.site() + " as " + before);
-                }
-            });
+            joint.seat()
+                    .flatMap(Seat::at)
+                    .ifPresent(
+                            point -> {
+                                String before =
+                                        first.putIfAbsent(List.of(joint.site(), point), joint.id());
+                                if (before != null) {
+                                    problems.warning(
+                                            places.at("/joints/" + joint.id() + "/seat/x"),
+                                            "joint "
+                                                    + joint.id()
+                                                    + " has its seat at the same point of "
+                                                    + joint.site()
+                                                    + " as "
+                                                    + before);
+                                }
+                            });
         }
     }
 }

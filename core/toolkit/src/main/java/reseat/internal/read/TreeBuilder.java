@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
 
 /**
- * Puts a tree together from the events of a YAML or JSON parser, within bounds: a file of a few bytes can otherwise
- * stand for a tree that fills the memory.
+ * Puts a tree together from the events of a YAML or JSON parser, within bounds: a file of a few
+ * bytes can otherwise stand for a tree that fills the memory.
  */
 final class TreeBuilder {
 
@@ -51,7 +51,8 @@ final class TreeBuilder {
             throw new TreeException(at, "a key must be a plain text, not a map or a list");
         }
         if (open.size() >= DEPTH) {
-            throw new TreeException(at, "maps and lists lie more than " + DEPTH + " deep within each other");
+            throw new TreeException(
+                    at, "maps and lists lie more than " + DEPTH + " deep within each other");
         }
         count(at, 1);
         open.push(new Open(at, map));
@@ -60,7 +61,10 @@ final class TreeBuilder {
     /** Ends the collection begun last and returns it. */
     Node end() throws TreeException {
         Open done = open.pop();
-        Node node = done.keys == null ? new Node.Items(done.at, done.items) : new Node.Fields(done.at, done.keys);
+        Node node =
+                done.keys == null
+                        ? new Node.Items(done.at, done.items)
+                        : new Node.Fields(done.at, done.keys);
         place(node);
         return node;
     }
@@ -84,7 +88,8 @@ final class TreeBuilder {
             throw new TreeException(at, "a key must be a plain text, not an alias");
         }
         if (open.size() + node.height() > DEPTH) {
-            throw new TreeException(at, "with this alias, maps and lists lie more than " + DEPTH + " deep");
+            throw new TreeException(
+                    at, "with this alias, maps and lists lie more than " + DEPTH + " deep");
         }
         count(at, node.size());
         place(node);
@@ -93,7 +98,8 @@ final class TreeBuilder {
     private void count(Origin at, long more) throws TreeException {
         values += more;
         if (values > VALUES) {
-            throw new TreeException(at, "the file has more than " + VALUES + " values, aliases counted each time");
+            throw new TreeException(
+                    at, "the file has more than " + VALUES + " values, aliases counted each time");
         }
     }
 
@@ -113,7 +119,9 @@ final class TreeBuilder {
             if (first != null) {
                 problems.error(
                         parent.keyAt,
-                        "key " + Words.quote(key) + " stands here a second time; the first is in line "
+                        "key "
+                                + Words.quote(key)
+                                + " stands here a second time; the first is in line "
                                 + first.keyAt().line());
             }
         }

@@ -3,11 +3,13 @@ package reseat.internal.read;
 import java.io.Serial;
 import reseat.model.Origin;
 
-/** Thrown where a text cannot be made a tree, so that reading on would only produce noise. Never leaves this package. */
+/**
+ * Thrown where a text cannot be made a tree, so that reading on would only produce noise. Never
+ * leaves this package.
+ */
 final class TreeException extends Exception {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    @Serial private static final long serialVersionUID = 1L;
 
     private final transient Origin at;
 

@@ -15,8 +15,8 @@ final class Trees {
     private Trees() {}
 
     /**
-     * Parses a file. What begins with a brace is JSON, or YAML in braces if it does not hold as JSON because its first
-     * key has no quotes; everything else is YAML.
+     * Parses a file. What begins with a brace is JSON, or YAML in braces if it does not hold as
+     * JSON because its first key has no quotes; everything else is YAML.
      *
      * @param name name of the file, for places
      * @param content its bytes
@@ -43,7 +43,9 @@ final class Trees {
         }
     }
 
-    /** JSON proper begins with a brace and a quoted key; YAML in braces is left to the YAML parser. */
+    /**
+     * JSON proper begins with a brace and a quoted key; YAML in braces is left to the YAML parser.
+     */
     private static boolean isJson(String text) {
         int i = blank(text, 0);
         if (i == text.length() || (text.charAt(i) != '{' && text.charAt(i) != '[')) {
@@ -61,15 +63,18 @@ final class Trees {
         return i;
     }
 
-    /** Decodes UTF-8 strictly and refuses what is no text, with the place of the first wrong byte. */
+    /**
+     * Decodes UTF-8 strictly and refuses what is no text, with the place of the first wrong byte.
+     */
     static String decode(String name, byte[] content) throws TreeException {
         ByteBuffer in = ByteBuffer.wrap(content);
         CharBuffer out = CharBuffer.allocate(content.length);
-        CoderResult result = StandardCharsets.UTF_8
-                .newDecoder()
-                .onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT)
-                .decode(in, out, true);
+        CoderResult result =
+                StandardCharsets.UTF_8
+                        .newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT)
+                        .decode(in, out, true);
         out.flip();
         String text = out.toString();
         int bad = firstControl(text);
@@ -97,7 +102,10 @@ final class Trees {
             char c = text.charAt(i);
             boolean control = c < ' ' && c != '\t' && c != '\n' && c != '\r';
             // U+0085 is a line end in YAML; a byte order mark belongs at the very beginning
-            if (control || (c >= 0x7F && c < 0xA0 && c != 0x85) || (c == 0xFEFF && i > 0) || c >= 0xFFFE) {
+            if (control
+                    || (c >= 0x7F && c < 0xA0 && c != 0x85)
+                    || (c == 0xFEFF && i > 0)
+                    || c >= 0xFFFE) {
                 return i;
             }
         }

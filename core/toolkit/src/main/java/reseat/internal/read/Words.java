@@ -20,7 +20,9 @@ final class Words {
 
     private Words() {}
 
-    /** Returns the text in quotes, shortened, with what a terminal should not be sent made visible. */
+    /**
+     * Returns the text in quotes, shortened, with what a terminal should not be sent made visible.
+     */
     static String quote(String text) {
         StringBuilder out = new StringBuilder("\"");
         int shown = 0;
@@ -29,7 +31,10 @@ final class Words {
             if (shown++ == QUOTED) {
                 return out.append("…\"").toString();
             }
-            if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT || c == 0x2028 || c == 0x2029) {
+            if (Character.isISOControl(c)
+                    || Character.getType(c) == Character.FORMAT
+                    || c == 0x2028
+                    || c == 0x2029) {
                 out.append(String.format(Locale.ROOT, "\\u%04x", c));
             } else {
                 out.appendCodePoint(c);
@@ -49,7 +54,12 @@ final class Words {
             return " There are no " + plural + ".";
         }
         List<String> some = known.stream().limit(LISTED).toList();
-        return " Known " + plural + ": " + String.join(", ", some) + (known.size() > LISTED ? ", …" : "") + ".";
+        return " Known "
+                + plural
+                + ": "
+                + String.join(", ", some)
+                + (known.size() > LISTED ? ", …" : "")
+                + ".";
     }
 
     /** Returns the known name that is fewest edits away, if that is near enough to be meant. */
@@ -70,7 +80,10 @@ final class Words {
         return Optional.ofNullable(best);
     }
 
-    /** Edit distance with swaps of neighbours (optimal string alignment); a result of at least the limit is not exact. */
+    /**
+     * Edit distance with swaps of neighbours (optimal string alignment); a result of at least the
+     * limit is not exact.
+     */
     private static int edits(String a, String b, int limit) {
         if (Math.abs(a.length() - b.length()) >= limit) {
             return limit;
@@ -86,7 +99,10 @@ final class Words {
             for (int k = 1; k <= b.length(); k++) {
                 int same = a.charAt(i - 1) == b.charAt(k - 1) ? 0 : 1;
                 row[k] = Math.min(Math.min(last[k] + 1, row[k - 1] + 1), last[k - 1] + same);
-                if (i > 1 && k > 1 && a.charAt(i - 1) == b.charAt(k - 2) && a.charAt(i - 2) == b.charAt(k - 1)) {
+                if (i > 1
+                        && k > 1
+                        && a.charAt(i - 1) == b.charAt(k - 2)
+                        && a.charAt(i - 2) == b.charAt(k - 1)) {
                     row[k] = Math.min(row[k], beforeLast[k - 2] + 1);
                 }
             }
@@ -113,6 +129,8 @@ final class Words {
         if (all.size() < 2) {
             return String.join("", all);
         }
-        return String.join(", ", all.subList(0, all.size() - 1)) + lastJoin + all.get(all.size() - 1);
+        return String.join(", ", all.subList(0, all.size() - 1))
+                + lastJoin
+                + all.get(all.size() - 1);
     }
 }

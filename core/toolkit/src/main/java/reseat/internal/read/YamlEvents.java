@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
@@ -16,15 +15,19 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 import reseat.model.Origin;
 
 /** Feeds a {@link TreeBuilder} from YAML 1.2, scalars resolved by its core schema. */
 final class YamlEvents {
 
     private static final Pattern NUMBER =
-            Pattern.compile("[-+]?(\\.[0-9]+|[0-9]+(\\.[0-9]*)?)([eE][-+]?[0-9]+)?|0o[0-7]+|0x[0-9a-fA-F]+");
+            Pattern.compile(
+                    "[-+]?(\\.[0-9]+|[0-9]+(\\.[0-9]*)?)([eE][-+]?[0-9]+)?|0o[0-7]+|0x[0-9a-fA-F]+");
     private static final Set<String> NULLS = Set.of("", "~", "null", "Null", "NULL");
-    private static final Set<String> BOOLS = Set.of("true", "True", "TRUE", "false", "False", "FALSE");
+    private static final Set<String> BOOLS =
+            Set.of("true", "True", "TRUE", "false", "False", "FALSE");
 
     private final String name;
     private final TreeBuilder builder;
@@ -39,20 +42,23 @@ final class YamlEvents {
 
     static void feed(String name, String text, TreeBuilder builder) throws TreeException {
         YamlEvents events = new YamlEvents(name, builder);
-        LoadSettings settings = LoadSettings.builder()
-                .setLabel(name)
-                .setCodePointLimit(Sources.MAX_BYTES)
-                .setUseMarks(true)
-                .build();
+        LoadSettings settings =
+                LoadSettings.builder()
+                        .setLabel(name)
+                        .setCodePointLimit(Sources.MAX_BYTES)
+                        .setUseMarks(true)
+                        .build();
         Event last = null;
         try {
-            for (Event event : new Parse(settings).parseString(text)) {
-                events.take(event);
-                last = event;
+            ParserImpl parser = new ParserImpl(settings, new StreamReader(settings, text));
+            while (parser.hasNext()) {
+                last = parser.next();
+                events.take(last);
             }
         } catch (MarkedYamlEngineException e) {
             throw new TreeException(
-                    events.place(e.getProblemMark().or(e::getContextMark)), "this is not YAML: " + words(e));
+                    events.place(e.getProblemMark().or(e::getContextMark)),
+                    "this is not YAML: " + words(e));
         } catch (YamlEngineException e) {
             throw new TreeException(
                     events.place(last == null ? Optional.empty() : last.getEndMark()),
@@ -64,7 +70,8 @@ final class YamlEvents {
         switch (event.getEventId()) {
             case DocumentStart -> {
                 if (++documents > 1) {
-                    throw new TreeException(place(event), "a second document begins here; a file holds one device");
+                    throw new TreeException(
+                            place(event), "a second document begins here; a file holds one device");
                 }
             }
             case MappingStart, SequenceStart -> {
@@ -99,12 +106,21 @@ final class YamlEvents {
         Optional<Node> target = anchors.get(id);
         if (target == null) {
             throw new TreeException(
-                    place(event), "alias *" + id + " has no anchor &" + id + " before it"
-                            + Words.hint(id, anchors.keySet().stream().sorted().toList(), "anchors"));
+                    place(event),
+                    "alias *"
+                            + id
+                            + " has no anchor &"
+                            + id
+                            + " before it"
+                            + Words.hint(
+                                    id, anchors.keySet().stream().sorted().toList(), "anchors"));
         }
         builder.again(
                 place(event),
-                target.orElseThrow(() -> new TreeException(place(event), "alias *" + id + " lies within itself")));
+                target.orElseThrow(
+                        () ->
+                                new TreeException(
+                                        place(event), "alias *" + id + " lies within itself")));
     }
 
     private static Optional<String> anchor(NodeEvent event) {
@@ -114,7 +130,9 @@ final class YamlEvents {
     private void plainTag(Event event, Optional<String> tag) throws TreeException {
         // "!" alone only says "not resolved", as quotes do
         if (tag.isPresent() && !tag.get().equals("!")) {
-            throw new TreeException(place(event), "tag " + Words.quote(tag.get()) + " has no meaning in a device file");
+            throw new TreeException(
+                    place(event),
+                    "tag " + Words.quote(tag.get()) + " has no meaning in a device file");
         }
     }
 
@@ -129,7 +147,9 @@ final class YamlEvents {
         if (BOOLS.contains(text)) {
             return Node.ScalarKind.BOOL;
         }
-        return text.length() < 1000 && NUMBER.matcher(text).matches() ? Node.ScalarKind.NUMBER : Node.ScalarKind.TEXT;
+        return text.length() < 1000 && NUMBER.matcher(text).matches()
+                ? Node.ScalarKind.NUMBER
+                : Node.ScalarKind.TEXT;
     }
 
     private static String words(MarkedYamlEngineException e) {
@@ -142,6 +162,7 @@ final class YamlEvents {
     }
 
     private Origin place(Optional<Mark> mark) {
-        return mark.map(m -> new Origin(name, m.getLine() + 1, m.getColumn() + 1)).orElse(new Origin(name, 0, 0));
+        return mark.map(m -> new Origin(name, m.getLine() + 1, m.getColumn() + 1))
+                .orElse(new Origin(name, 0, 0));
     }
 }
