@@ -28,7 +28,8 @@ public record Plan(
     public Plan {
         acts = List.copyOf(acts);
         if (lowerBoundMs > totalMs) {
-            throw new IllegalArgumentException("a bound of " + lowerBoundMs + " ms lies above the cost " + totalMs + " ms");
+            throw new IllegalArgumentException(
+                    "a bound of " + lowerBoundMs + " ms lies above the cost " + totalMs + " ms");
         }
     }
 

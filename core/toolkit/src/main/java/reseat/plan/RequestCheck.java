@@ -30,7 +30,8 @@ final class RequestCheck {
     static List<Problem> check(PlanRequest request) {
         RequestCheck check = new RequestCheck(request.device());
         if (request.device().supplies().size() > 64) {
-            check.problem("a device can have 64 supplies, not " + request.device().supplies().size());
+            check.problem(
+                    "a device can have 64 supplies, not " + request.device().supplies().size());
         }
         check.start(request.start());
         if (check.problems.isEmpty()) {
@@ -44,7 +45,9 @@ final class RequestCheck {
         if (goal instanceof Goal.Free free) {
             known("part", device.parts().keySet(), free.targets());
             if (free.targets().contains(device.base())) {
-                problem(device.base() + " is the base: everything is mounted to it, and it stays on the bench");
+                problem(
+                        device.base()
+                                + " is the base: everything is mounted to it, and it stays on the bench");
             }
         } else if (goal instanceof Goal.Reach reach) {
             known("joint", device.joints().keySet(), List.of(reach.joint()));
@@ -67,9 +70,15 @@ final class RequestCheck {
         }
         if (problems.isEmpty()) {
             for (Joint joint : device.joints().values()) {
-                if (!joint.slack() && !start.released().contains(joint.id()) && crosses(joint, start)) {
-                    problem("at the start, " + String.join(" and ", joint.holds()) + " cannot lie in different places: "
-                            + joint.id() + " still holds them together");
+                if (!joint.slack()
+                        && !start.released().contains(joint.id())
+                        && crosses(joint, start)) {
+                    problem(
+                            "at the start, "
+                                    + String.join(" and ", joint.holds())
+                                    + " cannot lie in different places: "
+                                    + joint.id()
+                                    + " still holds them together");
                 }
             }
         }
@@ -79,10 +88,11 @@ final class RequestCheck {
         Set<Set<String>> places = new HashSet<>();
         Set<String> home = Set.of();
         for (String part : joint.holds()) {
-            Set<String> at = start.places().stream()
-                    .filter(place -> place.contains(part) && !place.contains(device.base()))
-                    .findFirst()
-                    .orElse(home);
+            Set<String> at =
+                    start.places().stream()
+                            .filter(place -> place.contains(part) && !place.contains(device.base()))
+                            .findFirst()
+                            .orElse(home);
             places.add(at);
         }
         return places.size() > 1;
@@ -101,9 +111,10 @@ final class RequestCheck {
         if (rules.requiredParts().contains(device.base())) {
             problem(device.base() + " is the base and is never moved");
         }
-        int required = rules.requiredTools().size()
-                + rules.requiredParts().size()
-                + rules.requiredActs().size();
+        int required =
+                rules.requiredTools().size()
+                        + rules.requiredParts().size()
+                        + rules.requiredActs().size();
         if (required > 62) {
             problem("at most 62 tools, parts and acts can be required, not " + required);
         }
@@ -111,7 +122,10 @@ final class RequestCheck {
 
     private void act(String id, boolean required, State start) {
         if (id.startsWith("prepare:")) {
-            known("prepare act", device.prepares().keySet(), List.of(id.substring("prepare:".length())));
+            known(
+                    "prepare act",
+                    device.prepares().keySet(),
+                    List.of(id.substring("prepare:".length())));
             if (!required) {
                 problem(id + " cannot be forbidden: prepare acts are there for safety");
             }
@@ -119,14 +133,28 @@ final class RequestCheck {
             List<String> parts = List.of(id.substring("move:".length()).split("\\+"));
             known("part", device.parts().keySet(), parts);
         } else {
-            List<String> known = device.joints().values().stream()
-                    .flatMap(joint -> joint.ways().keySet().stream().map(way -> new Act.Release(joint.id(), way).id()))
-                    .toList();
+            List<String> known =
+                    device.joints().values().stream()
+                            .flatMap(
+                                    joint ->
+                                            joint.ways().keySet().stream()
+                                                    .map(
+                                                            way ->
+                                                                    new Act.Release(joint.id(), way)
+                                                                            .id()))
+                            .toList();
             known("act", known, List.of(id));
             if (required && id.startsWith("release:")) {
-                String joint = id.substring("release:".length(), Math.max(id.lastIndexOf('/'), "release:".length()));
+                String joint =
+                        id.substring(
+                                "release:".length(),
+                                Math.max(id.lastIndexOf('/'), "release:".length()));
                 if (start.released().contains(joint)) {
-                    problem(id + " cannot be required: " + joint + " is already released at the start");
+                    problem(
+                            id
+                                    + " cannot be required: "
+                                    + joint
+                                    + " is already released at the start");
                 }
             }
         }
@@ -135,10 +163,14 @@ final class RequestCheck {
     private void known(String what, Collection<String> known, Collection<String> wanted) {
         for (String id : wanted) {
             if (!known.contains(id)) {
-                String nearest = known.stream()
-                        .min(Comparator.comparingInt((String other) -> distance(id, other)).thenComparing(other -> other))
-                        .map(other -> "; the nearest is \"" + other + "\"")
-                        .orElse("");
+                String nearest =
+                        known.stream()
+                                .min(
+                                        Comparator.comparingInt(
+                                                        (String other) -> distance(id, other))
+                                                .thenComparing(other -> other))
+                                .map(other -> "; the nearest is \"" + other + "\"")
+                                .orElse("");
                 problem(device.id() + " has no " + what + " \"" + id + "\"" + nearest);
             }
         }

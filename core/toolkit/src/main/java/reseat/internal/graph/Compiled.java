@@ -18,9 +18,10 @@ import reseat.model.State;
 import reseat.model.Way;
 
 /**
- * A device, a start and the rules of a request as arrays. Parts and tools have numbers; joints that are alike in all that
- * the order of work depends on are one <em>node</em>. What the rules forbid is left out: a node without ways cannot be
- * released, a part that is {@link #stuck} cannot be moved.
+ * A device, a start and the rules of a request as arrays. Parts and tools have numbers; joints that
+ * are alike in all that the order of work depends on are one <em>node</em>. What the rules forbid
+ * is left out: a node without ways cannot be released, a part that is {@link #stuck} cannot be
+ * moved.
  */
 public final class Compiled {
 
@@ -65,7 +66,10 @@ public final class Compiled {
 
     /** Place of every part at the start, named after its first part. */
     public final char[] startPlace;
-    /** Supplies that joints released before the start have cut, where those joints are in no node. */
+
+    /**
+     * Supplies that joints released before the start have cut, where those joints are in no node.
+     */
     public final long startCut;
 
     private final Map<String, Integer> partIndex = new LinkedHashMap<>();
@@ -124,7 +128,11 @@ public final class Compiled {
             for (Way way : joint.ways().values()) {
                 if (allowed(joint, way, rules)) {
                     int clazz = clazz(way.tool(), way.posture(), classIndex, tools, postures);
-                    allowed.add(new Option(clazz, members[j].length * (way.ms() + way.restoreMs()), way.id()));
+                    allowed.add(
+                            new Option(
+                                    clazz,
+                                    members[j].length * (way.ms() + way.restoreMs()),
+                                    way.id()));
                 }
             }
             options[j] = withoutDominated(allowed, rules).toArray(Option[]::new);
@@ -139,9 +147,10 @@ public final class Compiled {
         for (int p = 0; p < parts; p++) {
             Part part = partList.get(p);
             partUnder[p] = part.under().stream().mapToInt(this::part).toArray();
-            stuck[p] = part.move().isEmpty()
-                    || rules.forbiddenParts().contains(part.id())
-                    || rules.forbiddenTools().contains(part.move().get().tool());
+            stuck[p] =
+                    part.move().isEmpty()
+                            || rules.forbiddenParts().contains(part.id())
+                            || rules.forbiddenTools().contains(part.move().get().tool());
             if (part.move().isPresent()) {
                 Move move = part.move().get();
                 partClass[p] = clazz(move.tool(), move.posture(), classIndex, tools, postures);
@@ -152,9 +161,10 @@ public final class Compiled {
         nodesOf = new int[parts][];
         for (int p = 0; p < parts; p++) {
             int part = p;
-            nodesOf[p] = IntStream.range(0, nodes)
-                    .filter(j -> Arrays.stream(holds[j]).anyMatch(h -> h == part))
-                    .toArray();
+            nodesOf[p] =
+                    IntStream.range(0, nodes)
+                            .filter(j -> Arrays.stream(holds[j]).anyMatch(h -> h == part))
+                            .toArray();
         }
 
         classes = tools.size();
@@ -163,7 +173,13 @@ public final class Compiled {
         setup = new long[classes][classes];
         for (int a = 0; a < classes; a++) {
             for (int b = 0; b < classes; b++) {
-                setup[a][b] = device.setup().setupMs(tools.get(a), postures.get(a), tools.get(b), postures.get(b));
+                setup[a][b] =
+                        device.setup()
+                                .setupMs(
+                                        tools.get(a),
+                                        postures.get(a),
+                                        tools.get(b),
+                                        postures.get(b));
             }
         }
 
@@ -195,12 +211,18 @@ public final class Compiled {
     }
 
     private static int clazz(
-            String tool, String posture, Map<String, Integer> index, List<String> tools, List<String> postures) {
-        return index.computeIfAbsent(tool + "\n" + posture, key -> {
-            tools.add(tool);
-            postures.add(posture);
-            return tools.size() - 1;
-        });
+            String tool,
+            String posture,
+            Map<String, Integer> index,
+            List<String> tools,
+            List<String> postures) {
+        return index.computeIfAbsent(
+                tool + "\n" + posture,
+                key -> {
+                    tools.add(tool);
+                    postures.add(posture);
+                    return tools.size() - 1;
+                });
     }
 
     private static long mask(List<String> ids, Map<String, Integer> supplies) {
@@ -208,7 +230,8 @@ public final class Compiled {
         for (String id : ids) {
             Integer bit = supplies.get(id);
             if (bit == null || bit >= MAX_SUPPLIES) {
-                throw new IllegalArgumentException("no supply " + id + " among the first " + MAX_SUPPLIES);
+                throw new IllegalArgumentException(
+                        "no supply " + id + " among the first " + MAX_SUPPLIES);
             }
             mask |= 1L << bit;
         }
@@ -222,17 +245,23 @@ public final class Compiled {
                 && rules.permittedRuin().containsAll(way.ruins());
     }
 
-    /** Leaves out a way that another way of the same class beats; none where a tool is required, to stay exact. */
+    /**
+     * Leaves out a way that another way of the same class beats; none where a tool is required, to
+     * stay exact.
+     */
     private static List<Option> withoutDominated(List<Option> options, Rules rules) {
         if (!rules.requiredTools().isEmpty()) {
             return options;
         }
         List<Option> kept = new ArrayList<>();
         for (Option option : options) {
-            Predicate<Option> beats = other -> other.clazz() == option.clazz()
-                    && (other.costMs() < option.costMs()
-                            || other.costMs() == option.costMs()
-                                    && options.indexOf(other) < options.indexOf(option));
+            Predicate<Option> beats =
+                    other ->
+                            other.clazz() == option.clazz()
+                                    && (other.costMs() < option.costMs()
+                                            || (other.costMs() == option.costMs()
+                                                    && options.indexOf(other)
+                                                            < options.indexOf(option)));
             if (options.stream().noneMatch(beats)) {
                 kept.add(option);
             }
@@ -241,8 +270,9 @@ public final class Compiled {
     }
 
     /**
-     * Joints alike in holds, under, needs, slack and ways. An isolator stays alone, since one of several may do; so does
-     * everything when a tool is required, since one joint of several may be given to it.
+     * Joints alike in holds, under, needs, slack and ways. An isolator stays alone, since one of
+     * several may do; so does everything when a tool is required, since one joint of several may be
+     * given to it.
      */
     private List<List<Joint>> groups(State start, Rules rules, Set<String> single) {
         Map<Object, List<Joint>> groups = new LinkedHashMap<>();
@@ -250,19 +280,32 @@ public final class Compiled {
             if (start.released().contains(joint.id())) {
                 continue;
             }
-            boolean alone = joint.isIsolator()
-                    || single.contains(joint.id())
-                    || (!rules.requiredTools().isEmpty() && joint.ways().size() > 1);
-            Object key = alone ? joint.id() : List.of(
-                    joint.holds().subList(0, joint.holds().size() - 1).stream().sorted().toList(),
-                    joint.site(),
-                    joint.under().stream().sorted().toList(),
-                    joint.needs().stream().sorted().toList(),
-                    joint.slack(),
-                    joint.ways().values().stream()
-                            .filter(way -> allowed(joint, way, rules))
-                            .map(way -> List.of(way.id(), way.tool(), way.posture(), way.ms(), way.restoreMs()))
-                            .toList());
+            boolean alone =
+                    joint.isIsolator()
+                            || single.contains(joint.id())
+                            || (!rules.requiredTools().isEmpty() && joint.ways().size() > 1);
+            Object key =
+                    alone
+                            ? joint.id()
+                            : List.of(
+                                    joint.holds().subList(0, joint.holds().size() - 1).stream()
+                                            .sorted()
+                                            .toList(),
+                                    joint.site(),
+                                    joint.under().stream().sorted().toList(),
+                                    joint.needs().stream().sorted().toList(),
+                                    joint.slack(),
+                                    joint.ways().values().stream()
+                                            .filter(way -> allowed(joint, way, rules))
+                                            .map(
+                                                    way ->
+                                                            List.of(
+                                                                    way.id(),
+                                                                    way.tool(),
+                                                                    way.posture(),
+                                                                    way.ms(),
+                                                                    way.restoreMs()))
+                                            .toList());
             groups.computeIfAbsent(key, k -> new ArrayList<>()).add(joint);
         }
         return List.copyOf(groups.values());

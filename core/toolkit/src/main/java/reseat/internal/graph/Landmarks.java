@@ -7,19 +7,21 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What every way from a state to a goal must contain: releases of nodes and moves of parts, each with what every way must
- * have done before it.
+ * What every way from a state to a goal must contain: releases of nodes and moves of parts, each
+ * with what every way must have done before it.
  *
- * <p>The facts form an AND/OR graph. A node is released (AND) when its covers are apart from its site and its supplies are
- * cut; two parts are apart (OR) when one of them has gone without the other; a part can go (AND) when each of its rigid joints
- * is released or the parts beyond go along (OR), and each of its covers is gone or goes along (OR). Facts once reached are
- * taken to stay reached. The needs of a fact are the union over the AND and the intersection over the OR of the needs below,
- * as the <em>greatest</em> solution, so that an alternative which needs the fact itself does not count; but parts that go
- * along support each other, so the needs of going are the <em>least</em> solution for given needs of the rest.
+ * <p>The facts form an AND/OR graph. A node is released (AND) when its covers are apart from its
+ * site and its supplies are cut; two parts are apart (OR) when one of them has gone without the
+ * other; a part can go (AND) when each of its rigid joints is released or the parts beyond go along
+ * (OR), and each of its covers is gone or goes along (OR). Facts once reached are taken to stay
+ * reached. The needs of a fact are the union over the AND and the intersection over the OR of the
+ * needs below, as the <em>greatest</em> solution, so that an alternative which needs the fact
+ * itself does not count; but parts that go along support each other, so the needs of going are the
+ * <em>least</em> solution for given needs of the rest.
  *
- * <p>Method: complete landmarks of AND/OR graphs (Keyder, Richter, Helmert, ECAI 2010), with the inner least fixpoint
- * added here for groups. Sound: by induction over the acts of any plan, whatever it reaches at an act, it has done all
- * needs of before. Not for use by several threads.
+ * <p>Method: complete landmarks of AND/OR graphs (Keyder, Richter, Helmert, ECAI 2010), with the
+ * inner least fixpoint added here for groups. Sound: by induction over the acts of any plan,
+ * whatever it reaches at an act, it has done all needs of before. Not for use by several threads.
  */
 public final class Landmarks {
 
@@ -35,8 +37,12 @@ public final class Landmarks {
     private final int[] goalPairs;
     private final int[][] pairRigid;
 
-    /** Nodes taken to be never released, parts taken to be never moved: given by the caller, kept between calls. */
+    /**
+     * Nodes taken to be never released, parts taken to be never moved: given by the caller, kept
+     * between calls.
+     */
     private final boolean[] closedNode;
+
     private final boolean[] pinned;
     private final boolean[] forcedNode;
     private final boolean[] forcedPart;
@@ -74,17 +80,24 @@ public final class Landmarks {
         partPairs = new int[c.parts][];
         for (int p = 0; p < c.parts; p++) {
             int part = p;
-            partPairs[p] = Arrays.stream(c.partUnder[p]).map(u -> pair(u, part, index, pairs)).toArray();
+            partPairs[p] =
+                    Arrays.stream(c.partUnder[p]).map(u -> pair(u, part, index, pairs)).toArray();
         }
-        goalPairs = need.apart().stream().mapToInt(ab -> pair(ab[0], ab[1], index, pairs)).toArray();
+        goalPairs =
+                need.apart().stream().mapToInt(ab -> pair(ab[0], ab[1], index, pairs)).toArray();
         pairA = pairs.stream().mapToInt(ab -> ab[0]).toArray();
         pairB = pairs.stream().mapToInt(ab -> ab[1]).toArray();
         pairRigid = new int[pairs.size()][];
         for (int i = 0; i < pairs.size(); i++) {
             int other = pairB[i];
-            pairRigid[i] = Arrays.stream(c.nodesOf[pairA[i]])
-                    .filter(j -> !c.slack[j] && Arrays.stream(c.holds[j]).anyMatch(h -> h == other))
-                    .toArray();
+            pairRigid[i] =
+                    Arrays.stream(c.nodesOf[pairA[i]])
+                            .filter(
+                                    j ->
+                                            !c.slack[j]
+                                                    && Arrays.stream(c.holds[j])
+                                                            .anyMatch(h -> h == other))
+                            .toArray();
         }
         closedNode = new boolean[c.nodes];
         for (int j = 0; j < c.nodes; j++) {
@@ -144,7 +157,9 @@ public final class Landmarks {
         pinned[part] = false;
     }
 
-    /** Returns the parts that never move; the array follows {@link #pin} and must not be changed. */
+    /**
+     * Returns the parts that never move; the array follows {@link #pin} and must not be changed.
+     */
     public boolean[] pinnedParts() {
         return pinned;
     }
@@ -161,7 +176,8 @@ public final class Landmarks {
     /**
      * Takes the move of a part to be needed, in all later calls.
      *
-     * @param part a part that shares the place of the base at the start, so that a state shows whether it was moved
+     * @param part a part that shares the place of the base at the start, so that a state shows
+     *     whether it was moved
      */
     public void forceMove(int part) {
         forcedPart[part] = true;
@@ -229,7 +245,10 @@ public final class Landmarks {
         return goal;
     }
 
-    /** Returns what must be done before and for the release of a node, itself included; valid until the next call. */
+    /**
+     * Returns what must be done before and for the release of a node, itself included; valid until
+     * the next call.
+     */
     public long[] needsOfRelease(int node) {
         return rel[node];
     }
@@ -246,8 +265,9 @@ public final class Landmarks {
     }
 
     /**
-     * Returns a number that parts share if one move could take them together: unreleased joints link them over parts of the
-     * same tool and posture that may move. Valid until the next call of {@link #compute}.
+     * Returns a number that parts share if one move could take them together: unreleased joints
+     * link them over parts of the same tool and posture that may move. Valid until the next call of
+     * {@link #compute}.
      */
     public int component(int part) {
         return component[part];
@@ -255,10 +275,12 @@ public final class Landmarks {
 
     private static int pair(int a, int b, Map<Long, Integer> index, List<int[]> pairs) {
         long key = ((long) Math.min(a, b) << 32) | Math.max(a, b);
-        return index.computeIfAbsent(key, k -> {
-            pairs.add(new int[] {Math.min(a, b), Math.max(a, b)});
-            return pairs.size() - 1;
-        });
+        return index.computeIfAbsent(
+                key,
+                k -> {
+                    pairs.add(new int[] {Math.min(a, b), Math.max(a, b)});
+                    return pairs.size() - 1;
+                });
     }
 
     private void fill(long[] set, boolean withAll) {
@@ -269,7 +291,10 @@ public final class Landmarks {
         }
     }
 
-    /** Parts that a move could ever take together: linked by unreleased joints over parts of one tool and posture. */
+    /**
+     * Parts that a move could ever take together: linked by unreleased joints over parts of one
+     * tool and posture.
+     */
     private void components() {
         for (int p = 0; p < c.parts; p++) {
             component[p] = p;
@@ -303,7 +328,10 @@ public final class Landmarks {
         return p;
     }
 
-    /** Least solution of the needs of going, for the needs of releases and separations as they stand. */
+    /**
+     * Least solution of the needs of going, for the needs of releases and separations as they
+     * stand.
+     */
     private void going() {
         for (int p = 0; p < c.parts; p++) {
             fill(go[p], pinned[p]);

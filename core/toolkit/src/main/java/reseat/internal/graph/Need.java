@@ -3,7 +3,8 @@ package reseat.internal.graph;
 import java.util.List;
 
 /**
- * What a goal and the requirements of a request come to, in numbers: all of it has to hold at the end.
+ * What a goal and the requirements of a request come to, in numbers: all of it has to hold at the
+ * end.
  *
  * @param released nodes that must be released
  * @param reach node that must be left ready to be released, or -1
@@ -11,6 +12,8 @@ import java.util.List;
  * @param moved parts that must have been moved
  * @param teardown whether every part must end alone
  */
+// arrays: made here, handed on, never changed
+@SuppressWarnings("ArrayRecordComponent")
 public record Need(int[] released, int reach, List<int[]> apart, int[] moved, boolean teardown) {
 
     public Need {

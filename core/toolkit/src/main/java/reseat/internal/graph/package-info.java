@@ -1,4 +1,7 @@
-/** The facts of a device as numbers, and what every way to a goal needs. Closed: shared by step graph and planner. */
+/**
+ * The facts of a device as numbers, and what every way to a goal needs. Closed: shared by step
+ * graph and planner.
+ */
 @NullMarked
 package reseat.internal.graph;
 

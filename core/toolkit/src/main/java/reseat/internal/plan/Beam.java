@@ -10,10 +10,16 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
-/** Looks for a good plan layer by layer, keeping the most promising nodes of each. Finds plans, proves nothing. */
+/**
+ * Looks for a good plan layer by layer, keeping the most promising nodes of each. Finds plans,
+ * proves nothing.
+ */
 final class Beam {
 
-    /** Ties go to the node with less to do, then to the one found first: the result does not depend on hashes. */
+    /**
+     * Ties go to the node with less to do, then to the one found first: the result does not depend
+     * on hashes.
+     */
     private static final Comparator<Node> PROMISE =
             Comparator.comparingLong(Node::bound).thenComparingLong(node -> node.rest);
 

@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
 /**
- * A* over positions with bounds computed only when a node is taken up: what remains open bounds every plan that beats the
- * incumbent, and an empty list is a proof. Ties go to the node with less to do, then to the older one.
+ * A* over positions with bounds computed only when a node is taken up: what remains open bounds
+ * every plan that beats the incumbent, and an empty list is a proof. Ties go to the node with less
+ * to do, then to the older one.
  */
 final class BestFirst {
 
@@ -25,8 +26,11 @@ final class BestFirst {
     private final Expander expander;
     private final Limits limits;
     private final Map<Position, Long> known = new HashMap<>();
-    private final PriorityQueue<Queued> open = new PriorityQueue<>(
-            Comparator.<Queued>comparingLong(q -> q.bound).thenComparingLong(q -> q.node.rest).thenComparingLong(q -> q.order));
+    private final PriorityQueue<Queued> open =
+            new PriorityQueue<>(
+                    Comparator.<Queued>comparingLong(q -> q.bound)
+                            .thenComparingLong(q -> q.node.rest)
+                            .thenComparingLong(q -> q.order));
     private long order;
     private long bytes;
     private @Nullable Node best;
@@ -69,7 +73,10 @@ final class BestFirst {
         return best;
     }
 
-    /** Returns what every plan that beats the incumbent costs at least; {@link Bound#NEVER} if none can. */
+    /**
+     * Returns what every plan that beats the incumbent costs at least; {@link Bound#NEVER} if none
+     * can.
+     */
     long openBound() {
         return open.isEmpty() ? Bound.NEVER : open.peek().bound;
     }
@@ -84,7 +91,9 @@ final class BestFirst {
             return;
         }
         Node last = node;
-        for (Node next = expander.atOnce(node, needs, false); next != null; next = expander.atOnce(last, needs, false)) {
+        for (Node next = expander.atOnce(node, needs, false);
+                next != null;
+                next = expander.atOnce(last, needs, false)) {
             last = next;
             drop(needs, next.step);
         }

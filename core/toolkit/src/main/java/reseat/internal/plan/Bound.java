@@ -8,8 +8,9 @@ import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
 /**
- * A lower bound on what is still to be paid from a state: the releases that every way needs at their cheapest, the moves that
- * every way needs, and the set-ups with which both can be ordered. Set-ups and work are different money, so the three add up.
+ * A lower bound on what is still to be paid from a state: the releases that every way needs at
+ * their cheapest, the moves that every way needs, and the set-ups with which both can be ordered.
+ * Set-ups and work are different money, so the three add up.
  */
 final class Bound {
 
@@ -31,7 +32,8 @@ final class Bound {
     /**
      * Bounds the cost of reaching a set of needs.
      *
-     * @param needs the needs; computed by {@link Landmarks#compute} for the state and not overtaken by a later call
+     * @param needs the needs; computed by {@link Landmarks#compute} for the state and not overtaken
+     *     by a later call
      * @param place place of every part
      * @param clazz class in hand
      * @param effort states that the order of the set-ups may expand
@@ -50,9 +52,10 @@ final class Bound {
     }
 
     /**
-     * What separating all parts costs at least. For any threshold, parts that are dearer to move must be parted from each
-     * other and from what never moves, each time by a move that contains one of them; summed over thresholds this is the sum
-     * of all, less the dearest of each place without the base.
+     * What separating all parts costs at least. For any threshold, parts that are dearer to move
+     * must be parted from each other and from what never moves, each time by a move that contains
+     * one of them; summed over thresholds this is the sum of all, less the dearest of each place
+     * without the base.
      */
     private long separations(char[] place) {
         long sum = 0;
@@ -74,8 +77,9 @@ final class Bound {
     }
 
     /**
-     * What the moves cost at least: parts of which no two can have their first move in common each pay for themselves. Two
-     * cannot if they differ in tool or posture, hang in no one piece, or one must have moved before the other can.
+     * What the moves cost at least: parts of which no two can have their first move in common each
+     * pay for themselves. Two cannot if they differ in tool or posture, hang in no one piece, or
+     * one must have moved before the other can.
      */
     private long moves(long[] needs) {
         List<Integer> parts = new ArrayList<>();
@@ -118,9 +122,10 @@ final class Bound {
             if (item < c.nodes) {
                 Compiled.Option[] options = c.options[item];
                 classes[k] = Arrays.stream(options).mapToInt(Compiled.Option::clazz).toArray();
-                extra[k] = Arrays.stream(options)
-                        .mapToLong(option -> option.costMs() - c.minCost[item])
-                        .toArray();
+                extra[k] =
+                        Arrays.stream(options)
+                                .mapToLong(option -> option.costMs() - c.minCost[item])
+                                .toArray();
                 own = landmarks.needsOfRelease(item);
             } else {
                 classes[k] = new int[] {c.partClass[item - c.nodes]};

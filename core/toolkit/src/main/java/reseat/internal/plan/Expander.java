@@ -7,7 +7,10 @@ import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
-/** The acts that a position allows, and those among them that may be done at once without losing the best plan. */
+/**
+ * The acts that a position allows, and those among them that may be done at once without losing the
+ * best plan.
+ */
 final class Expander {
 
     private static final int[] NONE = {};
@@ -38,11 +41,13 @@ final class Expander {
     /**
      * Returns the node after one act that may be done at once, or null if there is none.
      *
-     * <p>An act costs no set-up where the class in hand is its own. If every way to the goal needs it and no other way to do
-     * it is cheaper, doing it now and not later costs no more (set-ups are metric), frees others earlier, and can harm in one
-     * way alone: a release may split parts that could have moved as one. So a release counts as safe only where none of its
-     * parts could: they include at most one that any move takes, or the joint is rigid and ends in one that none takes, or
-     * they differ in tool or posture. A move counts only if its part could never go with another.
+     * <p>An act costs no set-up where the class in hand is its own. If every way to the goal needs
+     * it and no other way to do it is cheaper, doing it now and not later costs no more (set-ups
+     * are metric), frees others earlier, and can harm in one way alone: a release may split parts
+     * that could have moved as one. So a release counts as safe only where none of its parts could:
+     * they include at most one that any move takes, or the joint is rigid and ends in one that none
+     * takes, or they differ in tool or posture. A move counts only if its part could never go with
+     * another.
      *
      * @param node the node; its position is the one the landmarks were computed for
      * @param needs needs of the goal there
@@ -117,7 +122,9 @@ final class Expander {
 
     private boolean alone(int part) {
         for (int p = 0; p < c.parts; p++) {
-            if (p != part && !landmarks.isPinned(p) && landmarks.component(p) == landmarks.component(part)) {
+            if (p != part
+                    && !landmarks.isPinned(p)
+                    && landmarks.component(p) == landmarks.component(part)) {
                 return false;
             }
         }
@@ -150,7 +157,9 @@ final class Expander {
         Compiled.Option option = c.options[j][o];
         long[] released = at.released.clone();
         Bits.set(released, j);
-        Position next = new Position(released, at.place, option.clazz(), task.met(at.met, option.clazz(), NONE));
+        Position next =
+                new Position(
+                        released, at.place, option.clazz(), task.met(at.met, option.clazz(), NONE));
         return after(node, next, new Node.Step.Release(j, o), option.costMs());
     }
 

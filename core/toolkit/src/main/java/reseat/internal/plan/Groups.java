@@ -7,9 +7,9 @@ import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 
 /**
- * The moves that a position allows. Parts held rigidly together form bodies; a move takes bodies that slack joints link, agree
- * on tool and posture, and bring along every cover that lies on them. Found by listing connected sets of bodies, smallest
- * index first, each once.
+ * The moves that a position allows. Parts held rigidly together form bodies; a move takes bodies
+ * that slack joints link, agree on tool and posture, and bring along every cover that lies on them.
+ * Found by listing connected sets of bodies, smallest index first, each once.
  */
 final class Groups {
 
@@ -120,7 +120,10 @@ final class Groups {
             }
             for (int p : c.holds[j]) {
                 for (int q : c.holds[j]) {
-                    if (body[p] >= 0 && body[q] >= 0 && body[p] != body[q] && c.partClass[p] == c.partClass[q]) {
+                    if (body[p] >= 0
+                            && body[q] >= 0
+                            && body[p] != body[q]
+                            && c.partClass[p] == c.partClass[q]) {
                         Bits.set(linked[body[p]], body[q]);
                     }
                 }
@@ -159,7 +162,9 @@ final class Groups {
         }
         emit(set, at, moves);
         long[] nowBarred = barred.clone();
-        for (int next = frontier(set, nowBarred, 0); next >= 0; next = frontier(set, nowBarred, next + 1)) {
+        for (int next = frontier(set, nowBarred, 0);
+                next >= 0;
+                next = frontier(set, nowBarred, next + 1)) {
             long[] larger = set.clone();
             Bits.set(larger, next);
             grow(larger, nowBarred, at, moves);

@@ -3,7 +3,10 @@ package reseat.internal.plan;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
-/** Judges nodes: what every way on needs, and what that costs at least. Counts, and says when to stop. */
+/**
+ * Judges nodes: what every way on needs, and what that costs at least. Counts, and says when to
+ * stop.
+ */
 final class Judge {
 
     final Landmarks landmarks;
@@ -41,7 +44,7 @@ final class Judge {
 
     /** Returns an effort for the set-ups of a whole plan that takes a fraction of a second. */
     int thorough() {
-        long items = c.nodes + c.parts;
+        long items = (long) c.nodes + c.parts;
         return (int) Math.max(50, Math.min(20_000, 800_000_000L / (items * items * c.classes)));
     }
 }

@@ -43,7 +43,8 @@ final class Limits {
 
     /** Returns which share of the effort is used up, from 0 to 1; 0 where there is no limit. */
     double used() {
-        double byTime = nanos == Long.MAX_VALUE ? 0 : (System.nanoTime() - startedNanos) / (double) nanos;
+        double byTime =
+                nanos == Long.MAX_VALUE ? 0 : (System.nanoTime() - startedNanos) / (double) nanos;
         double byCount = most == Long.MAX_VALUE ? 0 : count / (double) most;
         return Math.max(byTime, byCount);
     }

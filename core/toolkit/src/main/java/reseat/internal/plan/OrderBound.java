@@ -7,10 +7,11 @@ import java.util.PriorityQueue;
 import reseat.internal.graph.Bits;
 
 /**
- * The least set-ups with which given work can be ordered: each item is done once, after the items it needs, in one of its
- * classes. This is what remains of planning when only what every way to the goal needs is kept, so its optimum bounds the
- * set-ups of every plan. Here doing an item that is ready, costs no set-up and costs nothing extra is never worse: states are
- * closed over such items and the search (A*) runs over changes of class alone.
+ * The least set-ups with which given work can be ordered: each item is done once, after the items
+ * it needs, in one of its classes. This is what remains of planning when only what every way to the
+ * goal needs is kept, so its optimum bounds the set-ups of every plan. Here doing an item that is
+ * ready, costs no set-up and costs nothing extra is never worse: states are closed over such items
+ * and the search (A*) runs over changes of class alone.
  */
 final class OrderBound {
 
@@ -21,6 +22,8 @@ final class OrderBound {
      * @param extra for each item and class, what it costs above its cheapest class, in milliseconds
      * @param before for each item, the items that come before it
      */
+    // arrays: made here, handed on, never changed
+    @SuppressWarnings("ArrayRecordComponent")
     record Work(int[][] classes, long[][] extra, long[][] before) {}
 
     private final long[][] setup;
@@ -46,6 +49,8 @@ final class OrderBound {
         return new Run(work).least(from, expansions);
     }
 
+    // arrays: made here, handed on, never changed
+    @SuppressWarnings("ArrayRecordComponent")
     private record Key(long[] done, int clazz) {
         @Override
         public boolean equals(Object other) {
@@ -71,7 +76,10 @@ final class OrderBound {
             tail = tails();
         }
 
-        /** For each item and class: the set-ups along the dearest chain of items that must follow it. */
+        /**
+         * For each item and class: the set-ups along the dearest chain of items that must follow
+         * it.
+         */
         private long[][] tails() {
             long[][] after = new long[n][];
             int[] order = inOrder();
@@ -80,9 +88,14 @@ final class OrderBound {
             }
             for (int k = n - 1; k >= 0; k--) {
                 int later = order[k];
-                for (int i = Bits.next(work.before()[later], 0); i >= 0; i = Bits.next(work.before()[later], i + 1)) {
+                for (int i = Bits.next(work.before()[later], 0);
+                        i >= 0;
+                        i = Bits.next(work.before()[later], i + 1)) {
                     for (int o = 0; o < after[i].length; o++) {
-                        after[i][o] = Math.max(after[i][o], enter(work.classes()[i][o], later, after[later]));
+                        after[i][o] =
+                                Math.max(
+                                        after[i][o],
+                                        enter(work.classes()[i][o], later, after[later]));
                     }
                 }
             }
@@ -105,17 +118,21 @@ final class OrderBound {
             long least = Long.MAX_VALUE;
             int[] classes = work.classes()[item];
             for (int o = 0; o < classes.length; o++) {
-                least = Math.min(least, setup[clazz][classes[o]] + work.extra()[item][o] + after[o]);
+                least =
+                        Math.min(
+                                least, setup[clazz][classes[o]] + work.extra()[item][o] + after[o]);
             }
             return least;
         }
 
         long least(int from, int expansions) {
             Map<Key, Long> best = new HashMap<>();
-            PriorityQueue<Open> open = new PriorityQueue<>((a, b) -> {
-                int byBound = Long.compare(a.bound, b.bound);
-                return byBound != 0 ? byBound : Long.compare(b.cost, a.cost);
-            });
+            PriorityQueue<Open> open =
+                    new PriorityQueue<>(
+                            (a, b) -> {
+                                int byBound = Long.compare(a.bound, b.bound);
+                                return byBound != 0 ? byBound : Long.compare(b.cost, a.cost);
+                            });
             push(new long[Bits.words(n)], from, 0, 0, best, open);
             int left = expansions;
             while (!open.isEmpty()) {
@@ -154,13 +171,24 @@ final class OrderBound {
                     } else {
                         Bits.set(done, i);
                     }
-                    push(done, classes[o], at.cost + setup[at.key.clazz][classes[o]] + extra, at.bound, best, open);
+                    push(
+                            done,
+                            classes[o],
+                            at.cost + setup[at.key.clazz][classes[o]] + extra,
+                            at.bound,
+                            best,
+                            open);
                 }
             }
         }
 
         private void push(
-                long[] done, int clazz, long cost, long floor, Map<Key, Long> best, PriorityQueue<Open> open) {
+                long[] done,
+                int clazz,
+                long cost,
+                long floor,
+                Map<Key, Long> best,
+                PriorityQueue<Open> open) {
             close(done, clazz);
             Key key = new Key(done, clazz);
             Long known = best.get(key);
@@ -176,7 +204,9 @@ final class OrderBound {
             while (more) {
                 more = false;
                 for (int i = 0; i < n; i++) {
-                    if (!Bits.get(done, i) && free(i, clazz) && Bits.subset(work.before()[i], done)) {
+                    if (!Bits.get(done, i)
+                            && free(i, clazz)
+                            && Bits.subset(work.before()[i], done)) {
                         Bits.set(done, i);
                         more = true;
                     }

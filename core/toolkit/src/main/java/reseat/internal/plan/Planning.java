@@ -3,6 +3,7 @@ package reseat.internal.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import reseat.internal.graph.Compiled;
 import reseat.model.Act;
 import reseat.model.CostedAct;
@@ -50,16 +51,27 @@ public final class Planning {
         if (best == null) {
             return outcome.ended() == Plan.Ended.PROVED
                     ? new PlanResult.Impossible(List.of(request.goal() + ": no valid plan exists"))
-                    : new PlanResult.Unfinished(outcome.ended(), outcome.lowerBoundMs() + task.prepareMs);
+                    : new PlanResult.Unfinished(
+                            outcome.ended(), outcome.lowerBoundMs() + task.prepareMs);
         }
         List<CostedAct> acts = acts(best.steps());
         long total = acts.stream().mapToLong(CostedAct::costMs).sum();
         if (total != best.cost + task.prepareMs) {
-            throw new IllegalStateException("the plan costs " + total + " ms, the search counted "
-                    + (best.cost + task.prepareMs) + " ms");
+            throw new IllegalStateException(
+                    "the plan costs "
+                            + total
+                            + " ms, the search counted "
+                            + (best.cost + task.prepareMs)
+                            + " ms");
         }
-        return new PlanResult.Found(new Plan(
-                request, acts, total, outcome.lowerBoundMs() + task.prepareMs, outcome.ended(), limits.expansions()));
+        return new PlanResult.Found(
+                new Plan(
+                        request,
+                        acts,
+                        total,
+                        outcome.lowerBoundMs() + task.prepareMs,
+                        outcome.ended(),
+                        limits.expansions()));
     }
 
     private List<CostedAct> acts(List<Node.Step> steps) {
@@ -67,8 +79,14 @@ public final class Planning {
         String tool = device.hand();
         String posture = device.usualPosture();
         for (Prepare prepare : device.prepares().values()) {
-            acts.add(new CostedAct(
-                    new Act.Prepared(prepare.id()), tool, posture, prepare.ms(), prepare.restoreMs(), 0));
+            acts.add(
+                    new CostedAct(
+                            new Act.Prepared(prepare.id()),
+                            tool,
+                            posture,
+                            prepare.ms(),
+                            prepare.restoreMs(),
+                            0));
         }
         for (Node.Step step : steps) {
             for (CostedAct act : costed(step)) {
@@ -88,21 +106,32 @@ public final class Planning {
             String wayId = c.options[release.node()][release.option()].id();
             for (String member : c.members[release.node()]) {
                 Joint joint = device.joint(member);
-                Way way = joint.ways().get(wayId);
-                acts.add(new CostedAct(
-                        new Act.Release(member, wayId), way.tool(), way.posture(), way.ms(), way.restoreMs(), 0));
+                Way way = Objects.requireNonNull(joint.ways().get(wayId));
+                acts.add(
+                        new CostedAct(
+                                new Act.Release(member, wayId),
+                                way.tool(),
+                                way.posture(),
+                                way.ms(),
+                                way.restoreMs(),
+                                0));
             }
         } else if (step instanceof Node.Step.Move move) {
             int clazz = c.partClass[move.parts()[0]];
-            acts.add(new CostedAct(
-                    new Act.MoveParts(Arrays.stream(move.parts())
-                            .mapToObj(p -> c.partIds[p])
-                            .toList()),
-                    c.classTool[clazz],
-                    c.classPosture[clazz],
-                    Arrays.stream(move.parts()).mapToLong(p -> c.partMs[p]).max().orElse(0),
-                    Arrays.stream(move.parts()).mapToLong(p -> c.partRestoreMs[p]).max().orElse(0),
-                    0));
+            acts.add(
+                    new CostedAct(
+                            new Act.MoveParts(
+                                    Arrays.stream(move.parts())
+                                            .mapToObj(p -> c.partIds[p])
+                                            .toList()),
+                            c.classTool[clazz],
+                            c.classPosture[clazz],
+                            Arrays.stream(move.parts()).mapToLong(p -> c.partMs[p]).max().orElse(0),
+                            Arrays.stream(move.parts())
+                                    .mapToLong(p -> c.partRestoreMs[p])
+                                    .max()
+                                    .orElse(0),
+                            0));
         }
         return acts;
     }

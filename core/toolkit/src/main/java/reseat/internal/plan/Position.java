@@ -2,7 +2,10 @@ package reseat.internal.plan;
 
 import java.util.Arrays;
 
-/** Where a search stands: released nodes, places, class in hand, requirements met. Not changed once made. */
+/**
+ * Where a search stands: released nodes, places, class in hand, requirements met. Not changed once
+ * made.
+ */
 final class Position {
 
     final long[] released;
@@ -16,7 +19,9 @@ final class Position {
         this.place = place;
         this.clazz = clazz;
         this.met = met;
-        hash = ((Arrays.hashCode(released) * 31 + Arrays.hashCode(place)) * 31 + clazz) * 31 + Long.hashCode(met);
+        hash =
+                ((Arrays.hashCode(released) * 31 + Arrays.hashCode(place)) * 31 + clazz) * 31
+                        + Long.hashCode(met);
     }
 
     /** Returns an estimate of the heap it takes, in bytes. */

@@ -7,9 +7,9 @@ import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
 /**
- * Uses a known plan to narrow the search for a better one: what costs too much as soon as it contains some act cannot
- * contain it, and what costs too much without an act must. Each finding makes the next bound larger; often the bound reaches
- * the plan and nothing is left to search.
+ * Uses a known plan to narrow the search for a better one: what costs too much as soon as it
+ * contains some act cannot contain it, and what costs too much without an act must. Each finding
+ * makes the next bound larger; often the bound reaches the plan and nothing is left to search.
  */
 final class Probing {
 
@@ -95,17 +95,23 @@ final class Probing {
                     }
                 }
             } else if (step instanceof Node.Step.Move move) {
-                changed |= Arrays.stream(move.parts())
-                        .filter(p -> !Bits.get(needs, landmarks.moveBit(p)) && !landmarks.isPinned(p))
-                        .filter(p -> c.startPlace[p] == c.startPlace[c.base])
-                        .filter(p -> {
-                            landmarks.pin(p);
-                            boolean must = without(start) >= toBeat;
-                            landmarks.unpin(p);
-                            return must;
-                        })
-                        .peek(landmarks::forceMove)
-                        .count() > 0;
+                changed |=
+                        Arrays.stream(move.parts())
+                                        .filter(
+                                                p ->
+                                                        !Bits.get(needs, landmarks.moveBit(p))
+                                                                && !landmarks.isPinned(p))
+                                        .filter(p -> c.startPlace[p] == c.startPlace[c.base])
+                                        .filter(
+                                                p -> {
+                                                    landmarks.pin(p);
+                                                    boolean must = without(start) >= toBeat;
+                                                    landmarks.unpin(p);
+                                                    return must;
+                                                })
+                                        .peek(landmarks::forceMove)
+                                        .count()
+                                > 0;
             }
         }
         return changed;

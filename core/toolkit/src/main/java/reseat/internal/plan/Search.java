@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.plan.Plan.Ended;
 
 /**
- * Finds the best plan: a beam that widens for a good one, probing to bound and narrow, A* for the rest.
+ * Finds the best plan: a beam that widens for a good one, probing to bound and narrow, A* for the
+ * rest.
  */
 final class Search {
 
@@ -40,11 +41,19 @@ final class Search {
         long bound = start.rest;
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
         int width = FIRST_WIDTH;
-        for (; width <= WIDEST_BEFORE_PROOF && cost() > bound && limits.used() < 0.5; width *= WIDER) {
+        for (;
+                width <= WIDEST_BEFORE_PROOF && cost() > bound && limits.used() < 0.5;
+                width *= WIDER) {
             widen(beam, start, width);
         }
         if (best != null && best.cost > bound) {
-            bound = Math.max(bound, Math.min(best.cost, new Probing(task, judge, limits).run(start, best.steps(), best.cost)));
+            bound =
+                    Math.max(
+                            bound,
+                            Math.min(
+                                    best.cost,
+                                    new Probing(task, judge, limits)
+                                            .run(start, best.steps(), best.cost)));
         }
         if (best != null && best.cost <= bound) {
             return new Outcome(best, best.cost, Ended.PROVED);
@@ -57,7 +66,10 @@ final class Search {
         }
         Ended ended = limits.ended();
         if (ended == null) {
-            return new Outcome(best, Math.min(bound, cost()), best == null || bound >= cost() ? Ended.PROVED : Ended.MEMORY);
+            return new Outcome(
+                    best,
+                    Math.min(bound, cost()),
+                    best == null || bound >= cost() ? Ended.PROVED : Ended.MEMORY);
         }
         return new Outcome(best, Math.min(bound, cost()), bound >= cost() ? Ended.PROVED : ended);
     }

@@ -46,9 +46,10 @@ final class Task {
             single.add(reach.joint());
         }
         c = new Compiled(device, request.start(), rules, single);
-        targets = goal instanceof Goal.Free free
-                ? free.targets().stream().mapToInt(c::part).toArray()
-                : new int[0];
+        targets =
+                goal instanceof Goal.Free free
+                        ? free.targets().stream().mapToInt(c::part).toArray()
+                        : new int[0];
         spare = new boolean[targets.length][c.parts];
         for (int t = 0; t < targets.length; t++) {
             Part part = device.part(c.partIds[targets[t]]);
@@ -63,17 +64,19 @@ final class Task {
             moveOf(id).ifPresent(requiredMoves::add);
         }
         for (String id : rules.forbiddenActs()) {
-            moveOf(id).ifPresent(parts ->
-                    forbiddenMoves.add(Arrays.stream(parts).boxed().toList()));
+            moveOf(id)
+                    .ifPresent(parts -> forbiddenMoves.add(Arrays.stream(parts).boxed().toList()));
         }
         int requirements = requiredTools.size() + requiredParts.size() + requiredMoves.size();
         if (requirements > 62) {
-            throw new IllegalArgumentException("at most 62 tools, parts and moves can be required, not " + requirements);
+            throw new IllegalArgumentException(
+                    "at most 62 tools, parts and moves can be required, not " + requirements);
         }
         allMet = (1L << requirements) - 1;
-        prepareMs = device.prepares().values().stream()
-                .mapToLong(prepare -> prepare.ms() + prepare.restoreMs())
-                .sum();
+        prepareMs =
+                device.prepares().values().stream()
+                        .mapToLong(prepare -> prepare.ms() + prepare.restoreMs())
+                        .sum();
         mustRelease = new long[Bits.words(c.nodes)];
         need = need(rules, request.start());
     }
@@ -83,12 +86,15 @@ final class Task {
         Rules narrowed = rules;
         for (String id : rules.requiredActs()) {
             for (var joint : device.joints().values()) {
-                if (joint.ways().keySet().stream().anyMatch(w -> new Act.Release(joint.id(), w).id().equals(id))) {
-                    narrowed = narrowed.requireJoints(List.of(joint.id()))
-                            .forbidActs(joint.ways().keySet().stream()
-                                    .map(w -> new Act.Release(joint.id(), w).id())
-                                    .filter(other -> !other.equals(id))
-                                    .toList());
+                if (joint.ways().keySet().stream()
+                        .anyMatch(w -> new Act.Release(joint.id(), w).id().equals(id))) {
+                    narrowed =
+                            narrowed.requireJoints(List.of(joint.id()))
+                                    .forbidActs(
+                                            joint.ways().keySet().stream()
+                                                    .map(w -> new Act.Release(joint.id(), w).id())
+                                                    .filter(other -> !other.equals(id))
+                                                    .toList());
                 }
             }
         }
@@ -99,10 +105,11 @@ final class Task {
         if (!actId.startsWith("move:")) {
             return Optional.empty();
         }
-        return Optional.of(Arrays.stream(actId.substring("move:".length()).split("\\+"))
-                .mapToInt(c::part)
-                .sorted()
-                .toArray());
+        return Optional.of(
+                Arrays.stream(actId.substring("move:".length()).split("\\+"))
+                        .mapToInt(c::part)
+                        .sorted()
+                        .toArray());
     }
 
     private Need need(Rules rules, State start) {
@@ -129,7 +136,9 @@ final class Task {
             }
             for (int q = 0; q < c.parts; q++) {
                 boolean mate = c.startPlace[q] == c.startPlace[targets[t]];
-                if (mate && !spare[t][q] && (q == c.base || c.partClass[q] == c.partClass[targets[t]])) {
+                if (mate
+                        && !spare[t][q]
+                        && (q == c.base || c.partClass[q] == c.partClass[targets[t]])) {
                     apart.add(new int[] {targets[t], q});
                 }
             }
@@ -169,7 +178,8 @@ final class Task {
             return false;
         }
         if (need.reach() >= 0) {
-            return !Bits.get(at.released, need.reach()) && c.options[need.reach()].length > 0
+            return !Bits.get(at.released, need.reach())
+                    && c.options[need.reach()].length > 0
                     && available(at, need.reach());
         }
         if (need.teardown()) {
@@ -218,7 +228,9 @@ final class Task {
         return !requiredTools.isEmpty();
     }
 
-    /** Returns the requirements met after an act of a class that moves parts (none for a release). */
+    /**
+     * Returns the requirements met after an act of a class that moves parts (none for a release).
+     */
     long met(long before, int clazz, int[] moved) {
         if (allMet == 0) {
             return 0;

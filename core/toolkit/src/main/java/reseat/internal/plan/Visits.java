@@ -6,9 +6,10 @@ import java.util.List;
 import reseat.internal.graph.Compiled;
 
 /**
- * The least that changes of tool and changes of posture cost when given tools and postures must still be visited. Both tables
- * are metric, so the cheapest walk over a set of tools is its cheapest path: found for all sets by dynamic programming
- * (Held and Karp 1962) where there are few, and bounded by the cheapest change into each where there are many.
+ * The least that changes of tool and changes of posture cost when given tools and postures must
+ * still be visited. Both tables are metric, so the cheapest walk over a set of tools is its
+ * cheapest path: found for all sets by dynamic programming (Held and Karp 1962) where there are
+ * few, and bounded by the cheapest change into each where there are many.
  */
 final class Visits {
 
@@ -32,7 +33,10 @@ final class Visits {
         postures = new Axis(table(postureIds, c.device.setup()::postureChangeMs));
     }
 
-    /** Returns a lower bound on the set-ups from a class, in milliseconds; the masks name tools and postures to visit. */
+    /**
+     * Returns a lower bound on the set-ups from a class, in milliseconds; the masks name tools and
+     * postures to visit.
+     */
     long bound(int clazz, long toolMask, long postureMask) {
         return tools.bound(toolOf[clazz], toolMask) + postures.bound(postureOf[clazz], postureMask);
     }
@@ -83,7 +87,7 @@ final class Visits {
         }
 
         private long[] paths(long[][] change) {
-            long[] best = new long[n << n];
+            long[] best = new long[n * (1 << n)];
             Arrays.fill(best, Long.MAX_VALUE / 4);
             for (int at = 0; at < n; at++) {
                 best[at << n] = 0;
@@ -93,7 +97,11 @@ final class Visits {
                     long least = Long.MAX_VALUE / 4;
                     for (int rest = set; rest != 0; rest &= rest - 1) {
                         int next = Integer.numberOfTrailingZeros(rest);
-                        least = Math.min(least, change[at][next] + best[(next << n) | (set & ~(1 << next))]);
+                        least =
+                                Math.min(
+                                        least,
+                                        change[at][next]
+                                                + best[(next << n) | (set & ~(1 << next))]);
                     }
                     best[(at << n) | set] = least;
                 }
