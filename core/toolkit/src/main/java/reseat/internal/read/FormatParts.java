@@ -129,6 +129,7 @@ final class FormatParts {
                                     value(Type.BOOL),
                                     "The hand stays on it until the next part is moved."),
                             may("magnetic", value(Type.BOOL), "It catches loose screws."),
+                            may("captive", value(Type.BOOL), "A screw that it loosens stays in its part."),
                             may("dwell", value(Type.DWELL), "Time to wait after the restore act."),
                             may(
                                     "ratedCycles",

@@ -164,6 +164,7 @@ public final class ResolvedWriter {
             flag(node, "irreversible", kind.irreversible());
             flag(node, "keepHold", kind.keepHold());
             flag(node, "magnetic", kind.magnetic());
+            flag(node, "captive", kind.captive());
             if (kind.dwellMs() != 0) {
                 node.put("dwell", kind.dwellMs());
             }
