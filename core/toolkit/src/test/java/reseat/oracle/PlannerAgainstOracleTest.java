@@ -19,9 +19,9 @@ import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 
 /**
- * The planner's cost is the exhaustive optimum on 2,000 solvable random devices, each of its plans passes the simulator act by
- * act at the same cost, and where it says that there is no way there is none. Prints for each feature in how many devices the
- * optimum depends on it.
+ * The planner's cost is the exhaustive optimum on 2,000 solvable random devices, each of its plans
+ * passes the simulator act by act at the same cost, and where it says that there is no way there is
+ * none. Prints for each feature in how many devices the optimum depends on it.
  */
 class PlannerAgainstOracleTest {
 
@@ -35,8 +35,9 @@ class PlannerAgainstOracleTest {
     @Test
     void findsTheOptimumOfEveryDevice() {
         long begun = System.nanoTime();
-        for (long seed = Seeds.first(); survey.looked() < Seeds.devices(Integer.MAX_VALUE)
-                && survey.solvable() < SOLVABLE; seed++) {
+        for (long seed = Seeds.first();
+                survey.looked() < Seeds.devices(Integer.MAX_VALUE) && survey.solvable() < SOLVABLE;
+                seed++) {
             Seeds.check(getClass(), seed, this::compare);
         }
         System.out.printf(
@@ -44,7 +45,9 @@ class PlannerAgainstOracleTest {
                 survey, plannerNanos / 1_000_000, (System.nanoTime() - begun) / 1_000_000);
         if (survey.solvable() == SOLVABLE) {
             for (Feature feature : Feature.values()) {
-                assertTrue(survey.count(feature) >= EACH_FEATURE, () -> feature + " matters too seldom: " + survey);
+                assertTrue(
+                        survey.count(feature) >= EACH_FEATURE,
+                        () -> feature + " matters too seldom: " + survey);
             }
         }
     }
@@ -52,17 +55,27 @@ class PlannerAgainstOracleTest {
     private void compare(long seed) {
         Case of = RandomDevices.of(seed);
         Optional<Oracle.Optimum> optimum = Oracle.solve(of);
-        PlanRequest request = new PlanRequest(of.device(), of.goal(), of.start(), of.rules(), ENOUGH);
+        PlanRequest request =
+                new PlanRequest(of.device(), of.goal(), of.start(), of.rules(), ENOUGH);
         long begun = System.nanoTime();
         PlanResult result = new Planner().plan(request, Watch.NONE);
         plannerNanos += System.nanoTime() - begun;
         if (optimum.isEmpty()) {
             assertInstanceOf(PlanResult.Impossible.class, result, "there is no way");
         } else {
-            Plan plan = assertInstanceOf(PlanResult.Found.class, result, () -> "there is a way: " + optimum.get())
-                    .plan();
-            assertEquals(optimum.get().ms(), plan.totalMs(), () -> plan.acts() + " but best is " + optimum.get());
-            assertTrue(plan.proved(), () -> "not proved: bound " + plan.lowerBoundMs() + " of " + plan.totalMs());
+            Plan plan =
+                    assertInstanceOf(
+                                    PlanResult.Found.class,
+                                    result,
+                                    () -> "there is a way: " + optimum.get())
+                            .plan();
+            assertEquals(
+                    optimum.get().ms(),
+                    plan.totalMs(),
+                    () -> plan.acts() + " but best is " + optimum.get());
+            assertTrue(
+                    plan.proved(),
+                    () -> "not proved: bound " + plan.lowerBoundMs() + " of " + plan.totalMs());
             passes(of, plan);
         }
         survey.add(of, optimum);

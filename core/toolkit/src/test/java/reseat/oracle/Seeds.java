@@ -3,8 +3,8 @@ package reseat.oracle;
 import java.util.function.LongConsumer;
 
 /**
- * Which random devices a test looks at: as many as the test says, from seed 1, unless {@code -Dreseat.seed} and {@code
- * -Dreseat.devices} say otherwise.
+ * Which random devices a test looks at: as many as the test says, from seed 1, unless {@code
+ * -Dreseat.seed} and {@code -Dreseat.devices} say otherwise.
  */
 final class Seeds {
 
@@ -24,9 +24,13 @@ final class Seeds {
             check.accept(seed);
         } catch (AssertionError | RuntimeException e) {
             throw new AssertionError(
-                    e.getMessage() + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest=" + test.getSimpleName()
-                            + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed=" + seed
-                            + "\n\n" + RandomDevices.of(seed),
+                    e.getMessage()
+                            + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest="
+                            + test.getSimpleName()
+                            + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed="
+                            + seed
+                            + "\n\n"
+                            + RandomDevices.of(seed),
                     e);
         }
     }
