@@ -2,15 +2,11 @@ package reseat.internal.read;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import reseat.model.Consumable;
 import reseat.model.FunctionTest;
-import reseat.model.Hazard;
 import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Move;
@@ -19,7 +15,6 @@ import reseat.model.Part;
 import reseat.model.Prepare;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-import reseat.model.Signal;
 import reseat.model.Supply;
 import reseat.model.Tool;
 import reseat.model.Way;
@@ -130,8 +125,7 @@ final class Assembly {
                                                 look.text("text", ""),
                                                 spread(look.texts("of")),
                                                 spread(look.texts("needs")))));
-        usedTools();
-        usedHazardsAndConsumables();
+        new Usage(device, stated, resolved, kinds.used(), draft).fill(tools, consumables, problems);
     }
 
     private void screwType(String id, Look look) {
@@ -268,107 +262,5 @@ final class Assembly {
             }
         }
         return all.stream().distinct().toList();
-    }
-
-    private void usedTools() {
-        Set<String> needed = new LinkedHashSet<>(Set.of(draft.hand));
-        Set<String> postures = new LinkedHashSet<>(Set.of(draft.usualPosture));
-        for (Part part : draft.parts.values()) {
-            part.move()
-                    .ifPresent(
-                            move -> {
-                                needed.add(move.tool());
-                                postures.add(move.posture());
-                            });
-        }
-        for (Joint joint : draft.joints.values()) {
-            joint.ways()
-                    .values()
-                    .forEach(
-                            way -> {
-                                needed.add(way.tool());
-                                postures.add(way.posture());
-                            });
-        }
-        Set<String> used = new LinkedHashSet<>(needed);
-        used.addAll(stated.look("tools").fields().entries().keySet());
-        for (Kind kind : kinds.used()) {
-            kind.tool().ifPresent(used::add);
-            kind.posture().filter(posture -> !resolved).ifPresent(postures::add);
-        }
-        if (resolved) {
-            used.addAll(device.look("setup").look("tool").fields().entries().keySet());
-        }
-        // in the order of the list; what is in no list comes last, as a plain tool
-        tools.keySet().stream()
-                .filter(used::contains)
-                .forEach(id -> draft.tools.put(id, tools.get(id)));
-        used.forEach(
-                id ->
-                        draft.tools.computeIfAbsent(
-                                id,
-                                plain ->
-                                        new Tool(
-                                                plain, plain, Optional.empty(), Optional.empty())));
-        List<Tool> inTable =
-                draft.tools.values().stream()
-                        .filter(tool -> !resolved || needed.contains(tool.id()))
-                        .toList();
-        draft.setup =
-                new SetupAssembly(device.look("setup"), resolved, problems)
-                        .table(inTable, postures);
-    }
-
-    private void usedHazardsAndConsumables() {
-        Set<String> hazards =
-                new LinkedHashSet<>(stated.look("hazards").fields().entries().keySet());
-        Set<String> used =
-                new LinkedHashSet<>(stated.look("consumables").fields().entries().keySet());
-        draft.parts
-                .values()
-                .forEach(
-                        part -> {
-                            hazards.addAll(part.hazards());
-                            part.move().ifPresent(move -> hazards.addAll(move.hazards()));
-                        });
-        draft.joints.values().stream()
-                .flatMap(joint -> joint.ways().values().stream())
-                .forEach(
-                        way -> {
-                            hazards.addAll(way.hazards());
-                            way.consumes().forEach(use -> used.add(use.consumable()));
-                        });
-        draft.prepares.values().forEach(prepare -> hazards.addAll(prepare.hazards()));
-        for (Kind kind : kinds.used()) {
-            hazards.addAll(kind.hazards());
-            kind.consumes().forEach(use -> used.add(use.consumable()));
-        }
-        consumables.values().stream()
-                .filter(each -> used.contains(each.id()))
-                .forEach(each -> draft.consumables.put(each.id(), each));
-        device.table("hazards")
-                .forEach(
-                        (id, look) -> {
-                            if (hazards.contains(id)) {
-                                hazard(id, look);
-                            }
-                        });
-    }
-
-    private void hazard(String id, Look look) {
-        Optional<Signal> signal =
-                look.text("signal").flatMap(word -> KindTable.constant(Signal.values(), word));
-        List<String> texts =
-                Stream.of("nature", "consequence", "avoidance")
-                        .map(key -> look.text(key, ""))
-                        .toList();
-        if (signal.isPresent() && texts.stream().noneMatch(String::isBlank)) {
-            draft.hazards.put(
-                    id, new Hazard(id, signal.get(), texts.get(0), texts.get(1), texts.get(2)));
-        } else if (look.has("nature") && look.has("consequence") && look.has("avoidance")) {
-            problems.error(
-                    look.at(),
-                    "hazard " + id + " must say what it is, what follows and how to avoid it");
-        }
     }
 }

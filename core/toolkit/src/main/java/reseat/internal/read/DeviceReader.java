@@ -87,14 +87,17 @@ public final class DeviceReader {
     private Node.Fields patched(Node.Fields root) {
         Node.Fields base = root.without("variants");
         Node.Fields named = root.fields("variants");
-        if (root.get("variants") != null && named == null) {
+        Node stray = root.get("variants");
+        if (stray != null && named == null) {
             problems.error(
-                    root.entries().get("variants").keyAt(),
-                    "variants: expected a map from ids, each to a merge patch");
+                    stray.at(),
+                    "variants: found "
+                            + stray.describe()
+                            + ", expected a map from ids to merge patches");
         }
         if (named != null) {
             new ShapeCheck(new KnownIds(base, false), false, problems)
-                    .check("variants", named, Format.DEVICE.keys().get("variants").shape());
+                    .check("variants", named, Format.VARIANTS);
             named.entries()
                     .forEach(
                             (id, entry) -> {
@@ -104,7 +107,7 @@ public final class DeviceReader {
                                             id
                                                     + ": found "
                                                     + entry.value().describe()
-                                                    + ", expected a map: a merge patch");
+                                                    + ", expected a merge patch");
                                 }
                             });
         }
@@ -154,7 +157,7 @@ public final class DeviceReader {
                 families.stream().filter(each -> each.id().equals(id)).findFirst();
         if (family.isEmpty()) {
             problems.error(
-                    stated.entries().get("family").value().at(),
+                    new Look(stated, whole).at("family"),
                     "family: there is no device family "
                             + Words.quote(id)
                             + "."

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import reseat.internal.read.Scalars.Type;
-import reseat.internal.read.Shape.Key;
+import reseat.internal.read.Scalars.ScalarType;
+import reseat.internal.read.Shape.FormatKey;
 import reseat.internal.read.Shape.Need;
 import reseat.internal.read.Shape.Scope;
 import reseat.model.Duration;
@@ -27,10 +27,10 @@ final class FormatParts {
                             "use",
                             List.of(
                                     must("of", new Shape.Ref(Scope.CONSUMABLE), "The consumable."),
-                                    must("quantity", value(Type.QUANTITY), "How much."),
+                                    must("quantity", value(ScalarType.QUANTITY), "How much."),
                                     may(
                                             "unit",
-                                            value(Type.TEXT),
+                                            value(ScalarType.TEXT),
                                             "The unit it is counted in; that of the consumable by default."))));
 
     static final Shape.Group PREPARE =
@@ -40,7 +40,7 @@ final class FormatParts {
                             List.of(
                                     must(
                                             "text",
-                                            value(Type.TEXT),
+                                            value(ScalarType.TEXT),
                                             "What to do, in the imperative.")),
                             time("time", "ms", Need.ALWAYS, "Time of the act."),
                             time(
@@ -54,7 +54,10 @@ final class FormatParts {
             group(
                     "test",
                     List.of(
-                            must("text", value(Type.TEXT), "What to do and what must be seen."),
+                            must(
+                                    "text",
+                                    value(ScalarType.TEXT),
+                                    "What to do and what must be seen."),
                             must(
                                     "of",
                                     new Shape.Several(new Shape.Ref(Scope.JOINT_OR_PART), 1, true),
@@ -68,12 +71,15 @@ final class FormatParts {
             group(
                     "kind",
                     List.of(
-                            may("title", value(Type.TEXT), "The noun people use."),
+                            may("title", value(ScalarType.TEXT), "The noun people use."),
                             may(
                                     "verb",
-                                    value(Type.TEXT),
+                                    value(ScalarType.TEXT),
                                     "How the act is told, in the imperative."),
-                            may("restoreVerb", value(Type.TEXT), "How the restore act is told."),
+                            may(
+                                    "restoreVerb",
+                                    value(ScalarType.TEXT),
+                                    "How the restore act is told."),
                             may(
                                     "role",
                                     new Shape.Choice(lower(Kind.Role.values())),
@@ -88,7 +94,7 @@ final class FormatParts {
                                     "Posture, unless a device says otherwise."),
                             may(
                                     "time",
-                                    value(Type.TIME),
+                                    value(ScalarType.TIME),
                                     "Time of the act, unless a device says otherwise."),
                             may(
                                     "timeBasis",
@@ -96,7 +102,7 @@ final class FormatParts {
                                     "How that time is known, if not as its place says."),
                             may(
                                     "restoreTime",
-                                    value(Type.TIME),
+                                    value(ScalarType.TIME),
                                     "Time of the restore act, unless a device says otherwise."),
                             may(
                                     "restoreTimeBasis",
@@ -104,7 +110,7 @@ final class FormatParts {
                                     "How that time is known, if not as its place says."),
                             may(
                                     "slack",
-                                    value(Type.BOOL),
+                                    value(ScalarType.BOOL),
                                     "Kind of joint: its parts can lie apart while connected."),
                             may(
                                     "way",
@@ -113,64 +119,73 @@ final class FormatParts {
                             may("hazards", refs(Scope.HAZARD), "Hazards it brings."),
                             may(
                                     "handling",
-                                    several(value(Type.TEXT)),
+                                    several(value(ScalarType.TEXT)),
                                     "Sentences to print with each act."),
                             may(
                                     "consumes",
                                     USES,
                                     "What a rebuild uses up, unless a way says otherwise."),
-                            may("restore", value(Type.TEXT), "What the rebuild has to do."),
+                            may("restore", value(ScalarType.TEXT), "What the rebuild has to do."),
                             may(
                                     "irreversible",
-                                    value(Type.BOOL),
+                                    value(ScalarType.BOOL),
                                     "Making it again closes what only destruction opens."),
                             may(
                                     "keepHold",
-                                    value(Type.BOOL),
+                                    value(ScalarType.BOOL),
                                     "The hand stays on it until the next part is moved."),
-                            may("magnetic", value(Type.BOOL), "It catches loose screws."),
-                            may("captive", value(Type.BOOL), "A screw that it loosens stays in its part."),
-                            may("dwell", value(Type.DWELL), "Time to wait after the restore act."),
+                            may("magnetic", value(ScalarType.BOOL), "It catches loose screws."),
+                            may(
+                                    "captive",
+                                    value(ScalarType.BOOL),
+                                    "A screw that it loosens stays in its part."),
+                            may(
+                                    "dwell",
+                                    value(ScalarType.DWELL),
+                                    "Time to wait after the restore act."),
                             may(
                                     "ratedCycles",
-                                    value(Type.COUNT),
+                                    value(ScalarType.COUNT),
                                     "How often it may be made and broken."),
-                            may("source", value(Type.TEXT), "Where the values come from.")));
+                            may("source", value(ScalarType.TEXT), "Where the values come from.")));
 
     private FormatParts() {}
 
     /** The keys that a device file has in common with built-in data and families. */
-    static List<Key> defaults() {
+    static List<FormatKey> defaults() {
         Shape tool =
                 group(
                         "tool",
                         List.of(
-                                may("name", value(Type.TEXT), "The name people use."),
-                                may("handle", value(Type.ID), "Handle that the bit fits."),
+                                may("name", value(ScalarType.TEXT), "The name people use."),
+                                may("handle", value(ScalarType.ID), "Handle that the bit fits."),
                                 may(
                                         "drive",
-                                        value(Type.TEXT),
+                                        value(ScalarType.TEXT),
                                         "Drive that it turns, such as T5.")));
         Shape hazard =
                 group(
                         "hazard",
                         List.of(
                                 must("signal", new Shape.Choice(SIGNALS), "Signal word."),
-                                must("nature", value(Type.TEXT), "What the hazard is."),
+                                must("nature", value(ScalarType.TEXT), "What the hazard is."),
                                 must(
                                         "consequence",
-                                        value(Type.TEXT),
+                                        value(ScalarType.TEXT),
                                         "What happens if it is not avoided."),
-                                must("avoidance", value(Type.TEXT), "What to do.")));
+                                must("avoidance", value(ScalarType.TEXT), "What to do.")));
         Shape consumable =
                 group(
                         "consumable",
                         List.of(
-                                may("name", value(Type.TEXT), "The name people use."),
-                                must("unit", value(Type.TEXT), "The unit it is counted in.")));
+                                may("name", value(ScalarType.TEXT), "The name people use."),
+                                must(
+                                        "unit",
+                                        value(ScalarType.TEXT),
+                                        "The unit it is counted in.")));
         return List.of(
                 may("tools", idKeyed(tool, "a tool"), "Tools; added to the known ones."),
-                new Key(
+                new FormatKey(
                         "setup",
                         setup(),
                         Need.RESOLVED,
@@ -188,21 +203,24 @@ final class FormatParts {
     }
 
     private static Shape setup() {
-        Shape toTool = new Shape.Table(Scope.TOOL, value(Type.TIME), "a tool");
-        Shape toPosture = new Shape.Table(Scope.NEW, value(Type.TIME), "a posture");
+        Shape toTool = new Shape.Table(Scope.TOOL, value(ScalarType.TIME), "a tool");
+        Shape toPosture = new Shape.Table(Scope.NEW, value(ScalarType.TIME), "a posture");
         return group(
                 "setup",
                 List.of(
-                        may("toolChange", value(Type.TIME), "Put one tool away and fetch another."),
-                        may("bitChange", value(Type.TIME), "Change the bit on one handle."),
-                        may("postureChange", value(Type.TIME), "Turn or prop the device."),
-                        new Key(
+                        may(
+                                "toolChange",
+                                value(ScalarType.TIME),
+                                "Put one tool away and fetch another."),
+                        may("bitChange", value(ScalarType.TIME), "Change the bit on one handle."),
+                        may("postureChange", value(ScalarType.TIME), "Turn or prop the device."),
+                        new FormatKey(
                                 "tool",
                                 new Shape.Table(Scope.TOOL, toTool, "a tool"),
                                 Need.RESOLVED,
                                 "",
                                 "From, to."),
-                        new Key(
+                        new FormatKey(
                                 "posture",
                                 idKeyed(toPosture, "a posture"),
                                 Need.RESOLVED,
@@ -223,12 +241,13 @@ final class FormatParts {
     }
 
     /** The keys of everything that a hand does with a tool in a posture. */
-    static List<Key> actKeys(String kindHelp) {
+    static List<FormatKey> actKeys(String kindHelp) {
         return join(
                 List.of(
                         may("kind", new Shape.Ref(Scope.MANIPULATION), kindHelp),
-                        new Key("tool", new Shape.Ref(Scope.TOOL), Need.RESOLVED, "", "Tool."),
-                        new Key(
+                        new FormatKey(
+                                "tool", new Shape.Ref(Scope.TOOL), Need.RESOLVED, "", "Tool."),
+                        new FormatKey(
                                 "posture",
                                 new Shape.Ref(Scope.POSTURE),
                                 Need.RESOLVED,
@@ -239,58 +258,68 @@ final class FormatParts {
                 List.of(
                         may(
                                 "handling",
-                                several(value(Type.TEXT)),
+                                several(value(ScalarType.TEXT)),
                                 "Sentences to print with the act."),
                         may("hazards", refs(Scope.HAZARD), "Hazards it brings.")));
     }
 
-    static Shape.Group group(String name, List<Key> keys) {
+    static Shape.Group group(String name, List<FormatKey> keys) {
         return Shape.Group.of(name, keys);
     }
 
-    static Key must(String name, Shape shape, String help) {
-        return new Key(name, shape, Need.ALWAYS, "", help);
+    static FormatKey must(String name, Shape shape, String help) {
+        return new FormatKey(name, shape, Need.ALWAYS, "", help);
     }
 
-    static Key may(String name, Shape shape, String help) {
-        return new Key(name, shape, Need.NEVER, "", help);
+    static FormatKey may(String name, Shape shape, String help) {
+        return new FormatKey(name, shape, Need.NEVER, "", help);
     }
 
     /** A length with its unit, or the same in bare millimetres under a key that says so. */
-    static List<Key> length(String name, Need need, String help) {
+    static List<FormatKey> length(String name, Need need, String help) {
         return List.of(
-                new Key(name, value(Type.LENGTH), need, name + "Mm", help),
-                new Key(name + "Mm", value(Type.MM), Need.NEVER, name, help + " In millimetres."));
+                new FormatKey(name, value(ScalarType.LENGTH), need, name + "Mm", help),
+                new FormatKey(
+                        name + "Mm",
+                        value(ScalarType.MM),
+                        Need.NEVER,
+                        name,
+                        help + " In millimetres."));
     }
 
     /** A torque with its unit, or the same in bare newton metres under a key that says so. */
-    static List<Key> torque(String name, String help) {
+    static List<FormatKey> torque(String name, String help) {
         return List.of(
-                new Key(name, value(Type.TORQUE), Need.NEVER, name + "Nm", help),
-                new Key(
+                new FormatKey(name, value(ScalarType.TORQUE), Need.NEVER, name + "Nm", help),
+                new FormatKey(
                         name + "Nm",
-                        value(Type.NM),
+                        value(ScalarType.NM),
                         Need.NEVER,
                         name,
                         help + " In newton metres."));
     }
 
-    private static List<Key> time(String name, String bare, Need need, String help) {
+    private static List<FormatKey> time(String name, String bare, Need need, String help) {
         return List.of(
-                new Key(name, value(Type.TIME), need, bare, help),
-                new Key(bare, value(Type.MS), Need.NEVER, name, help + " In whole milliseconds."));
+                new FormatKey(name, value(ScalarType.TIME), need, bare, help),
+                new FormatKey(
+                        bare,
+                        value(ScalarType.MS),
+                        Need.NEVER,
+                        name,
+                        help + " In whole milliseconds."));
     }
 
     @SafeVarargs
-    static List<Key> join(List<Key>... lists) {
-        List<Key> all = new ArrayList<>();
-        for (List<Key> list : lists) {
+    static List<FormatKey> join(List<FormatKey>... lists) {
+        List<FormatKey> all = new ArrayList<>();
+        for (List<FormatKey> list : lists) {
             all.addAll(list);
         }
         return all;
     }
 
-    static Shape value(Type type) {
+    static Shape value(ScalarType type) {
         return new Shape.Value(type);
     }
 

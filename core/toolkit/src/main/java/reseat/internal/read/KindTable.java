@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import reseat.internal.read.Scalars.Type;
+import reseat.internal.read.Scalars.ScalarType;
 import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
 import reseat.model.Duration;
@@ -85,7 +85,7 @@ final class KindTable {
                                         + ", not in "
                                         + Words.quote(unit));
                     }
-                    use.number("quantity", Type.QUANTITY)
+                    use.number("quantity", ScalarType.QUANTITY)
                             .ifPresent(
                                     quantity ->
                                             all.add(new ConsumableUse(of.id(), quantity, unit)));
@@ -117,7 +117,7 @@ final class KindTable {
                         look.flag("keepHold", false),
                         look.flag("magnetic", false),
                         look.flag("captive", false),
-                        look.number("dwell", Type.DWELL).map(Number::longValue).orElse(0L),
+                        look.number("dwell", ScalarType.DWELL).map(Number::longValue).orElse(0L),
                         look.count("ratedCycles"),
                         look.text("source", ""));
         return new Entry(kind, look.flag("slack", false), look.text("way"));

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
-import reseat.internal.read.Scalars.Type;
+import reseat.internal.read.Scalars.ScalarType;
 import reseat.internal.read.Scalars.WrongValue;
 import reseat.model.Duration;
 import reseat.model.Origin;
@@ -55,29 +55,29 @@ final class Look {
     }
 
     OptionalInt count(String key) {
-        return scalar(key, s -> Scalars.number(Type.COUNT, s))
+        return scalar(key, s -> Scalars.number(ScalarType.COUNT, s))
                 .map(value -> OptionalInt.of(value.intValue()))
                 .orElse(OptionalInt.empty());
     }
 
     /** Returns a length under a key, or under the same with {@code Mm}, in millimetres. */
     OptionalDouble mm(String key) {
-        return real(key, Type.LENGTH, key + "Mm", Type.MM);
+        return real(key, ScalarType.LENGTH, key + "Mm", ScalarType.MM);
     }
 
     /** Returns a torque under a key, or under the same with {@code Nm}, in newton metres. */
     OptionalDouble nm(String key) {
-        return real(key, Type.TORQUE, key + "Nm", Type.NM);
+        return real(key, ScalarType.TORQUE, key + "Nm", ScalarType.NM);
     }
 
-    private OptionalDouble real(String key, Type type, String bareKey, Type bareType) {
+    private OptionalDouble real(String key, ScalarType type, String bareKey, ScalarType bareType) {
         return scalar(key, s -> Scalars.number(type, s))
                 .or(() -> scalar(bareKey, s -> Scalars.number(bareType, s)))
                 .map(value -> OptionalDouble.of(value.doubleValue()))
                 .orElse(OptionalDouble.empty());
     }
 
-    Optional<BigDecimal> number(String key, Type type) {
+    Optional<BigDecimal> number(String key, ScalarType type) {
         return scalar(key, s -> Scalars.number(type, s));
     }
 
@@ -92,7 +92,7 @@ final class Look {
                 .map(Duration::ms)
                 .or(
                         () ->
-                                scalar(bareKey, s -> Scalars.number(Type.MS, s))
+                                scalar(bareKey, s -> Scalars.number(ScalarType.MS, s))
                                         .map(BigDecimal::longValue));
     }
 
@@ -126,9 +126,9 @@ final class Look {
         for (Node node : nodes(key)) {
             if (node instanceof Node.Items point && point.items().size() == 2) {
                 Optional<BigDecimal> x =
-                        of(point.items().get(0), s -> Scalars.number(Type.COORDINATE, s));
+                        of(point.items().get(0), s -> Scalars.number(ScalarType.COORDINATE, s));
                 Optional<BigDecimal> y =
-                        of(point.items().get(1), s -> Scalars.number(Type.COORDINATE, s));
+                        of(point.items().get(1), s -> Scalars.number(ScalarType.COORDINATE, s));
                 if (x.isPresent() && y.isPresent()) {
                     all.add(new Point(x.get().doubleValue(), y.get().doubleValue()));
                 }

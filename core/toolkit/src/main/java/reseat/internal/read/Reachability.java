@@ -131,9 +131,9 @@ final class Reachability {
                 trains[p] = train(p);
                 moves[p] = canMove(trains[p]);
             }
-            // both grow in every round, or the loop ends: no short cut between them
             boolean apart = growParted();
-            grown = growReleased() | apart;
+            boolean free = growReleased();
+            grown = apart || free;
         }
     }
 

@@ -3,6 +3,7 @@ package reseat.internal.read;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import reseat.model.Joint;
 import reseat.model.Part;
@@ -86,8 +87,9 @@ final class ReachabilityCheck {
             }
             Reachability.Obstacle next =
                     atJoint
-                            ? reach.obstacleTo(draft.joints.get(at))
-                            : reach.obstacleTo(draft.parts.get(at), without);
+                            ? reach.obstacleTo(Objects.requireNonNull(draft.joints.get(at)))
+                            : reach.obstacleTo(
+                                    Objects.requireNonNull(draft.parts.get(at)), without);
             facts.add(at + " " + next.how() + " " + next.id());
             boolean known = next.joint() || draft.parts.containsKey(next.id());
             if (!known) {

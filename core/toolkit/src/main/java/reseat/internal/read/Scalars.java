@@ -31,7 +31,7 @@ final class Scalars {
     private Scalars() {}
 
     /** What a single value may be. */
-    enum Type {
+    enum ScalarType {
         ID("an id"),
         TEXT("a text"),
         FORMAT("the text " + Format.NAME),
@@ -49,7 +49,7 @@ final class Scalars {
 
         private final String expected;
 
-        Type(String expected) {
+        ScalarType(String expected) {
             this.expected = expected;
         }
 
@@ -74,7 +74,7 @@ final class Scalars {
     }
 
     /** Checks a scalar against a type and throws the value away. */
-    static void check(Type type, Node.Scalar scalar) throws WrongValue {
+    static void check(ScalarType type, Node.Scalar scalar) throws WrongValue {
         switch (type) {
             case ID -> id(scalar);
             case TEXT -> text(scalar);
@@ -121,7 +121,7 @@ final class Scalars {
     }
 
     /** Returns a number of any numeric type in its unit: mm, N·m, ms, or none. */
-    static BigDecimal number(Type type, Node.Scalar scalar) throws WrongValue {
+    static BigDecimal number(ScalarType type, Node.Scalar scalar) throws WrongValue {
         return switch (type) {
             case COUNT ->
                     whole(
@@ -174,13 +174,18 @@ final class Scalars {
         if (INDEX_STRING.matcher(text).lookingAt()) {
             try {
                 IndexString elements = IndexString.parse(text);
-                between(Type.TIME, scalar, new BigDecimal(elements.ms()), BigDecimal.ZERO, MAX_MS);
+                between(
+                        ScalarType.TIME,
+                        scalar,
+                        new BigDecimal(elements.ms()),
+                        BigDecimal.ZERO,
+                        MAX_MS);
                 return elements.duration();
             } catch (IllegalArgumentException | ArithmeticException e) {
                 throw new WrongValue("found " + scalar.describe() + ": " + e.getMessage());
             }
         }
-        BigDecimal ms = between(Type.TIME, scalar, anyTime(scalar), BigDecimal.ZERO, MAX_MS);
+        BigDecimal ms = between(ScalarType.TIME, scalar, anyTime(scalar), BigDecimal.ZERO, MAX_MS);
         return new Duration(
                 rounded(ms).longValueExact(),
                 stated,
@@ -189,7 +194,7 @@ final class Scalars {
 
     private static BigDecimal anyTime(Node.Scalar scalar) throws WrongValue {
         return scalar.kind() == Node.ScalarKind.NUMBER
-                ? whole(bare(Type.MS, scalar), scalar)
+                ? whole(bare(ScalarType.MS, scalar), scalar)
                 : measured(scalar, Units.Quantity.TIME);
     }
 
@@ -207,7 +212,7 @@ final class Scalars {
         }
     }
 
-    private static BigDecimal bare(Type type, Node.Scalar scalar) throws WrongValue {
+    private static BigDecimal bare(ScalarType type, Node.Scalar scalar) throws WrongValue {
         if (scalar.kind() != Node.ScalarKind.NUMBER || scalar.text().length() > MAX_NUMBER) {
             throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
         }
@@ -235,7 +240,11 @@ final class Scalars {
     }
 
     private static BigDecimal between(
-            Type type, Node.Scalar scalar, BigDecimal value, BigDecimal least, BigDecimal most)
+            ScalarType type,
+            Node.Scalar scalar,
+            BigDecimal value,
+            BigDecimal least,
+            BigDecimal most)
             throws WrongValue {
         if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
             String unit =

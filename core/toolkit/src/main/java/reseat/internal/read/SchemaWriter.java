@@ -1,8 +1,8 @@
 package reseat.internal.read;
 
 import java.util.List;
-import reseat.internal.read.Scalars.Type;
-import reseat.internal.read.Shape.Key;
+import reseat.internal.read.Scalars.ScalarType;
+import reseat.internal.read.Shape.FormatKey;
 import reseat.model.Ids;
 
 /**
@@ -54,7 +54,7 @@ public final class SchemaWriter {
         if (shape instanceof Shape.Corner) {
             JsonObject node = type("array");
             node.put("minItems", 2L).put("maxItems", 2L);
-            node.set("items", value(Type.COORDINATE));
+            node.set("items", value(ScalarType.COORDINATE));
             return node;
         }
         if (shape instanceof Shape.Choice choice) {
@@ -64,7 +64,7 @@ public final class SchemaWriter {
             return node;
         }
         if (shape instanceof Shape.Ref) {
-            return value(Type.ID);
+            return value(ScalarType.ID);
         }
         return shape instanceof Shape.Value value ? value(value.type()) : type("object");
     }
@@ -81,7 +81,7 @@ public final class SchemaWriter {
             JsonObject properties = node.putObject("properties");
             JsonArray required = new JsonArray();
             JsonArray all = new JsonArray();
-            for (Key key : group.keys().values()) {
+            for (FormatKey key : group.keys().values()) {
                 if (key.need() == Shape.Need.ONLY_RESOLVED && !resolved) {
                     continue;
                 }
@@ -109,7 +109,7 @@ public final class SchemaWriter {
     }
 
     /** An empty value counts as not given, unless the key is required. */
-    private JsonObject property(Key key, boolean resolved) {
+    private JsonObject property(FormatKey key, boolean resolved) {
         JsonObject written = write(key.shape(), resolved);
         JsonObject node =
                 key.need().required(resolved) && key.instead().isEmpty()
@@ -131,7 +131,7 @@ public final class SchemaWriter {
         return several.soleItemWillDo() && several.least() < 2 ? anyOf(item, list) : list;
     }
 
-    private static JsonObject value(Type type) {
+    private static JsonObject value(ScalarType type) {
         return switch (type) {
             // an id of digits alone may be written without quotes
             case ID -> types("string", "integer").put("pattern", "^" + Ids.PATTERN + "$");

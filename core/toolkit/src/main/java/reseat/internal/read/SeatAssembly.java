@@ -19,8 +19,10 @@ final class SeatAssembly {
      * @param look the facts of the seat
      */
     static Seat seat(String screw, Look look) {
-        Optional<Double> x = look.number("x", Scalars.Type.COORDINATE).map(Number::doubleValue);
-        Optional<Double> y = look.number("y", Scalars.Type.COORDINATE).map(Number::doubleValue);
+        Optional<Double> x =
+                look.number("x", Scalars.ScalarType.COORDINATE).map(Number::doubleValue);
+        Optional<Double> y =
+                look.number("y", Scalars.ScalarType.COORDINATE).map(Number::doubleValue);
         List<Seat.Behind> behind =
                 look.looks("behind").stream()
                         .filter(each -> each.has("part"))

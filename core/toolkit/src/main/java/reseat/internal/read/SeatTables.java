@@ -255,7 +255,10 @@ final class SeatTables {
 
     private Node behind(Csv.Cell cell) {
         List<Node> all = new ArrayList<>();
-        for (String each : cell.text().split(";")) {
+        for (String each : cell.text().split(";", -1)) {
+            if (each.isBlank()) {
+                continue;
+            }
             String[] partAndGap = each.strip().split("\\s+", 2);
             if (partAndGap.length < 2) {
                 problems.error(

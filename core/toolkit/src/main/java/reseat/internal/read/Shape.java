@@ -16,7 +16,7 @@ sealed interface Shape {
      *
      * @param type what it is
      */
-    record Value(Scalars.Type type) implements Shape {}
+    record Value(Scalars.ScalarType type) implements Shape {}
 
     /**
      * One of several words.
@@ -63,15 +63,15 @@ sealed interface Shape {
      * @param name what it describes, in a word; names its part of the schema
      * @param keys its keys by name, in the order in which they are written
      */
-    record Group(String name, Map<String, Key> keys) implements Shape {
+    record Group(String name, Map<String, FormatKey> keys) implements Shape {
 
-        static Group of(String name, List<Key> keys) {
+        static Group of(String name, List<FormatKey> keys) {
             return new Group(
                     name,
                     keys.stream()
                             .collect(
                                     Collectors.toMap(
-                                            Key::name,
+                                            FormatKey::name,
                                             key -> key,
                                             (a, b) -> b,
                                             LinkedHashMap::new)));
@@ -98,7 +98,7 @@ sealed interface Shape {
      * @param instead a key that may stand in its place, never beside it; empty if there is none
      * @param help one sentence for the schema
      */
-    record Key(String name, Shape shape, Need need, String instead, String help) {}
+    record FormatKey(String name, Shape shape, Need need, String instead, String help) {}
 
     /** Whether a key must be there. */
     enum Need {

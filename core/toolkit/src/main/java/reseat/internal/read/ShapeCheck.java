@@ -4,9 +4,9 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import reseat.internal.read.Scalars.Type;
+import reseat.internal.read.Scalars.ScalarType;
 import reseat.internal.read.Scalars.WrongValue;
-import reseat.internal.read.Shape.Key;
+import reseat.internal.read.Shape.FormatKey;
 import reseat.internal.read.Shape.Scope;
 import reseat.model.Ids;
 import reseat.model.Origin;
@@ -59,7 +59,7 @@ final class ShapeCheck {
         fields.entries()
                 .forEach(
                         (name, entry) -> {
-                            Key key = group.keys().get(name);
+                            FormatKey key = group.keys().get(name);
                             if (key == null
                                     || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
                                 problems.error(
@@ -73,7 +73,7 @@ final class ShapeCheck {
                                 check(name, entry.value(), key.shape());
                             }
                         });
-        for (Key key : group.keys().values()) {
+        for (FormatKey key : group.keys().values()) {
             both(label, fields, key);
             boolean there = fields.get(key.name()) != null || fields.get(key.instead()) != null;
             if (key.need().required(resolved) && !there) {
@@ -86,7 +86,7 @@ final class ShapeCheck {
         }
     }
 
-    private void both(String label, Node.Fields fields, Key key) {
+    private void both(String label, Node.Fields fields, FormatKey key) {
         Node.Entry here = fields.entries().get(key.name());
         // either key of a pair names the other; the one that sorts first speaks for both
         if (here != null
@@ -169,7 +169,7 @@ final class ShapeCheck {
             wrong(label, node, "a point: [x, y] in millimetres");
             return;
         }
-        point.items().forEach(item -> check(label, item, new Shape.Value(Type.COORDINATE)));
+        point.items().forEach(item -> check(label, item, new Shape.Value(ScalarType.COORDINATE)));
     }
 
     private void single(String label, Node node, Shape shape) {
