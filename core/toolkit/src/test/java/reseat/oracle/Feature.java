@@ -32,7 +32,14 @@ enum Feature {
                 }
             }
             return used
-                    ? Optional.of(joints(of, j -> List.of(copy(j, j.id(), j.holds(), false, j.needs(), j.ways()))))
+                    ? Optional.of(
+                            joints(
+                                    of,
+                                    j ->
+                                            List.of(
+                                                    copy(
+                                                            j, j.id(), j.holds(), false, j.needs(),
+                                                            j.ways()))))
                     : Optional.empty();
         }
     },
@@ -56,7 +63,13 @@ enum Feature {
                 return Optional.empty();
             }
             return Optional.of(
-                    joints(of, j -> List.of(copy(j, j.id(), j.holds(), j.slack(), List.of(), j.ways()))));
+                    joints(
+                            of,
+                            j ->
+                                    List.of(
+                                            copy(
+                                                    j, j.id(), j.holds(), j.slack(), List.of(),
+                                                    j.ways()))));
         }
     },
 
@@ -64,11 +77,23 @@ enum Feature {
     WAYS {
         @Override
         Optional<Case> without(Case of) {
-            boolean used = of.device().joints().values().stream().anyMatch(j -> j.ways().size() > 1);
-            boolean asked = of.rules().requiredActs().stream().anyMatch(act -> !act.endsWith("/w0"));
+            boolean used =
+                    of.device().joints().values().stream().anyMatch(j -> j.ways().size() > 1);
+            boolean asked =
+                    of.rules().requiredActs().stream().anyMatch(act -> !act.endsWith("/w0"));
             return used && !asked
-                    ? Optional.of(joints(
-                            of, j -> List.of(copy(j, j.id(), j.holds(), j.slack(), j.needs(), firstOf(j.ways())))))
+                    ? Optional.of(
+                            joints(
+                                    of,
+                                    j ->
+                                            List.of(
+                                                    copy(
+                                                            j,
+                                                            j.id(),
+                                                            j.holds(),
+                                                            j.slack(),
+                                                            j.needs(),
+                                                            firstOf(j.ways())))))
                     : Optional.empty();
         }
     },
@@ -85,14 +110,18 @@ enum Feature {
     HALF_OPEN {
         @Override
         Optional<Case> without(Case of) {
-            return of.start().equals(State.closed()) ? Optional.empty() : Optional.of(of.with(State.closed()));
+            return of.start().equals(State.closed())
+                    ? Optional.empty()
+                    : Optional.of(of.with(State.closed()));
         }
     };
 
     /** Returns the case with the feature switched off; empty if it does not have it. */
     abstract Optional<Case> without(Case of);
 
-    /** Tells whether switching the feature off changes the least cost, or makes the goal impossible. */
+    /**
+     * Tells whether switching the feature off changes the least cost, or makes the goal impossible.
+     */
     boolean matters(Case of, long optimum) {
         Optional<Case> plain = without(of);
         if (plain.isEmpty()) {
@@ -114,46 +143,77 @@ enum Feature {
         }
         List<Joint> pairs = new ArrayList<>();
         for (String part : joint.holds().subList(0, joint.holds().size() - 1)) {
-            pairs.add(copy(
-                    joint, joint.id() + "." + part, List.of(part, joint.site()), joint.slack(), joint.needs(),
-                    joint.ways()));
+            pairs.add(
+                    copy(
+                            joint,
+                            joint.id() + "." + part,
+                            List.of(part, joint.site()),
+                            joint.slack(),
+                            joint.needs(),
+                            joint.ways()));
         }
         return pairs;
     }
 
     private static Joint copy(
-            Joint of, String id, List<String> holds, boolean slack, List<String> needs, Map<String, Way> ways) {
+            Joint of,
+            String id,
+            List<String> holds,
+            boolean slack,
+            List<String> needs,
+            Map<String, Way> ways) {
         return new Joint(
-                id, id, of.kind(), holds, of.under(), slack, needs, of.cuts(), ways, Optional.empty(), Optional.empty(),
+                id,
+                id,
+                of.kind(),
+                holds,
+                of.under(),
+                slack,
+                needs,
+                of.cuts(),
+                ways,
+                Optional.empty(),
+                Optional.empty(),
                 1);
     }
 
-    /** Returns a case with each joint replaced by one or several, in the start, the goal and the rules as well. */
+    /**
+     * Returns a case with each joint replaced by one or several, in the start, the goal and the
+     * rules as well.
+     */
     private static Case joints(Case of, Function<Joint, List<Joint>> replace) {
         Map<String, List<Joint>> by = new LinkedHashMap<>();
         of.device().joints().forEach((id, joint) -> by.put(id, replace.apply(joint)));
         Device old = of.device();
-        Device device = Device.build(old.id(), facts -> {
-            facts.base(old.base()).hand(old.hand()).usualPosture(old.usualPosture()).setup(old.setup());
-            old.tools().values().forEach(facts::add);
-            old.supplies().values().forEach(facts::add);
-            old.prepares().values().forEach(facts::add);
-            old.parts().values().forEach(facts::add);
-            by.values().forEach(some -> some.forEach(facts::add));
-        });
-        Goal goal = of.goal() instanceof Goal.Reach reach
-                ? new Goal.Reach(ids(by, Set.of(reach.joint())).iterator().next())
-                : of.goal();
-        Rules rules = Rules.none()
-                .permitRuin(of.rules().permittedRuin())
-                .forbidActs(acts(by, of.rules().forbiddenActs()))
-                .forbidJoints(ids(by, of.rules().forbiddenJoints()))
-                .forbidParts(of.rules().forbiddenParts())
-                .forbidTools(of.rules().forbiddenTools())
-                .requireActs(acts(by, of.rules().requiredActs()))
-                .requireJoints(ids(by, of.rules().requiredJoints()))
-                .requireParts(of.rules().requiredParts())
-                .requireTools(of.rules().requiredTools());
+        Device device =
+                Device.build(
+                        old.id(),
+                        facts -> {
+                            facts.base(old.base())
+                                    .hand(old.hand())
+                                    .usualPosture(old.usualPosture())
+                                    .setup(old.setup());
+                            old.tools().values().forEach(facts::add);
+                            old.supplies().values().forEach(facts::add);
+                            old.prepares().values().forEach(facts::add);
+                            old.parts().values().forEach(facts::add);
+                            by.values().forEach(some -> some.forEach(facts::add));
+                        });
+        Goal goal =
+                of.goal() instanceof Goal.Reach reach
+                        ? new Goal.Reach(ids(by, Set.of(reach.joint())).iterator().next())
+                        : of.goal();
+        Rules rules =
+                Rules.none()
+                        .permitRuin(of.rules().permittedRuin())
+                        .forbidActs(acts(by, of.rules().forbiddenActs()))
+                        .forbidJoints(ids(by, of.rules().forbiddenJoints()))
+                        .forbidParts(of.rules().forbiddenParts())
+                        .forbidTools(of.rules().forbiddenTools())
+                        .requireActs(acts(by, of.rules().requiredActs()))
+                        .requireJoints(ids(by, of.rules().requiredJoints()))
+                        .requireParts(of.rules().requiredParts())
+                        .requireTools(of.rules().requiredTools());
         State start = new State(ids(by, of.start().released()), of.start().places());
         return new Case(of.seed(), device, start, goal, rules);
     }

@@ -2,7 +2,10 @@ package reseat.oracle;
 
 import java.util.Arrays;
 
-/** The open states of Dijkstra's search: an open-addressing table of states and a binary heap of slots in it. */
+/**
+ * The open states of Dijkstra's search: an open-addressing table of states and a binary heap of
+ * slots in it.
+ */
 final class Frontier {
 
     private int capacity = 1 << 12;

@@ -16,8 +16,9 @@ import reseat.model.Way;
 /**
  * A device as bit masks, and the rules of the model over one number per state.
  *
- * <p>A state is a long: bits 0-23 released joints; from bit 24 three bits for the place of each part, places numbered by first
- * occurrence; from bit 48 three bits each for tool and posture; from bit 54 what has been done that must be done.
+ * <p>A state is a long: bits 0-23 released joints; from bit 24 three bits for the place of each
+ * part, places numbered by first occurrence; from bit 48 three bits each for tool and posture; from
+ * bit 54 what has been done that must be done.
  */
 final class Masks {
 
@@ -41,17 +42,25 @@ final class Masks {
     final int[] hiddenBy;
     final int[] blockedBy;
     final boolean[] slack;
+
     /** For each joint, for each supply it needs, the joints that cut it. */
     private final int[][] cutBy;
+
     final List<List<WayFacts>> ways = new ArrayList<>();
     final int[] moveTool;
     final int[] movePosture;
     final long[] moveMs;
     final long[] moveRestoreMs;
+
     /** For each set of parts, the rigid joints that lead out of it. */
     private final int[] rigidOut;
-    /** For each set of parts, whether one tool and posture do for all, and the base is not among them. */
+
+    /**
+     * For each set of parts, whether one tool and posture do for all, and the base is not among
+     * them.
+     */
     private final boolean[] movable;
+
     private final long[][] toolChange;
     private final long[][] postureChange;
 
@@ -66,7 +75,10 @@ final class Masks {
         postureIds = device.setup().postures();
         parts = partIds.size();
         joints = jointIds.size();
-        if (parts > MAX_PARTS || joints > MAX_JOINTS || toolIds.size() > 8 || postureIds.size() > 8) {
+        if (parts > MAX_PARTS
+                || joints > MAX_JOINTS
+                || toolIds.size() > 8
+                || postureIds.size() > 8) {
             throw new IllegalArgumentException("too large for the oracle");
         }
         base = partIds.indexOf(device.base());
@@ -84,8 +96,12 @@ final class Masks {
             cutBy[j] = joint.needs().stream().mapToInt(this::isolators).toArray();
             List<WayFacts> facts = new ArrayList<>();
             for (Way way : joint.ways().values()) {
-                facts.add(new WayFacts(
-                        way, toolIds.indexOf(way.tool()), postureIds.indexOf(way.posture()), way.ms() + way.restoreMs()));
+                facts.add(
+                        new WayFacts(
+                                way,
+                                toolIds.indexOf(way.tool()),
+                                postureIds.indexOf(way.posture()),
+                                way.ms() + way.restoreMs()));
             }
             ways.add(facts);
         }
@@ -123,9 +139,10 @@ final class Masks {
         long[][] ms = new long[ids.size()][ids.size()];
         for (int from = 0; from < ids.size(); from++) {
             for (int to = 0; to < ids.size(); to++) {
-                ms[from][to] = tool
-                        ? device.setup().toolChangeMs(ids.get(from), ids.get(to))
-                        : device.setup().postureChangeMs(ids.get(from), ids.get(to));
+                ms[from][to] =
+                        tool
+                                ? device.setup().toolChangeMs(ids.get(from), ids.get(to))
+                                : device.setup().postureChangeMs(ids.get(from), ids.get(to));
             }
         }
         return ms;
@@ -134,7 +151,8 @@ final class Masks {
     private boolean agree(int set) {
         int first = Integer.numberOfTrailingZeros(set);
         for (int p = 0; p < parts; p++) {
-            if ((set >> p & 1) != 0 && (moveTool[p] != moveTool[first] || movePosture[p] != movePosture[first])) {
+            if ((set >> p & 1) != 0
+                    && (moveTool[p] != moveTool[first] || movePosture[p] != movePosture[first])) {
                 return false;
             }
         }
@@ -177,7 +195,8 @@ final class Masks {
             }
         }
         long encoded = mask(state.released(), jointIds) | packed(place);
-        return inHand(encoded, toolIds.indexOf(device.hand()), postureIds.indexOf(device.usualPosture()));
+        return inHand(
+                encoded, toolIds.indexOf(device.hand()), postureIds.indexOf(device.usualPosture()));
     }
 
     /** Returns the places other than that of the base, as masks of parts. */
@@ -259,7 +278,8 @@ final class Masks {
 
     boolean mayRelease(long state, int joint) {
         int released = released(state);
-        if ((released >> joint & 1) != 0 || (hiddenBy[joint] & placeMask(state, site[joint])) != 0) {
+        if ((released >> joint & 1) != 0
+                || (hiddenBy[joint] & placeMask(state, site[joint])) != 0) {
             return false;
         }
         for (int isolators : cutBy[joint]) {
@@ -275,7 +295,9 @@ final class Masks {
             return false;
         }
         for (int p = 0; p < parts; p++) {
-            if ((set >> p & 1) != 0 && (blockedBy[p] & ~set) != 0 && (blockedBy[p] & ~set & placeMask(state, p)) != 0) {
+            if ((set >> p & 1) != 0
+                    && (blockedBy[p] & ~set) != 0
+                    && (blockedBy[p] & ~set & placeMask(state, p)) != 0) {
                 return false;
             }
         }

@@ -84,7 +84,10 @@ final class Oracle {
                     if (asked.permits(j, way)) {
                         long setup = masks.setupMs(state, way.tool(), way.posture());
                         long duty = asked.fulfilled(masks.releaseAct(j, way), way.way().tool());
-                        frontier.offer(masks.afterRelease(state, j, way) | duty, ms + setup + way.ms(), slot);
+                        frontier.offer(
+                                masks.afterRelease(state, j, way) | duty,
+                                ms + setup + way.ms(),
+                                slot);
                     }
                 }
             }
@@ -93,7 +96,8 @@ final class Oracle {
             if (permittedSet[set] && masks.mayMove(state, set)) {
                 int first = Integer.numberOfTrailingZeros(set);
                 long setup = masks.setupMs(state, masks.moveTool[first], masks.movePosture[first]);
-                frontier.offer(masks.afterMove(state, set) | setDone[set], ms + setup + moveMs[set], slot);
+                frontier.offer(
+                        masks.afterMove(state, set) | setDone[set], ms + setup + moveMs[set], slot);
             }
         }
     }
@@ -103,7 +107,11 @@ final class Oracle {
         List<Act> acts = new ArrayList<>();
         for (int at = slot; frontier.parent(at) >= 0; at = frontier.parent(at)) {
             int parent = frontier.parent(at);
-            acts.add(actBetween(frontier.stateAt(parent), frontier.stateAt(at), frontier.msAt(at) - frontier.msAt(parent)));
+            acts.add(
+                    actBetween(
+                            frontier.stateAt(parent),
+                            frontier.stateAt(at),
+                            frontier.msAt(at) - frontier.msAt(parent)));
         }
         Collections.reverse(acts);
         return acts;
@@ -115,7 +123,9 @@ final class Oracle {
                 Act act = masks.releaseAct(j, way);
                 if (masks.mayRelease(from, j)
                         && asked.permits(j, way)
-                        && (masks.afterRelease(from, j, way) | asked.fulfilled(act, way.way().tool())) == to
+                        && (masks.afterRelease(from, j, way)
+                                        | asked.fulfilled(act, way.way().tool()))
+                                == to
                         && masks.setupMs(from, way.tool(), way.posture()) + way.ms() == ms) {
                     return act;
                 }

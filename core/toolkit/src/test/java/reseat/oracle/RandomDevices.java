@@ -19,8 +19,9 @@ import reseat.model.Tool;
 import reseat.model.Way;
 
 /**
- * Makes small random devices, the same for the same seed: 5 to 7 parts and 7 to 12 joints. Parts are built up on the base one
- * after the other, so that most devices can be taken apart; what comes later covers what came before.
+ * Makes small random devices, the same for the same seed: 5 to 7 parts and 7 to 12 joints. Parts
+ * are built up on the base one after the other, so that most devices can be taken apart; what comes
+ * later covers what came before.
  */
 final class RandomDevices {
 
@@ -97,17 +98,34 @@ final class RandomDevices {
                 includes.add(id(child));
             }
         }
-        Optional<Move> move = p == 0
-                ? Optional.empty()
-                : Optional.of(new Move(
-                        "lift", chance(90) ? HAND : tool(), chance(90) ? FLAT : posture(), time(), time(), List.of(),
-                        List.of()));
+        Optional<Move> move =
+                p == 0
+                        ? Optional.empty()
+                        : Optional.of(
+                                new Move(
+                                        "lift",
+                                        chance(90) ? HAND : tool(),
+                                        chance(90) ? FLAT : posture(),
+                                        time(),
+                                        time(),
+                                        List.of(),
+                                        List.of()));
         return new Part(
-                id(p), id(p), "part", under.get(p).stream().map(RandomDevices::id).toList(), move, includes,
-                Optional.empty(), List.of(), List.of());
+                id(p),
+                id(p),
+                "part",
+                under.get(p).stream().map(RandomDevices::id).toList(),
+                move,
+                includes,
+                Optional.empty(),
+                List.of(),
+                List.of());
     }
 
-    /** Fixes a part to its carrier: a cable and something rigid, a screw through both and the base, or a few plain joints. */
+    /**
+     * Fixes a part to its carrier: a cable and something rigid, a screw through both and the base,
+     * or a few plain joints.
+     */
     private void mount(int p, int room) {
         int c = carrier[p];
         boolean cable = chance(40) && room > 1;
@@ -140,9 +158,20 @@ final class RandomDevices {
     /** Adds a joint that is the last one again. */
     private void twin() {
         Joint last = joints.get(joints.size() - 1);
-        joints.add(new Joint(
-                "j" + joints.size(), last.name(), last.kind(), last.holds(), last.under(), last.slack(), last.needs(),
-                last.cuts(), last.ways(), Optional.empty(), Optional.empty(), 1));
+        joints.add(
+                new Joint(
+                        "j" + joints.size(),
+                        last.name(),
+                        last.kind(),
+                        last.holds(),
+                        last.under(),
+                        last.slack(),
+                        last.needs(),
+                        last.cuts(),
+                        last.ways(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        1));
     }
 
     private void add(List<Integer> holds, boolean slack) {
@@ -162,9 +191,20 @@ final class RandomDevices {
         boolean isolator = supplies && (joints.size() == 2 || chance(6));
         List<String> needs = supplies && !isolator && chance(35) ? List.of("cell") : List.of();
         String id = "j" + joints.size();
-        joints.add(new Joint(
-                id, id, "joint", holds.stream().map(RandomDevices::id).toList(), List.copyOf(hidden), slack, needs,
-                isolator ? List.of("cell") : List.of(), ways(), Optional.empty(), Optional.empty(), 1));
+        joints.add(
+                new Joint(
+                        id,
+                        id,
+                        "joint",
+                        holds.stream().map(RandomDevices::id).toList(),
+                        List.copyOf(hidden),
+                        slack,
+                        needs,
+                        isolator ? List.of("cell") : List.of(),
+                        ways(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        1));
     }
 
     private Map<String, Way> ways() {
@@ -173,9 +213,20 @@ final class RandomDevices {
         for (int w = 0; w < count; w++) {
             String id = "w" + w;
             List<String> ruins = chance(6) ? List.of(id(1 + random.nextInt(parts - 1))) : List.of();
-            ways.put(id, new Way(
-                    id, "undo", tool(), chance(60) ? FLAT : posture(), time(), time(), List.of(), ruins, "", List.of(),
-                    List.of()));
+            ways.put(
+                    id,
+                    new Way(
+                            id,
+                            "undo",
+                            tool(),
+                            chance(60) ? FLAT : posture(),
+                            time(),
+                            time(),
+                            List.of(),
+                            ruins,
+                            "",
+                            List.of(),
+                            List.of()));
         }
         return ways;
     }
@@ -198,14 +249,20 @@ final class RandomDevices {
         return new SetupTable(table(tools, 4_000), table(postures, 3_000));
     }
 
-    /** Makes random changes and shortens each to its cheapest detour, so that they obey the triangle inequality. */
+    /**
+     * Makes random changes and shortens each to its cheapest detour, so that they obey the triangle
+     * inequality.
+     */
     private Map<String, Map<String, Long>> table(List<String> ids, int most) {
         int n = ids.size();
         long[][] ms = new long[n][n];
         boolean symmetric = chance(60);
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < n; k++) {
-                ms[i][k] = i == k ? 0 : symmetric && k < i ? ms[k][i] : 10L * random.nextInt(most / 10);
+                ms[i][k] =
+                        i == k
+                                ? 0
+                                : symmetric && k < i ? ms[k][i] : 10L * random.nextInt(most / 10);
             }
         }
         for (int via = 0; via < n; via++) {

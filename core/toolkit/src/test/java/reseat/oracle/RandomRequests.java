@@ -11,7 +11,10 @@ import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.State;
 
-/** Asks random things of a device: a goal, a start that random legal acts lead to, and now and then rules. */
+/**
+ * Asks random things of a device: a goal, a start that random legal acts lead to, and now and then
+ * rules.
+ */
 final class RandomRequests {
 
     private final Random random;
@@ -22,7 +25,8 @@ final class RandomRequests {
     RandomRequests(Random random, Device device) {
         this.random = random;
         this.device = device;
-        this.movable = device.parts().keySet().stream().filter(p -> !p.equals(device.base())).toList();
+        this.movable =
+                device.parts().keySet().stream().filter(p -> !p.equals(device.base())).toList();
         this.joints = List.copyOf(device.joints().values());
     }
 

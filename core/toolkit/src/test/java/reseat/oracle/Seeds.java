@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.function.LongConsumer;
 
 /**
- * Which random devices a test looks at: as many as the test says, from seed 1, unless {@code -Dreseat.seed} and {@code
- * -Dreseat.devices} say otherwise.
+ * Which random devices a test looks at: as many as the test says, from seed 1, unless {@code
+ * -Dreseat.seed} and {@code -Dreseat.devices} say otherwise.
  */
 final class Seeds {
 
@@ -26,11 +26,16 @@ final class Seeds {
             check.accept(seed);
             return Optional.empty();
         } catch (AssertionError | RuntimeException e) {
-            return Optional.of(new AssertionError(
-                    e + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest=" + test.getSimpleName()
-                            + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed=" + seed
-                            + "\n\n" + RandomDevices.of(seed),
-                    e));
+            return Optional.of(
+                    new AssertionError(
+                            e
+                                    + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest="
+                                    + test.getSimpleName()
+                                    + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed="
+                                    + seed
+                                    + "\n\n"
+                                    + RandomDevices.of(seed),
+                            e));
         }
     }
 
@@ -45,7 +50,8 @@ final class Seeds {
         if (!failures.isEmpty()) {
             AssertionError first = failures.values().iterator().next();
             StringBuilder all = new StringBuilder("seeds that fail:\n");
-            failures.forEach((seed, e) -> all.append(seed).append(": ").append(lastWords(e)).append('\n'));
+            failures.forEach(
+                    (seed, e) -> all.append(seed).append(": ").append(lastWords(e)).append('\n'));
             throw new AssertionError(all + "the first in full: " + first.getMessage(), first);
         }
     }

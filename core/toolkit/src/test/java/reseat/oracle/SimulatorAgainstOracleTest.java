@@ -35,7 +35,9 @@ class SimulatorAgainstOracleTest {
         System.out.printf(
                 "Simulator against oracle: %d acts allowed, %d refused, %d valid plans, no difference.%n",
                 allowed, refused, valid);
-        assertTrue(Seeds.devices(1_500) < 1_500 || (allowed > 5_000 && refused > 5_000 && valid > 300));
+        assertTrue(
+                Seeds.devices(1_500) < 1_500
+                        || (allowed > 5_000 && refused > 5_000 && valid > 300));
     }
 
     @Test
@@ -54,7 +56,8 @@ class SimulatorAgainstOracleTest {
         Optional<Oracle.Optimum> optimum = Oracle.solve(of);
         if (optimum.isPresent()) {
             Verdict verdict =
-                    Simulator.judge(of.device(), of.start(), of.goal(), of.rules(), optimum.get().acts());
+                    Simulator.judge(
+                            of.device(), of.start(), of.goal(), of.rules(), optimum.get().acts());
             assertEquals(List.of(), verdict.sentences());
             assertTrue(verdict.valid());
             assertEquals(optimum.get().ms(), verdict.totalMs());
@@ -73,9 +76,11 @@ class SimulatorAgainstOracleTest {
             Act act = any ? randomAct(of, random) : open.get(random.nextInt(open.size()));
             List<Act> longer = new ArrayList<>(acts);
             longer.add(act);
-            Verdict verdict = Simulator.judge(of.device(), of.start(), of.goal(), of.rules(), longer);
+            Verdict verdict =
+                    Simulator.judge(of.device(), of.start(), of.goal(), of.rules(), longer);
             OptionalLong ms = walker.take(act);
-            assertEquals(ms.isPresent(), verdict.allowed(), () -> longer + " " + verdict.sentences());
+            assertEquals(
+                    ms.isPresent(), verdict.allowed(), () -> longer + " " + verdict.sentences());
             if (ms.isPresent()) {
                 allowed++;
                 acts = longer;
@@ -88,7 +93,10 @@ class SimulatorAgainstOracleTest {
             assertEquals(total, verdict.totalMs(), longer::toString);
             assertEquals(walker.state().released(), verdict.end().released());
             assertEquals(walker.state().places(), verdict.end().places());
-            assertEquals(walker.reached(), verdict.goalMissing().isEmpty(), () -> longer + " " + verdict.goalMissing());
+            assertEquals(
+                    walker.reached(),
+                    verdict.goalMissing().isEmpty(),
+                    () -> longer + " " + verdict.goalMissing());
             boolean good = ms.isPresent() && walker.valid();
             assertEquals(good, verdict.valid(), () -> longer + " " + verdict.sentences());
             valid += good ? 1 : 0;
@@ -108,7 +116,10 @@ class SimulatorAgainstOracleTest {
         }
         List<String> parts = List.copyOf(of.device().parts().keySet());
         List<String> some = new ArrayList<>();
-        int bits = random.nextInt(2) == 0 ? 1 << random.nextInt(parts.size()) : 1 + random.nextInt((1 << parts.size()) - 1);
+        int bits =
+                random.nextInt(2) == 0
+                        ? 1 << random.nextInt(parts.size())
+                        : 1 + random.nextInt((1 << parts.size()) - 1);
         for (int p = 0; p < parts.size(); p++) {
             if ((bits >> p & 1) != 0) {
                 some.add(parts.get(p));

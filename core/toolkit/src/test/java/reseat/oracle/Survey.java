@@ -46,8 +46,14 @@ final class Survey {
 
     @Override
     public String toString() {
-        return solvable + " solvable devices (" + trivial + " at the goal from the start), " + impossible
-                + " impossible, " + acts / Math.max(1, solvable)
-                + " acts on average; the optimum changes when switched off: " + matters;
+        return solvable
+                + " solvable devices ("
+                + trivial
+                + " at the goal from the start), "
+                + impossible
+                + " impossible, "
+                + acts / Math.max(1, solvable)
+                + " acts on average; the optimum changes when switched off: "
+                + matters;
     }
 }

@@ -27,7 +27,10 @@ final class Walker {
         this.state = masks.encode(of.start());
     }
 
-    /** Carries an act out and returns its cost in milliseconds; empty, and nothing is done, if it is not allowed. */
+    /**
+     * Carries an act out and returns its cost in milliseconds; empty, and nothing is done, if it is
+     * not allowed.
+     */
     OptionalLong take(Act act) {
         if (act instanceof Act.Prepared prepare) {
             return prepare(prepare);
@@ -90,7 +93,9 @@ final class Walker {
         int tool = masks.moveTool[Integer.numberOfTrailingZeros(set)];
         int posture = masks.movePosture[Integer.numberOfTrailingZeros(set)];
         long ms = masks.setupMs(state, tool, posture) + masks.moveCost(set);
-        state = masks.afterMove(state, set) | asked.fulfilled(masks.moveAct(set), masks.toolIds.get(tool));
+        state =
+                masks.afterMove(state, set)
+                        | asked.fulfilled(masks.moveAct(set), masks.toolIds.get(tool));
         worked = true;
         return OptionalLong.of(ms);
     }
