@@ -19,20 +19,32 @@ class GoalRulesTest {
 
     private static final Goal FREE_FAN = new Goal.Free(List.of("fan"));
 
-    private final Sketch fan = new Sketch().part("fan").part("duct")
-            .joint("clip", "fan", "duct").cable("fan-plug", "fan", "frame");
+    private final Sketch fan =
+            new Sketch()
+                    .part("fan")
+                    .part("duct")
+                    .joint("clip", "fan", "duct")
+                    .cable("fan-plug", "fan", "frame");
 
     @Test
     void aFreePartIsConnectedToNothing() {
         assertMissing("The fan is still connected to the duct by the clip.", fan, FREE_FAN);
         assertMissing(
-                "The fan is still connected to the frame by the fan plug.", fan, FREE_FAN, release("clip"), move("fan"));
+                "The fan is still connected to the frame by the fan plug.",
+                fan,
+                FREE_FAN,
+                release("clip"),
+                move("fan"));
     }
 
     @Test
     void aFreePartSharesItsPlaceWithNothing() {
         assertMissing(
-                "The fan still lies with the frame and the duct.", fan, FREE_FAN, release("clip"), release("fan-plug"));
+                "The fan still lies with the frame and the duct.",
+                fan,
+                FREE_FAN,
+                release("clip"),
+                release("fan-plug"));
         assertHolds(fan, FREE_FAN, release("clip"), release("fan-plug"), move("fan"));
     }
 
@@ -57,12 +69,20 @@ class GoalRulesTest {
     void eachOfSeveralTargetsIsFreeOfTheOthers() {
         Goal both = new Goal.Free(List.of("fan", "duct"));
         assertMissing(
-                "The fan is still connected to the duct by the clip.", fan, both, release("fan-plug"),
+                "The fan is still connected to the duct by the clip.",
+                fan,
+                both,
+                release("fan-plug"),
                 move("fan", "duct"));
         assertMissing(
-                "The fan still lies with the duct.", fan, both, release("fan-plug"), move("fan", "duct"),
+                "The fan still lies with the duct.",
+                fan,
+                both,
+                release("fan-plug"),
+                move("fan", "duct"),
                 release("clip"));
-        assertHolds(fan, both, release("fan-plug"), move("fan", "duct"), release("clip"), move("fan"));
+        assertHolds(
+                fan, both, release("fan-plug"), move("fan", "duct"), release("clip"), move("fan"));
     }
 
     @Test
@@ -71,25 +91,34 @@ class GoalRulesTest {
         Goal reach = new Goal.Reach("fan-plug");
         assertMissing("The fan still lies over the fan plug: move the fan first.", fan, reach);
         assertMissing(
-                "The main cell is still live: release the clip before the fan plug.", fan, reach, move("fan", "duct"));
+                "The main cell is still live: release the clip before the fan plug.",
+                fan,
+                reach,
+                move("fan", "duct"));
         assertHolds(fan, reach, move("fan", "duct"), release("clip"));
     }
 
     @Test
     void aReleasedJointCanNoLongerBeReached() {
-        assertMissing("The clip is already released.", fan, new Goal.Reach("clip"), release("clip"));
+        assertMissing(
+                "The clip is already released.", fan, new Goal.Reach("clip"), release("clip"));
     }
 
     @Test
     void aJointIsNotReachedIfTheRulesLeaveNoWay() {
-        fan.ways("clip", way("cut", "tweezers", "face-up", 1, 1, "duct"), way("pry", "t5", "face-up", 1, 1));
+        fan.ways(
+                "clip",
+                way("cut", "tweezers", "face-up", 1, 1, "duct"),
+                way("pry", "t5", "face-up", 1, 1));
         Goal reach = new Goal.Reach("clip");
         Rules rules = Rules.none().forbidTools(List.of("t5"));
         assertEquals(Optional.empty(), judge(fan, reach, Rules.none()).goalMissing());
         assertEquals(
-                Optional.of("The rules leave no way to release the clip."), judge(fan, reach, rules).goalMissing());
+                Optional.of("The rules leave no way to release the clip."),
+                judge(fan, reach, rules).goalMissing());
         assertEquals(
-                Optional.empty(), judge(fan, reach, rules.permitRuin(List.of("duct"))).goalMissing());
+                Optional.empty(),
+                judge(fan, reach, rules.permitRuin(List.of("duct"))).goalMissing());
     }
 
     @Test
@@ -97,7 +126,13 @@ class GoalRulesTest {
         Goal all = new Goal.Teardown();
         assertMissing("The clip and 1 more are not released yet.", fan, all);
         assertMissing("The fan plug is not released yet.", fan, all, release("clip"));
-        assertMissing("The frame still lies with the duct.", fan, all, release("clip"), release("fan-plug"), move("fan"));
+        assertMissing(
+                "The frame still lies with the duct.",
+                fan,
+                all,
+                release("clip"),
+                release("fan-plug"),
+                move("fan"));
         assertHolds(fan, all, release("clip"), release("fan-plug"), move("fan"), move("duct"));
     }
 
@@ -111,7 +146,9 @@ class GoalRulesTest {
 
     @Test
     void aStartThatNoUnitCanBeInIsRefused() {
-        assertFault("The start releases joint \"x\", which the device does not have.", new State(Set.of("x"), List.of()));
+        assertFault(
+                "The start releases joint \"x\", which the device does not have.",
+                new State(Set.of("x"), List.of()));
         assertFault(
                 "The start places part \"y\", which the device does not have.",
                 new State(Set.of(), List.of(Set.of("y"))));
@@ -125,7 +162,11 @@ class GoalRulesTest {
 
     @Test
     void aGoalThatTheDeviceDoesNotKnowIsRefused() {
-        for (Goal goal : List.of(new Goal.Free(List.of("frame")), new Goal.Free(List.of("x")), new Goal.Reach("x"))) {
+        for (Goal goal :
+                List.of(
+                        new Goal.Free(List.of("frame")),
+                        new Goal.Free(List.of("x")),
+                        new Goal.Reach("x"))) {
             assertThrows(IllegalArgumentException.class, () -> judge(fan, goal, Rules.none()));
         }
     }
@@ -133,7 +174,8 @@ class GoalRulesTest {
     private void assertFault(String sentence, State start) {
         assertEquals(List.of(sentence), Simulator.faultsOf(fan.device(), start));
         assertThrows(
-                IllegalArgumentException.class, () -> Simulator.simulate(fan.device(), start, List.of()));
+                IllegalArgumentException.class,
+                () -> Simulator.simulate(fan.device(), start, List.of()));
     }
 
     private static Verdict judge(Sketch sketch, Goal goal, Rules rules, Act... acts) {

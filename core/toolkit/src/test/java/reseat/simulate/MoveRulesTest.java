@@ -17,17 +17,26 @@ class MoveRulesTest {
 
     @Test
     void theBaseStaysOnTheBench() {
-        assertRefused(0, "The frame is the base and stays on the bench.", run(new Sketch(), move("frame")));
+        assertRefused(
+                0,
+                "The frame is the base and stays on the bench.",
+                run(new Sketch(), move("frame")));
     }
 
     @Test
     void aRigidJointHolds() {
-        Sketch lid = new Sketch().part("lid").joint("left-screw", "lid", "frame").joint("right-screw", "lid", "frame");
+        Sketch lid =
+                new Sketch()
+                        .part("lid")
+                        .joint("left-screw", "lid", "frame")
+                        .joint("right-screw", "lid", "frame");
         assertRefused(
-                0, "The lid is still held to the frame by the left screw and 1 more: release them first.",
+                0,
+                "The lid is still held to the frame by the left screw and 1 more: release them first.",
                 run(lid, move("lid")));
         assertRefused(
-                1, "The lid is still held to the frame by the right screw: release it first.",
+                1,
+                "The lid is still held to the frame by the right screw: release it first.",
                 run(lid, release("left-screw"), move("lid")));
         assertAllowed(run(lid, release("left-screw"), release("right-screw"), move("lid")));
     }
@@ -36,7 +45,8 @@ class MoveRulesTest {
     void aScrewThroughSeveralPartsHoldsThemAllAndIsReleasedOnce() {
         Sketch stack = new Sketch().part("fan").part("duct").joint("screw", "fan", "duct", "frame");
         assertRefused(
-                0, "The fan is still held to the duct and the frame by the screw: release it first.",
+                0,
+                "The fan is still held to the duct and the frame by the screw: release it first.",
                 run(stack, move("fan")));
         assertAllowed(run(stack, release("screw"), move("fan"), move("duct")));
     }
@@ -44,21 +54,33 @@ class MoveRulesTest {
     @Test
     void aPartInTheWayHasToLeaveFirst() {
         Sketch stack = new Sketch().part("lid").part("keyboard", "lid");
-        assertRefused(0, "The lid is in the way of the keyboard: move the lid first.", run(stack, move("keyboard")));
+        assertRefused(
+                0,
+                "The lid is in the way of the keyboard: move the lid first.",
+                run(stack, move("keyboard")));
         assertAllowed(run(stack, move("lid"), move("keyboard")));
     }
 
     @Test
     void aStackLiftedAsOneKeepsItsOwnCovers() {
-        Sketch stack = new Sketch().part("cover").part("board", "cover").joint("cover-screw", "cover", "board");
+        Sketch stack =
+                new Sketch()
+                        .part("cover")
+                        .part("board", "cover")
+                        .joint("cover-screw", "cover", "board");
         assertAllowed(run(stack, move("board", "cover")));
     }
 
     @Test
     void whatLiesElsewhereIsInNobodysWay() {
-        Sketch ring = new Sketch().part("left", "right").part("right", "left").joint("pin", "left", "right");
+        Sketch ring =
+                new Sketch()
+                        .part("left", "right")
+                        .part("right", "left")
+                        .joint("pin", "left", "right");
         assertRefused(
-                1, "The right is in the way of the left: move the right first.",
+                1,
+                "The right is in the way of the left: move the right first.",
                 run(ring, release("pin"), move("left")));
         assertAllowed(run(ring, move("left", "right")));
     }
@@ -66,14 +88,18 @@ class MoveRulesTest {
     @Test
     void theBaseInTheWayNeverMoves() {
         Sketch stuck = new Sketch().part("core", "frame");
-        assertRefused(0, "The frame is in the way of the core and never moves.", run(stuck, move("core")));
+        assertRefused(
+                0,
+                "The frame is in the way of the core and never moves.",
+                run(stuck, move("core")));
     }
 
     @Test
     void partsLeaveTogetherOnlyIfTheyHangTogether() {
         Sketch two = new Sketch().part("lid").part("keyboard");
         assertRefused(
-                0, "No joint holds the lid and the keyboard together: move them one after the other.",
+                0,
+                "No joint holds the lid and the keyboard together: move them one after the other.",
                 run(two, move("lid", "keyboard")));
     }
 
@@ -87,8 +113,11 @@ class MoveRulesTest {
 
     @Test
     void partsMovedAsOneAgreeOnToolAndPosture() {
-        Sketch two = new Sketch().part("lid").moved("board", "tweezers", "face-down", 1, 1)
-                .joint("clip", "board", "lid");
+        Sketch two =
+                new Sketch()
+                        .part("lid")
+                        .moved("board", "tweezers", "face-down", 1, 1)
+                        .joint("clip", "board", "lid");
         assertRefused(
                 0,
                 "The lid is moved by hand in the posture face up, the board with the tweezers in the posture face down:"
@@ -99,7 +128,8 @@ class MoveRulesTest {
     @Test
     void partsLieInANewPlaceAfterwards() {
         Sketch two = new Sketch().part("lid").part("board").joint("clip", "board", "lid");
-        assertEquals(List.of(Set.of("lid", "board")), run(two, move("lid", "board")).end().places());
+        assertEquals(
+                List.of(Set.of("lid", "board")), run(two, move("lid", "board")).end().places());
         assertEquals(
                 List.of(Set.of("lid"), Set.of("board")),
                 run(two, move("lid", "board"), release("clip"), move("board")).end().places());

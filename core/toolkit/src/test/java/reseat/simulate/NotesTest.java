@@ -11,40 +11,50 @@ import org.junit.jupiter.api.Test;
 
 class NotesTest {
 
-    private final Sketch sketch = new Sketch().part("top-case").part("fan")
-            .cable("keyboard-cable", "top-case", "frame")
-            .joint("fan-screw", "fan", "frame").ways("fan-screw", way("usual", "t5", "face-down", 1, 1));
+    private final Sketch sketch =
+            new Sketch()
+                    .part("top-case")
+                    .part("fan")
+                    .cable("keyboard-cable", "top-case", "frame")
+                    .joint("fan-screw", "fan", "frame")
+                    .ways("fan-screw", way("usual", "t5", "face-down", 1, 1));
 
     @Test
     void turningTheDeviceWhileAPartHangsIsNoted() {
         assertEquals(
-                List.of(new Note(
-                        Note.Kind.TURNED_WHILE_HANGING,
-                        List.of("keyboard-cable"),
-                        "The top case still hangs by the keyboard cable: support it while the device is turned face"
-                                + " down.")),
+                List.of(
+                        new Note(
+                                Note.Kind.TURNED_WHILE_HANGING,
+                                List.of("keyboard-cable"),
+                                "The top case still hangs by the keyboard cable: support it while the device is turned face"
+                                        + " down.")),
                 run(sketch, move("top-case"), release("fan-screw")).steps().get(1).notes());
     }
 
     @Test
     void nothingIsNotedWhileThePostureStays() {
         assertEquals(
-                List.of(), run(sketch, move("top-case"), release("keyboard-cable")).steps().get(1).notes());
+                List.of(),
+                run(sketch, move("top-case"), release("keyboard-cable")).steps().get(1).notes());
     }
 
     @Test
     void nothingIsNotedOnceTheCableIsOff() {
         assertEquals(
                 List.of(),
-                run(sketch, move("top-case"), release("keyboard-cable"), release("fan-screw")).steps().get(2).notes());
+                run(sketch, move("top-case"), release("keyboard-cable"), release("fan-screw"))
+                        .steps()
+                        .get(2)
+                        .notes());
     }
 
     @Test
     void turningTheDeviceWithLooseScrewsInItIsNoted() {
         Verdict verdict = run(sketch, release("fan-screw"), move("top-case"));
         assertEquals(
-                List.of("A released screw may still stand in the holes of parts that lie in place (the fan screw):"
-                        + " take it out before the device is turned face up."),
+                List.of(
+                        "A released screw may still stand in the holes of parts that lie in place (the fan screw):"
+                                + " take it out before the device is turned face up."),
                 verdict.steps().get(1).notes().stream().map(Note::sentence).toList());
     }
 

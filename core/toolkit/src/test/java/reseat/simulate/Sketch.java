@@ -20,8 +20,9 @@ import reseat.model.Tool;
 import reseat.model.Way;
 
 /**
- * Sketches a device in a few lines. The base is the frame. Moves take 2000 + 1000 ms and releases 500 + 300 ms by hand, face up;
- * each change of tool takes 100 ms from the hand and 150 ms otherwise, turning the device 700 ms and back 800 ms.
+ * Sketches a device in a few lines. The base is the frame. Moves take 2000 + 1000 ms and releases
+ * 500 + 300 ms by hand, face up; each change of tool takes 100 ms from the hand and 150 ms
+ * otherwise, turning the device 700 ms and back 800 ms.
  */
 final class Sketch {
 
@@ -45,21 +46,52 @@ final class Sketch {
     }
 
     Sketch includes(String id, String... others) {
-        parts.computeIfPresent(id, (i, p) -> new Part(
-                i, p.name(), p.kind(), p.under(), p.move(), List.of(others), Optional.empty(), List.of(), List.of()));
+        parts.computeIfPresent(
+                id,
+                (i, p) ->
+                        new Part(
+                                i,
+                                p.name(),
+                                p.kind(),
+                                p.under(),
+                                p.move(),
+                                List.of(others),
+                                Optional.empty(),
+                                List.of(),
+                                List.of()));
         return this;
     }
 
     private static Part part(String id, Optional<Move> move, List<String> under) {
-        return new Part(id, title(id), "part", under, move, List.of(), Optional.empty(), List.of(), List.of());
+        return new Part(
+                id,
+                title(id),
+                "part",
+                under,
+                move,
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of());
     }
 
     /** A rigid joint; its site last. */
     Sketch joint(String id, String... holds) {
-        joints.put(id, new Joint(
-                id, title(id), id.endsWith("screw") ? "screw" : "joint", List.of(holds), List.of(), false, List.of(),
-                List.of(), Map.of("usual", way("usual", "hand", "face-up", 500, 300)), Optional.empty(),
-                Optional.empty(), 1));
+        joints.put(
+                id,
+                new Joint(
+                        id,
+                        title(id),
+                        id.endsWith("screw") ? "screw" : "joint",
+                        List.of(holds),
+                        List.of(),
+                        false,
+                        List.of(),
+                        List.of(),
+                        Map.of("usual", way("usual", "hand", "face-up", 500, 300)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        1));
         return this;
     }
 
@@ -74,11 +106,13 @@ final class Sketch {
     }
 
     Sketch needs(String id, String... supplies) {
-        return change(id, j -> copy(j, j.under(), j.slack(), List.of(supplies), j.cuts(), j.ways()));
+        return change(
+                id, j -> copy(j, j.under(), j.slack(), List.of(supplies), j.cuts(), j.ways()));
     }
 
     Sketch cuts(String id, String... supplies) {
-        return change(id, j -> copy(j, j.under(), j.slack(), j.needs(), List.of(supplies), j.ways()));
+        return change(
+                id, j -> copy(j, j.under(), j.slack(), j.needs(), List.of(supplies), j.ways()));
     }
 
     /** The ways of a joint, in place of the usual one. */
@@ -93,9 +127,20 @@ final class Sketch {
         return this;
     }
 
-    static Way way(String id, String tool, String posture, long ms, long restoreMs, String... ruins) {
+    static Way way(
+            String id, String tool, String posture, long ms, long restoreMs, String... ruins) {
         return new Way(
-                id, "undo", tool, posture, ms, restoreMs, List.of(), List.of(ruins), "", List.of(), List.of());
+                id,
+                "undo",
+                tool,
+                posture,
+                ms,
+                restoreMs,
+                List.of(),
+                List.of(ruins),
+                "",
+                List.of(),
+                List.of());
     }
 
     private Sketch change(String id, UnaryOperator<Joint> change) {
@@ -104,31 +149,65 @@ final class Sketch {
     }
 
     private static Joint copy(
-            Joint j, List<String> under, boolean slack, List<String> needs, List<String> cuts, Map<String, Way> ways) {
+            Joint j,
+            List<String> under,
+            boolean slack,
+            List<String> needs,
+            List<String> cuts,
+            Map<String, Way> ways) {
         return new Joint(
-                j.id(), j.name(), j.kind(), j.holds(), under, slack, needs, cuts, ways, Optional.empty(),
-                Optional.empty(), 1);
+                j.id(),
+                j.name(),
+                j.kind(),
+                j.holds(),
+                under,
+                slack,
+                needs,
+                cuts,
+                ways,
+                Optional.empty(),
+                Optional.empty(),
+                1);
     }
 
     Device device() {
-        return Device.build("sketch", facts -> {
-            facts.base("frame").hand("hand").usualPosture("face-up").setup(setup());
-            facts.add(new Tool("t5", "T5 bit", Optional.empty(), Optional.empty()));
-            facts.add(new Tool("tweezers", "Tweezers", Optional.empty(), Optional.empty()));
-            facts.add(new Supply("cell", "Main cell"));
-            facts.add(new Supply("dock", "Dock"));
-            facts.add(screws());
-            parts.values().forEach(facts::add);
-            joints.values().forEach(facts::add);
-            prepares.forEach(facts::add);
-        });
+        return Device.build(
+                "sketch",
+                facts -> {
+                    facts.base("frame").hand("hand").usualPosture("face-up").setup(setup());
+                    facts.add(new Tool("t5", "T5 bit", Optional.empty(), Optional.empty()));
+                    facts.add(new Tool("tweezers", "Tweezers", Optional.empty(), Optional.empty()));
+                    facts.add(new Supply("cell", "Main cell"));
+                    facts.add(new Supply("dock", "Dock"));
+                    facts.add(screws());
+                    parts.values().forEach(facts::add);
+                    joints.values().forEach(facts::add);
+                    prepares.forEach(facts::add);
+                });
     }
 
     private static Kind screws() {
         return new Kind(
-                "screw", Kind.Scope.JOINT, "screw", "Unscrew", "Screw in", Optional.of(Kind.Role.SCREW),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
-                "", false, false, false, 0, java.util.OptionalInt.empty(), "made up");
+                "screw",
+                Kind.Scope.JOINT,
+                "screw",
+                "Unscrew",
+                "Screw in",
+                Optional.of(Kind.Role.SCREW),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                false,
+                false,
+                false,
+                0,
+                java.util.OptionalInt.empty(),
+                "made up");
     }
 
     private static SetupTable setup() {

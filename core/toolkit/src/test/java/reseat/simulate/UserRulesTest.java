@@ -20,9 +20,15 @@ import reseat.simulate.Breach.Kind;
 
 class UserRulesTest {
 
-    private final Sketch sketch = new Sketch().part("lid").part("display")
-            .joint("lid-screw", "lid", "frame")
-            .ways("lid-screw", way("turn", "t5", "face-up", 1, 1), way("drill", "tweezers", "face-up", 1, 1, "lid"));
+    private final Sketch sketch =
+            new Sketch()
+                    .part("lid")
+                    .part("display")
+                    .joint("lid-screw", "lid", "frame")
+                    .ways(
+                            "lid-screw",
+                            way("turn", "t5", "face-up", 1, 1),
+                            way("drill", "tweezers", "face-up", 1, 1, "lid"));
 
     private final Act[] usual = {release("lid-screw", "turn"), move("lid")};
 
@@ -32,16 +38,22 @@ class UserRulesTest {
         assertTrue(verdict.allowed());
         assertFalse(verdict.valid());
         assertEquals(
-                List.of(new Breach(
-                        Kind.FORBIDDEN_ACT, "release:lid-screw/turn", OptionalInt.of(0),
-                        "Releasing the lid screw by the way \"turn\" is forbidden.")),
+                List.of(
+                        new Breach(
+                                Kind.FORBIDDEN_ACT,
+                                "release:lid-screw/turn",
+                                OptionalInt.of(0),
+                                "Releasing the lid screw by the way \"turn\" is forbidden.")),
                 verdict.breaches());
     }
 
     @Test
     void forbiddenJointsPartsAndToolsAreReportedWhereTheyAreUsed() {
-        Rules rules = Rules.none()
-                .forbidJoints(List.of("lid-screw")).forbidParts(List.of("lid")).forbidTools(List.of("t5"));
+        Rules rules =
+                Rules.none()
+                        .forbidJoints(List.of("lid-screw"))
+                        .forbidParts(List.of("lid"))
+                        .forbidTools(List.of("t5"));
         assertBroken(
                 rules,
                 List.of(
@@ -56,7 +68,8 @@ class UserRulesTest {
         Act[] drill = {release("lid-screw", "drill"), move("lid")};
         assertBroken(
                 Rules.none(),
-                List.of("Releasing the lid screw by the way \"drill\" ruins the lid, which nobody permitted."),
+                List.of(
+                        "Releasing the lid screw by the way \"drill\" ruins the lid, which nobody permitted."),
                 drill);
         assertTrue(judge(Rules.none().permitRuin(List.of("lid")), drill).valid());
         assertTrue(Simulator.simulate(sketch.device(), State.closed(), List.of(drill)).valid());
@@ -64,9 +77,12 @@ class UserRulesTest {
 
     @Test
     void requiredThingsThatAreMissingAreNamed() {
-        Rules rules = Rules.none()
-                .requireActs(List.of("move:display")).requireJoints(List.of("lid-screw"))
-                .requireParts(List.of("display")).requireTools(List.of("tweezers"));
+        Rules rules =
+                Rules.none()
+                        .requireActs(List.of("move:display"))
+                        .requireJoints(List.of("lid-screw"))
+                        .requireParts(List.of("display"))
+                        .requireTools(List.of("tweezers"));
         assertBroken(
                 rules,
                 List.of(
@@ -94,14 +110,22 @@ class UserRulesTest {
         Rules require = Rules.none().requireTools(List.of("hand"));
         assertEquals(
                 List.of(),
-                Simulator.judge(sketch.device(), State.closed(), goal, forbid, List.of(acts)).breaches());
+                Simulator.judge(sketch.device(), State.closed(), goal, forbid, List.of(acts))
+                        .breaches());
         assertEquals(
-                1, Simulator.judge(sketch.device(), State.closed(), goal, require, List.of(acts)).breaches().size());
+                1,
+                Simulator.judge(sketch.device(), State.closed(), goal, require, List.of(acts))
+                        .breaches()
+                        .size());
     }
 
     private Verdict judge(Rules rules, Act... acts) {
         return Simulator.judge(
-                sketch.device(), State.closed(), new Goal.Free(List.of("lid")), rules, List.of(acts));
+                sketch.device(),
+                State.closed(),
+                new Goal.Free(List.of("lid")),
+                rules,
+                List.of(acts));
     }
 
     private void assertBroken(Rules rules, List<String> sentences, Act... acts) {

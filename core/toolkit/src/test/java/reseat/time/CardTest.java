@@ -24,8 +24,15 @@ class CardTest {
     /** Source: joshitm-plasiv/modapts-v2-demo, modapts/engines/most/values.py. */
     @ParameterizedTest
     @CsvSource({
-        "finger-spins, 1, 1", "finger-spins, 8, 10", "finger-spins, 10, 16", "finger-spins, 61, 54",
-        "process-time, 0.5, 1", "process-time, 0.51, 3", "process-time, 37, 96", "crank, 2, 6", "steps, 5, 10",
+        "finger-spins, 1, 1",
+        "finger-spins, 8, 10",
+        "finger-spins, 10, 16",
+        "finger-spins, 61, 54",
+        "process-time, 0.5, 1",
+        "process-time, 0.51, 3",
+        "process-time, 37, 96",
+        "crank, 2, 6",
+        "steps, 5, 10",
     })
     void readColumnsTurnAmountsIntoIndices(String column, double amount, int index) {
         Card.Row row = card.column(column).rowFor(amount);
@@ -36,8 +43,13 @@ class CardTest {
     /** Nobody read these: the test holds them against memory, and to being marked so. */
     @ParameterizedTest
     @CsvSource({
-        "wrist-turns, 3, 6", "wrist-turns, 4, 10", "wrist-strokes, 5, 16", "wrist-cranks, 25, 54",
-        "power-tool, 6, 3", "power-tool, 25, 6", "crank, 1, 3",
+        "wrist-turns, 3, 6",
+        "wrist-turns, 4, 10",
+        "wrist-strokes, 5, 16",
+        "wrist-cranks, 25, 54",
+        "power-tool, 6, 3",
+        "power-tool, 25, 6",
+        "crank, 1, 3",
     })
     void rememberedColumnsSayThatTheyAreRemembered(String column, double amount, int index) {
         Card.Row row = card.column(column).rowFor(amount);
@@ -57,10 +69,18 @@ class CardTest {
         assertEquals(
                 "finger spins: the card ends at 61.0 turns, not 62.0",
                 refusal(() -> card.column("finger-spins").rowFor(62)));
-        assertEquals("finger spins cannot be NaN", refusal(() -> card.column("finger-spins").rowFor(Double.NaN)));
-        assertEquals("finger spins cannot be -1.0", refusal(() -> card.column("finger-spins").rowFor(-1)));
-        assertEquals("the column \"body\" describes, it has no limits", refusal(() -> card.column("body").rowFor(1)));
-        assertTrue(refusal(() -> card.column("spins")).startsWith("the card has no column \"spins\"; it has reach, "));
+        assertEquals(
+                "finger spins cannot be NaN",
+                refusal(() -> card.column("finger-spins").rowFor(Double.NaN)));
+        assertEquals(
+                "finger spins cannot be -1.0",
+                refusal(() -> card.column("finger-spins").rowFor(-1)));
+        assertEquals(
+                "the column \"body\" describes, it has no limits",
+                refusal(() -> card.column("body").rowFor(1)));
+        assertTrue(
+                refusal(() -> card.column("spins"))
+                        .startsWith("the card has no column \"spins\"; it has reach, "));
     }
 
     private static String refusal(Runnable call) {

@@ -10,10 +10,14 @@ import org.junit.jupiter.api.Test;
 import reseat.model.Duration;
 import reseat.time.Worksheet.Row;
 
-/** Worked example: Yang and El-Haik, Design for Six Sigma: A Roadmap for Product Development, table 10.5, at $30 an hour. */
+/**
+ * Worked example: Yang and El-Haik, Design for Six Sigma: A Roadmap for Product Development, table
+ * 10.5, at $30 an hour.
+ */
 class WorksheetTest {
 
-    private static final String PRINTED = """
+    private static final String PRINTED =
+            """
             1,remove screws,3,4.2,11.3,1.4,42.3,35.25,0
             2,reorient,1,0,4.5,0,4.5,3.75,0
             3,loosen setscrew,1,4.2,8.0,0,12.2,10.17,0
@@ -25,15 +29,22 @@ class WorksheetTest {
             9,remove circuit board,1,0,2.4,1.4,3.8,3.167,1
             """;
 
-    private final List<String[]> printed = PRINTED.lines().map(line -> line.split(",", -1)).toList();
+    private final List<String[]> printed =
+            PRINTED.lines().map(line -> line.split(",", -1)).toList();
     private final Worksheet sheet = worksheet();
 
     private Worksheet worksheet() {
         List<Row> rows = new ArrayList<>();
         for (String[] cell : printed) {
-            rows.add(new Row(
-                    Integer.parseInt(cell[0]), cell[1], Integer.parseInt(cell[2]), seconds(cell[3]), seconds(cell[4]),
-                    seconds(cell[5]), Integer.parseInt(cell[8])));
+            rows.add(
+                    new Row(
+                            Integer.parseInt(cell[0]),
+                            cell[1],
+                            Integer.parseInt(cell[2]),
+                            seconds(cell[3]),
+                            seconds(cell[4]),
+                            seconds(cell[5]),
+                            Integer.parseInt(cell[8])));
         }
         return new Worksheet(rows, BigDecimal.valueOf(30));
     }
@@ -45,7 +56,8 @@ class WorksheetTest {
     @Test
     void eachRowTakesWhatIsPrinted() {
         for (int i = 0; i < printed.size(); i++) {
-            assertEquals(seconds(printed.get(i)[6]).ms(), sheet.rows().get(i).ms(), printed.get(i)[1]);
+            assertEquals(
+                    seconds(printed.get(i)[6]).ms(), sheet.rows().get(i).ms(), printed.get(i)[1]);
         }
     }
 
@@ -53,7 +65,8 @@ class WorksheetTest {
     void eachRowCostsWhatIsPrintedInCents() {
         for (int i = 0; i < printed.size(); i++) {
             BigDecimal cents = new BigDecimal(printed.get(i)[7]);
-            assertEquals(cents, sheet.cents(sheet.rows().get(i).ms(), cents.scale()), printed.get(i)[1]);
+            assertEquals(
+                    cents, sheet.cents(sheet.rows().get(i).ms(), cents.scale()), printed.get(i)[1]);
         }
     }
 
@@ -65,10 +78,14 @@ class WorksheetTest {
         assertEquals(1, sheet.servicedParts());
     }
 
-    /** Same example: reassembly 130.9 s, ideal time about 9 s a serviced part, efficiency 3.8 %, after redesign 16.5 s. */
+    /**
+     * Same example: reassembly 130.9 s, ideal time about 9 s a serviced part, efficiency 3.8 %,
+     * after redesign 16.5 s.
+     */
     @Test
     void theServiceIsAsEfficientAsPrinted() {
-        ServiceTime service = new ServiceTime(sheet.totalMs(), 130_900, sheet.servicedParts(), 9_000);
+        ServiceTime service =
+                new ServiceTime(sheet.totalMs(), 130_900, sheet.servicedParts(), 9_000);
         assertEquals(235_200, service.serviceMs());
         assertEquals(3.83, 100 * service.efficiency(), 0.005);
         assertEquals(54.5, 100 * new ServiceTime(16_500, 0, 1, 9_000).efficiency(), 0.05);
