@@ -35,6 +35,8 @@ record CompleteRequest(
         OptionalDouble pullOutN,
         List<String> assumptions) {
 
+    private static final String SMALLEST = "1.5 of the diameter";
+
     static TorqueEstimate estimate(FastenerTables tables, TorqueRequest request) {
         return new Estimator(tables, of(tables, request)).run();
     }
@@ -146,13 +148,13 @@ record CompleteRequest(
                                                 1.5 * thread.diameterMm(),
                                                 OptionalDouble.empty(),
                                                 OptionalDouble.empty(),
-                                                "1.5 of the diameter"));
+                                                SMALLEST));
         assumptions.add(
                 "The head was not told; assumed to bear on "
                         + Numbers.mm(head.bearingMm())
-                        + ", the least that is known for "
-                        + thread.designation()
-                        + ".");
+                        + (head.source().equals(SMALLEST)
+                                ? ", " + SMALLEST + "."
+                                : ", the least that is known for " + thread.designation() + "."));
         return head;
     }
 
