@@ -5,8 +5,12 @@
  * plugins of any kind as well.
  */
 @org.jspecify.annotations.NullMarked
+@SuppressWarnings("requires-automatic") // jts-core has a fixed module name and no descriptor
 module reseat.toolkit {
     requires static org.jspecify;
+    requires org.locationtech.jts;
 
+    exports reseat.check;
+    exports reseat.fasten;
     exports reseat.spi;
 }
