@@ -7,10 +7,15 @@
 @org.jspecify.annotations.NullMarked
 @SuppressWarnings("requires-automatic") // jts-core has a fixed module name and no descriptor
 module reseat.toolkit {
-    requires static org.jspecify;
+    // transitive: @Nullable shows in exported signatures
+    requires static transitive org.jspecify;
     requires org.locationtech.jts;
 
     exports reseat.check;
     exports reseat.fasten;
+    exports reseat.model;
+    exports reseat.plan;
+    exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.time;
 }
