@@ -9,8 +9,6 @@
 module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
-    // transitive: @Nullable shows in exported signatures
-    requires static transitive org.jspecify;
     requires com.fasterxml.jackson.core;
     requires org.locationtech.jts;
     requires org.snakeyaml.engine;
