@@ -263,7 +263,7 @@ class DeviceFilesTest {
         assertEquals(
                 OptionalDouble.of(2.54), tin.joint("lid-screw.d").seat().orElseThrow().clampedMm());
         assertEquals(
-                folder.resolve("seats.csv") + ":3:16",
+                folder.resolve("seats.csv") + ":3:19",
                 tin.origin("/joints/lid-screw.d/seat/clamped").toString());
     }
 }

@@ -262,7 +262,7 @@ class FaultyFilesTest {
                 "joint cell-pad: there is no edge 3; edges are counted from 0 to 2");
         refuses(
                 "holds: [cell, board]",
-                "holds: [cell, board], »seat: {x: 1, y: 1}",
+                "holds: [cell, board], seat: »{x: 1, y: 1}",
                 "joint cell-plug has a seat, but no key \"screw\" says what is in it");
         warns(
                 "screw: m2x4}",

@@ -95,11 +95,12 @@ class ReachabilityTest {
     void partsThatMustLeaveTogetherAgreeOnToolAndPosture() {
         assertEquals(
                 """
-                box.yaml:7:3: error: part a can never be moved: a leaves only with parts that are moved by other means: b
-                box.yaml:8:3: error: part b can never be moved: b is held by glue and glue is hidden by a and a leaves only \
-                with parts that are moved by other means: b
-                box.yaml:11:3: error: joint glue can never be released: glue is hidden by a and a leaves only with parts \
-                that are moved by other means: b""",
+                box.yaml:7:3: error: part a can never be moved: a leaves only by hand in face-up and together \
+                with b, which leaves by spudger in face-up
+                box.yaml:8:3: error: part b can never be moved: b leaves only by spudger in face-up and together \
+                with a, which leaves by hand in face-up
+                box.yaml:11:3: error: joint glue can never be released: glue is hidden by a and a leaves only by \
+                hand in face-up and together with b, which leaves by spudger in face-up""",
                 read(
                         "",
                         "a: {}\nb: {move: {tool: spudger}}",

@@ -104,16 +104,16 @@ class ResolvedJsonTest {
         assertEquals(
                 """
                 box.json:1:1: error: device: the key "hand" is missing
-                box.json:3:28: error: part P2 is kept by nothing: no joint holds it and it lies under no part
-                box.json:3:34: error: part P2: the key "move" is missing; no default applies in a resolved file
-                box.json:5:39: error: w: the key "tool" is missing""",
+                box.json:3:22: error: part P2 is kept by nothing: no joint holds it and it lies under no part
+                box.json:3:28: error: part P2: the key "move" is missing; no default applies in a resolved file
+                box.json:5:35: error: w: the key "tool" is missing""",
                 Bench.problems(Bench.file(folder, "box.json", less)));
     }
 
     @Test
     void theTableMustBeWhole() {
         assertEquals(
-                "box.json:2:48: error: setup: the change of tool from T to H has no time",
+                "box.json:2:41: error: setup: the change of tool from T to H has no time",
                 Bench.problems(Bench.file(folder, "box.json", LEAST.replace("\"H\": 7", ""))));
     }
 }
