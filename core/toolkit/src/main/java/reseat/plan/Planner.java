@@ -35,6 +35,10 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new PlanResult.Refused(problems);
         }
+        List<String> hopeless = RequestCheck.hopeless(request);
+        if (!hopeless.isEmpty()) {
+            return new PlanResult.Impossible(hopeless);
+        }
         return Planning.plan(request, watch);
     }
 

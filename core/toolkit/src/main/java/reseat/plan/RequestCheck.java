@@ -35,13 +35,35 @@ final class RequestCheck {
         }
         check.start(request.start());
         if (check.problems.isEmpty()) {
-            check.goal(request.goal(), request.start());
-            check.rules(request.rules(), request.start());
+            check.goal(request.goal());
+            check.rules(request.rules());
         }
         return check.problems;
     }
 
-    private void goal(Goal goal, State start) {
+    /**
+     * Finds what makes a sensible request hopeless: it asks for the release of what is released
+     * already.
+     *
+     * @return sentences; empty if there is nothing of the kind
+     */
+    static List<String> hopeless(PlanRequest request) {
+        List<String> reasons = new ArrayList<>();
+        for (String joint : request.start().released()) {
+            if (request.goal().equals(new Goal.Reach(joint))) {
+                reasons.add("joint " + joint + " is already released, so it cannot be reached");
+            }
+            for (String way : request.device().joint(joint).ways().keySet()) {
+                String id = new Act.Release(joint, way).id();
+                if (request.rules().requiredActs().contains(id)) {
+                    reasons.add(id + " is required, but " + joint + " is already released");
+                }
+            }
+        }
+        return reasons;
+    }
+
+    private void goal(Goal goal) {
         if (goal instanceof Goal.Free free) {
             known("part", device.parts().keySet(), free.targets());
             if (free.targets().contains(device.base())) {
@@ -51,9 +73,6 @@ final class RequestCheck {
             }
         } else if (goal instanceof Goal.Reach reach) {
             known("joint", device.joints().keySet(), List.of(reach.joint()));
-            if (start.released().contains(reach.joint())) {
-                problem("joint " + reach.joint() + " is already released, so it cannot be reached");
-            }
         }
     }
 
@@ -98,7 +117,7 @@ final class RequestCheck {
         return places.size() > 1;
     }
 
-    private void rules(Rules rules, State start) {
+    private void rules(Rules rules) {
         known("joint", device.joints().keySet(), rules.forbiddenJoints());
         known("joint", device.joints().keySet(), rules.requiredJoints());
         known("part", device.parts().keySet(), rules.forbiddenParts());
@@ -106,8 +125,8 @@ final class RequestCheck {
         known("part", device.parts().keySet(), rules.permittedRuin());
         known("tool", device.setup().tools(), rules.forbiddenTools());
         known("tool", device.setup().tools(), rules.requiredTools());
-        rules.forbiddenActs().forEach(id -> act(id, false, start));
-        rules.requiredActs().forEach(id -> act(id, true, start));
+        rules.forbiddenActs().forEach(id -> act(id, false));
+        rules.requiredActs().forEach(id -> act(id, true));
         if (rules.requiredParts().contains(device.base())) {
             problem(device.base() + " is the base and is never moved");
         }
@@ -120,7 +139,7 @@ final class RequestCheck {
         }
     }
 
-    private void act(String id, boolean required, State start) {
+    private void act(String id, boolean required) {
         if (id.startsWith("prepare:")) {
             known(
                     "prepare act",
@@ -144,19 +163,6 @@ final class RequestCheck {
                                                                             .id()))
                             .toList();
             known("act", known, List.of(id));
-            if (required && id.startsWith("release:")) {
-                String joint =
-                        id.substring(
-                                "release:".length(),
-                                Math.max(id.lastIndexOf('/'), "release:".length()));
-                if (start.released().contains(joint)) {
-                    problem(
-                            id
-                                    + " cannot be required: "
-                                    + joint
-                                    + " is already released at the start");
-                }
-            }
         }
     }
 

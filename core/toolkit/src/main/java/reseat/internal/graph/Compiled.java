@@ -283,7 +283,7 @@ public final class Compiled {
             boolean alone =
                     joint.isIsolator()
                             || single.contains(joint.id())
-                            || (!rules.requiredTools().isEmpty() && joint.ways().size() > 1);
+                            || !rules.requiredTools().isEmpty();
             Object key =
                     alone
                             ? joint.id()

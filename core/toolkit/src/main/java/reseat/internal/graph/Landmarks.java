@@ -188,9 +188,10 @@ public final class Landmarks {
      *
      * @param releasedNodes released nodes
      * @param placeOf place of every part
+     * @param toMove parts that still have to be moved, whatever else the goal needs
      * @return the needs of the goal; a set of its own
      */
-    public long[] compute(long[] releasedNodes, char[] placeOf) {
+    public long[] compute(long[] releasedNodes, char[] placeOf, int[] toMove) {
         released = releasedNodes;
         place = placeOf;
         cut = c.startCut;
@@ -229,7 +230,7 @@ public final class Landmarks {
         for (int i : goalPairs) {
             Bits.addAll(goal, sep[i]);
         }
-        for (int p : need.moved()) {
+        for (int p : toMove) {
             addMove(goal, p);
         }
         for (int j = 0; j < c.nodes; j++) {

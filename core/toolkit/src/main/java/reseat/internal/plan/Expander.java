@@ -91,7 +91,7 @@ final class Expander {
                 }
             }
         }
-        for (int[] parts : groups.moves(at)) {
+        for (int[] parts : groups.moves(at, at.met != task.allMet)) {
             if (!task.forbidden(parts)) {
                 next.add(move(node, parts));
             }

@@ -27,6 +27,7 @@ final class Groups {
     private int[] bodies = new int[0];
     private int count;
     private int sets;
+    private boolean idle;
     private long[][] linked = new long[0][];
     private long[][] along = new long[0][];
 
@@ -41,17 +42,19 @@ final class Groups {
     }
 
     /**
-     * Lists the moves that are allowed and change something.
+     * Lists the moves that are allowed.
      *
      * @param at the position
+     * @param idle whether to list also moves that change nothing, as a requirement may ask for one
      * @return the parts of each move, rising
      */
-    List<int[]> moves(Position at) {
+    List<int[]> moves(Position at, boolean idle) {
         findBodies(at);
         link(at.released);
         dropBlocked(at);
         List<int[]> moves = new ArrayList<>();
         sets = 0;
+        this.idle = idle;
         for (int first = 0; first < count; first++) {
             if (along[first].length > 0) {
                 long[] set = new long[Bits.words(count)];
@@ -200,7 +203,7 @@ final class Groups {
             }
         }
         int[] move = Arrays.copyOf(parts, n);
-        if (changes(move, at)) {
+        if (idle || changes(move, at)) {
             moves.add(move);
         }
     }

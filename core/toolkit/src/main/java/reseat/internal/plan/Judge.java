@@ -10,11 +10,13 @@ import reseat.internal.graph.Landmarks;
 final class Judge {
 
     final Landmarks landmarks;
+    private final Task task;
     private final Compiled c;
     private final Bound bound;
     private final Limits limits;
 
     Judge(Task task, Limits limits) {
+        this.task = task;
         this.c = task.c;
         this.limits = limits;
         landmarks = new Landmarks(c, task.need);
@@ -31,7 +33,7 @@ final class Judge {
      */
     long[] judge(Node node, int effort) {
         limits.count();
-        long[] needs = landmarks.compute(node.at.released, node.at.place);
+        long[] needs = landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
         node.rest = Math.max(node.rest, bound.of(needs, node.at.place, node.at.clazz, effort));
         node.judged = true;
         return needs;

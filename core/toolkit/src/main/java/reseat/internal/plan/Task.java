@@ -21,6 +21,8 @@ import reseat.plan.PlanRequest;
 /** A request in numbers: the compiled device, the goal, and what the rules require. */
 final class Task {
 
+    private static final int[] NONE = {};
+
     final Compiled c;
     final Need need;
     final long allMet;
@@ -149,13 +151,10 @@ final class Task {
             }
         }
         release.forEach(j -> Bits.set(mustRelease, j));
-        Set<Integer> moved = new LinkedHashSet<>(requiredParts);
-        requiredMoves.forEach(parts -> Arrays.stream(parts).forEach(moved::add));
         return new Need(
                 release.stream().mapToInt(Integer::intValue).toArray(),
                 reach,
                 apart,
-                moved.stream().mapToInt(Integer::intValue).toArray(),
                 goal instanceof Goal.Teardown);
     }
 
@@ -168,8 +167,15 @@ final class Task {
         return false;
     }
 
+    /** Returns the start; a part that lies elsewhere than the base has been moved already. */
     Position start() {
-        return new Position(new long[Bits.words(c.nodes)], c.startPlace, c.startClass, 0);
+        long met = 0;
+        int bit = requiredTools.size();
+        for (int part : requiredParts) {
+            met |= c.startPlace[part] != c.startPlace[c.base] ? 1L << bit : 0;
+            bit++;
+        }
+        return new Position(new long[Bits.words(c.nodes)], c.startPlace, c.startClass, met);
     }
 
     /** Tells whether the goal holds and all requirements are met. */
@@ -226,6 +232,26 @@ final class Task {
 
     boolean requiresTools() {
         return !requiredTools.isEmpty();
+    }
+
+    /** Returns the parts whose required moves are not made yet. */
+    int[] toMove(long met) {
+        if (met == allMet) {
+            return NONE;
+        }
+        Set<Integer> parts = new LinkedHashSet<>();
+        int bit = requiredTools.size();
+        for (int part : requiredParts) {
+            if ((met & (1L << bit++)) == 0) {
+                parts.add(part);
+            }
+        }
+        for (int[] move : requiredMoves) {
+            if ((met & (1L << bit++)) == 0) {
+                Arrays.stream(move).forEach(parts::add);
+            }
+        }
+        return parts.stream().mapToInt(Integer::intValue).toArray();
     }
 
     /**
