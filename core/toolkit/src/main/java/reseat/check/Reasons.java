@@ -58,7 +58,7 @@ public record Reasons(List<Link> links) {
                             without);
             next = OptionalInt.empty();
             if (verdict.refusal().isPresent()) {
-                int refused = verdict.refusal().get().at();
+                int refused = verdict.refusal().get().index();
                 next = OptionalInt.of(refused < here ? refused : refused + 1);
                 links.add(new Link(here, next, verdict.refusal().get().why()));
             } else if (!verdict.valid()) {

@@ -37,19 +37,12 @@ class PlannerAgainstOracleTest {
     @Test
     void findsTheOptimumOfEveryDevice() {
         long begun = System.nanoTime();
-<<<<<<< HEAD
         Map<Long, AssertionError> failures = new TreeMap<>();
         for (long seed = Seeds.first();
                 survey.looked() < Seeds.devices(Integer.MAX_VALUE) && survey.solvable() < SOLVABLE;
                 seed++) {
             long each = seed;
             Seeds.check(getClass(), seed, this::compare).ifPresent(e -> failures.put(each, e));
-=======
-        for (long seed = Seeds.first();
-                survey.looked() < Seeds.devices(Integer.MAX_VALUE) && survey.solvable() < SOLVABLE;
-                seed++) {
-            Seeds.check(getClass(), seed, this::compare);
->>>>>>> main
         }
         System.out.printf(
                 "Planner against oracle: %s; planner %d ms of %d ms%n",
@@ -67,11 +60,8 @@ class PlannerAgainstOracleTest {
     private void compare(long seed) {
         Case of = RandomDevices.of(seed);
         Optional<Oracle.Optimum> optimum = Oracle.solve(of);
-<<<<<<< HEAD
         survey.add(of, optimum);
         optimum.ifPresent(best -> assertEquals(best.ms(), verdict(of, best.acts()).totalMs()));
-=======
->>>>>>> main
         PlanRequest request =
                 new PlanRequest(of.device(), of.goal(), of.start(), of.rules(), ENOUGH);
         long begun = System.nanoTime();
@@ -93,11 +83,7 @@ class PlannerAgainstOracleTest {
             assertEquals(
                     optimum.get().ms(),
                     plan.totalMs(),
-<<<<<<< HEAD
                     () -> "best is " + optimum.get() + "\nnot " + plan.acts());
-=======
-                    () -> plan.acts() + " but best is " + optimum.get());
->>>>>>> main
             assertTrue(
                     plan.proved(),
                     () -> "not proved: bound " + plan.lowerBoundMs() + " of " + plan.totalMs());

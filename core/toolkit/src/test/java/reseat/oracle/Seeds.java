@@ -26,7 +26,6 @@ final class Seeds {
             check.accept(seed);
             return Optional.empty();
         } catch (AssertionError | RuntimeException e) {
-<<<<<<< HEAD
             return Optional.of(
                     new AssertionError(
                             e
@@ -54,17 +53,6 @@ final class Seeds {
             failures.forEach(
                     (seed, e) -> all.append(seed).append(": ").append(lastWords(e)).append('\n'));
             throw new AssertionError(all + "the first in full: " + first.getMessage(), first);
-=======
-            throw new AssertionError(
-                    e.getMessage()
-                            + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest="
-                            + test.getSimpleName()
-                            + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed="
-                            + seed
-                            + "\n\n"
-                            + RandomDevices.of(seed),
-                    e);
->>>>>>> main
         }
     }
 }

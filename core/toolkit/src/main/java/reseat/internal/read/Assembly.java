@@ -186,6 +186,12 @@ final class Assembly {
                     look.at("seat"),
                     "joint " + id + " has a seat, but no key \"screw\" says what is in it");
         }
+        Look place = look.look("seat");
+        if (place.has("x") != place.has("y")) {
+            problems.error(
+                    place.at(place.has("x") ? "x" : "y"),
+                    "joint " + id + ": a seat has both x and y, or neither");
+        }
         Optional<String> driver =
                 resolved ? Optional.empty() : screw.flatMap(type -> driver(id, look, type));
         Map<String, Way> ways = acts.ways(id, look, kind, driver);

@@ -55,10 +55,16 @@ final class JsonEvents {
         } catch (JsonProcessingException e) {
             throw new TreeException(
                     e.getLocation() == null ? new Origin(name, 0, 0) : place(name, e.getLocation()),
-                    "this is not JSON: " + e.getOriginalMessage());
+                    "this is not JSON: " + words(e.getOriginalMessage()));
         } catch (IOException e) {
             throw new IllegalStateException("reading from memory failed", e);
         }
+    }
+
+    /** Leaves out how a programmer would switch the parser to leniency. */
+    private static String words(String message) {
+        int advice = message.indexOf(": enable `");
+        return advice < 0 ? message : message.substring(0, advice);
     }
 
     private static Node.ScalarKind kind(JsonToken token) {

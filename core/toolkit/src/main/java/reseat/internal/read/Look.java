@@ -148,7 +148,12 @@ final class Look {
         Node.Fields table = fields.fields(key);
         if (table != null) {
             table.entries()
-                    .forEach((id, entry) -> all.put(id, new Look(entry.value(), entry.keyAt())));
+                    .forEach(
+                            (id, entry) -> {
+                                if (!entry.value().isNull()) {
+                                    all.put(id, new Look(entry.value(), entry.keyAt()));
+                                }
+                            });
         }
         return all;
     }

@@ -38,13 +38,12 @@ final class MergePatch {
                                 return;
                             }
                             Node.Entry old = result.get(key);
-                            result.put(
-                                    key,
-                                    new Node.Entry(
-                                            old == null ? change.keyAt() : old.keyAt(),
-                                            apply(
-                                                    old == null ? null : old.value(),
-                                                    change.value())));
+                            Node before = old == null ? null : old.value();
+                            Node after = apply(before, change.value());
+                            boolean merged =
+                                    before instanceof Node.Fields && after instanceof Node.Fields;
+                            Origin keyAt = old != null && merged ? old.keyAt() : change.keyAt();
+                            result.put(key, new Node.Entry(keyAt, after));
                         });
         return new Node.Fields(at, result);
     }

@@ -254,17 +254,23 @@ final class Reachability {
                         .map(
                                 isolator ->
                                         new Obstacle(
-                                                "needs " + supply + " cut by", isolator.id(), true))
+                                                "needs " + supply + " cut by",
+                                                isolator.id(),
+                                                true,
+                                                false))
                         .orElse(
                                 new Obstacle(
-                                        "needs a supply cut that nothing cuts:", supply, false));
+                                        "needs a supply cut that nothing cuts:",
+                                        supply,
+                                        false,
+                                        true));
             }
         }
         List<String> hiding = hiding(joint);
         if (hiding.isEmpty()) {
             throw new IllegalArgumentException("joint " + joint.id() + " can be released");
         }
-        return new Obstacle("is hidden by", hiding.get(0), false);
+        return new Obstacle("is hidden by", hiding.get(0), false, false);
     }
 
     /**
@@ -275,8 +281,20 @@ final class Reachability {
         int p = number(part.id());
         int goal = trains[p].get(number(without)) ? number(without) : base;
         if (!trains[p].get(goal)) {
-            return new Obstacle(
-                    "leaves only with parts that are moved by other means:", others(p), false);
+            for (int q : trains[p].stream().toArray()) {
+                if (island[q] == island[p] && !agree(p, q)) {
+                    return new Obstacle(
+                            "leaves only "
+                                    + manner(p)
+                                    + " and together with "
+                                    + parts.get(q).id()
+                                    + ", which leaves",
+                            manner(q),
+                            false,
+                            true);
+                }
+                goal = island[q] == island[p] ? goal : q;
+            }
         }
         Map<Integer, Integer> stepTo = new LinkedHashMap<>();
         Deque<Integer> open = new ArrayDeque<>(List.of(p));
@@ -294,20 +312,20 @@ final class Reachability {
         }
         String next = parts.get(step).id();
         if (part.under().contains(next) && !parted[p].get(step)) {
-            return new Obstacle("lies under", next, false);
+            return new Obstacle("lies under", next, false, false);
         }
         for (int j : jointsOf.get(p)) {
             Joint joint = joints.get(j);
             if (!released.get(j) && !joint.slack() && joint.holds().contains(next)) {
-                return new Obstacle("is held by", joint.id(), true);
+                return new Obstacle("is held by", joint.id(), true, false);
             }
         }
         throw new IllegalStateException(part.id() + " takes along " + next + " for no reason");
     }
 
-    private String others(int p) {
-        return Words.and(
-                trains[p].stream().filter(q -> q != p).mapToObj(q -> parts.get(q).id()).toList());
+    private String manner(int p) {
+        Move move = parts.get(p).move().orElseThrow();
+        return "by " + move.tool() + " in " + move.posture();
     }
 
     /**
@@ -316,6 +334,7 @@ final class Reachability {
      * @param how how, as the middle of a sentence
      * @param id id of the joint or part
      * @param joint whether it is a joint
+     * @param last whether nothing stands behind it
      */
-    record Obstacle(String how, String id, boolean joint) {}
+    record Obstacle(String how, String id, boolean joint, boolean last) {}
 }

@@ -89,10 +89,10 @@ final class ReachabilityCheck {
                     atJoint
                             ? reach.obstacleTo(Objects.requireNonNull(draft.joints.get(at)))
                             : reach.obstacleTo(
-                                    Objects.requireNonNull(draft.parts.get(at)), without);
+                                    Objects.requireNonNull(draft.parts.get(at)),
+                                    at.equals(without) ? start : without);
             facts.add(at + " " + next.how() + " " + next.id());
-            boolean known = next.joint() || draft.parts.containsKey(next.id());
-            if (!known) {
+            if (next.last()) {
                 return Words.and(facts);
             }
             at = next.id();

@@ -88,8 +88,9 @@ final class Seats {
             if (screw != null) {
                 result = result.with("screw", screw);
             }
-            own = facts.without("screw");
+            own = new Node.Fields(seat.at(), facts.without("screw").entries());
         }
-        return result.with("seat", own);
+        // the seat itself stands where its own facts stand, not where the shared ones do
+        return result.without("seat").with("seat", own);
     }
 }

@@ -68,7 +68,7 @@ final class ShapeCheck {
                                                 + ": unknown key "
                                                 + Words.quote(name)
                                                 + "."
-                                                + Words.hint(name, group.keys().keySet(), "keys"));
+                                                + Words.hint(name, names(group), "keys"));
                             } else if (!entry.value().isNull()) {
                                 check(name, entry.value(), key.shape());
                             }
@@ -84,6 +84,13 @@ final class ShapeCheck {
                         label + ": the key " + Words.quote(key.name()) + or + " is missing");
             }
         }
+    }
+
+    private List<String> names(Shape.Group group) {
+        return group.keys().values().stream()
+                .filter(key -> resolved || key.need() != Shape.Need.ONLY_RESOLVED)
+                .map(FormatKey::name)
+                .toList();
     }
 
     private void both(String label, Node.Fields fields, FormatKey key) {

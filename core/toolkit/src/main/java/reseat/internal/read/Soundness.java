@@ -126,14 +126,6 @@ final class Soundness {
                                                 + " mm by "
                                                 + outline.heightMm()
                                                 + " mm"));
-        boolean oneCoordinate =
-                !places.at(pointer + "/seat/x").equals(places.at(pointer + "/seat/y"))
-                        && seat.at().isEmpty();
-        if (oneCoordinate) {
-            problems.error(
-                    places.at(pointer + "/seat"),
-                    "joint " + joint.id() + ": a seat has both x and y, or neither");
-        }
         ScrewType type = draft.screwTypes.get(seat.screw());
         if (type != null) {
             joint.ways()

@@ -88,13 +88,19 @@ final class Usage {
                                 plain ->
                                         new Tool(
                                                 plain, plain, Optional.empty(), Optional.empty())));
+        // in a resolved file, a tool that stands in neither list nor table has been reported where
+        // it is named
         List<Tool> inTable =
                 draft.tools.values().stream()
-                        .filter(tool -> !resolved || needed.contains(tool.id()))
+                        .filter(
+                                tool ->
+                                        !resolved
+                                                || (needed.contains(tool.id())
+                                                        && tools.containsKey(tool.id())))
                         .toList();
         draft.setup =
                 new SetupAssembly(device.look("setup"), resolved, problems)
-                        .table(inTable, postures);
+                        .table(inTable, resolved ? List.of() : postures);
     }
 
     private void hazardsAndConsumables(Map<String, Consumable> consumables, Problems problems) {

@@ -111,7 +111,7 @@ final class YamlEvents {
                             + id
                             + " has no anchor &"
                             + id
-                            + " before it"
+                            + " before it."
                             + Words.hint(
                                     id, anchors.keySet().stream().sorted().toList(), "anchors"));
         }

@@ -1,0 +1,155 @@
+package reseat.console.sheet;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Joint;
+import reseat.model.ScrewType;
+import reseat.model.Seat;
+import reseat.model.Tool;
+
+/** How things of a device are called on a sheet. */
+public final class Names {
+
+    private final Device device;
+
+    /** Makes the names of a device. */
+    public Names(Device device) {
+        this.device = device;
+    }
+
+    String part(String id) {
+        return device.part(id).name();
+    }
+
+    String parts(Collection<String> ids) {
+        return and(ids.stream().map(this::part).toList());
+    }
+
+    String joint(String id) {
+        return device.joint(id).name();
+    }
+
+    String tool(String id) {
+        Tool tool = device.tools().get(id);
+        return tool == null ? id : tool.name();
+    }
+
+    static String posture(String id) {
+        String words = id.replace('-', ' ');
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** Returns parts by name, in the order given. */
+    public String listed(Collection<String> ids) {
+        return parts(ids);
+    }
+
+    /** Returns a goal in words. */
+    public String goal(Goal goal) {
+        if (goal instanceof Goal.Free free) {
+            return "Free " + parts(free.targets());
+        }
+        if (goal instanceof Goal.Reach reach) {
+            return "Reach " + joint(reach.joint());
+        }
+        return "Take everything apart";
+    }
+
+    /** Returns what one sees of a screw and asks for over the counter. */
+    String screw(String id) {
+        ScrewType type = Objects.requireNonNull(device.screwTypes().get(id));
+        List<String> words = new ArrayList<>();
+        words.add(type.thread() + " × " + number(type.lengthMm()) + " mm");
+        words.add(type.head());
+        words.add(type.drive());
+        if (!type.finish().isEmpty()) {
+            words.add(type.finish());
+        }
+        return String.join(", ", words);
+    }
+
+    /**
+     * Returns several joints in few words: seats of one entry by their seat ids, joints of one name
+     * by that name, others by their names.
+     */
+    String together(List<String> ids) {
+        Map<String, List<String>> stems = new java.util.LinkedHashMap<>();
+        for (String id : ids) {
+            Joint joint = device.joint(id);
+            int dot = id.lastIndexOf('.');
+            String seat = dot < 0 ? "" : id.substring(dot + 1);
+            boolean named = joint.name().endsWith(" " + seat) && !seat.isEmpty();
+            boolean bare = joint.name().equals(id) && !seat.isEmpty();
+            String stem =
+                    named
+                            ? joint.name().substring(0, joint.name().length() - seat.length() - 1)
+                            : bare ? id.substring(0, dot) : joint.name();
+            List<String> seats = stems.computeIfAbsent(stem, s -> new ArrayList<>());
+            if (named || bare) {
+                seats.add(seat);
+            }
+        }
+        List<String> words = new ArrayList<>();
+        stems.forEach(
+                (stem, seats) ->
+                        words.add(seats.isEmpty() ? stem : stem + " " + String.join(" ", seats)));
+        return String.join("; ", words);
+    }
+
+    /** Returns the seat of a joint in the shortest form that is clear within its part. */
+    String seat(String id) {
+        int dot = id.lastIndexOf('.');
+        return dot < 0 ? joint(id) : id.substring(dot + 1);
+    }
+
+    /** Returns a torque with its source, or that none is given. */
+    static String torque(Seat seat) {
+        if (seat.torqueNm().isEmpty()) {
+            return "not given";
+        }
+        return number(seat.torqueNm().getAsDouble())
+                + " N·m"
+                + (seat.torqueSource().isEmpty() ? "" : " (" + seat.torqueSource() + ")");
+    }
+
+    /** Returns a time as people say it. */
+    public static String time(long ms) {
+        if (ms < 60_000) {
+            return number(ms / 1000.0) + " s";
+        }
+        long s = Math.round(ms / 1000.0);
+        if (s < 3600) {
+            return s / 60 + " min" + (s % 60 == 0 ? "" : " " + s % 60 + " s");
+        }
+        long min = Math.round(s / 60.0);
+        return min / 60 + " h" + (min % 60 == 0 ? "" : " " + min % 60 + " min");
+    }
+
+    static String number(double value) {
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+        return rounded.toPlainString();
+    }
+
+    static String count(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+
+    static String and(Collection<String> words) {
+        List<String> all = new ArrayList<>(words);
+        if (all.size() < 2) {
+            return String.join("", all);
+        }
+        return String.join(", ", all.subList(0, all.size() - 1))
+                + " and "
+                + all.get(all.size() - 1);
+    }
+}
