@@ -35,7 +35,7 @@ final class Fastenings {
                 at++;
             }
             String part = joint(first).holds().get(0);
-            SeatOrder order = SeatOrder.of(device, joints, backing(part));
+            SeatOrder order = SeatOrder.of(device, joints, backing(joint(first)));
             all.add(new Fastening(part, first, at - 1, joints, order));
         }
         return all;
@@ -55,15 +55,13 @@ final class Fastenings {
         return device.joint(((Act.Release) acts.get(at).act()).joint());
     }
 
-    /** A part that also sits on a gasket, a pad or paste gives way while it is screwed down. */
-    private Backing backing(String part) {
+    /** Parts that also sit on a gasket, a pad or paste give way while they are drawn together. */
+    private Backing backing(Joint screw) {
         boolean yields =
                 device.joints().values().stream()
                         .anyMatch(
                                 joint ->
-                                        joint.holds().contains(part)
-                                                && joint.holds().indexOf(part)
-                                                        < joint.holds().size() - 1
+                                        screw.holds().containsAll(joint.holds())
                                                 && device.kindOf(joint)
                                                         .role()
                                                         .filter(Kind.Role.BOND::equals)

@@ -13,7 +13,6 @@ import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Hazard;
 import reseat.model.Joint;
-import reseat.model.Kind;
 import reseat.model.Signal;
 import reseat.model.State;
 import reseat.model.Way;
@@ -27,14 +26,14 @@ final class NoteMaker {
     private final Device device;
     private final List<CostedAct> acts;
     private final List<Stand> stands;
-    private final Facts facts;
+    private final Sayings facts;
     private final Set<String> said = new LinkedHashSet<>();
 
     NoteMaker(Device device, State start, List<CostedAct> acts) {
         this.device = device;
         this.acts = acts;
         this.stands = RebuildMaker.stands(device, start, acts);
-        this.facts = new Facts(device);
+        this.facts = new Sayings(device);
     }
 
     PlanNotes make(Rebuild rebuild) {
@@ -129,7 +128,9 @@ final class NoteMaker {
         if (!tethers.isEmpty()) {
             Set<String> hanging = new LinkedHashSet<>();
             for (Joint joint : tethers) {
-                joint.holds().stream().filter(part -> !stand.withBase(part)).forEach(hanging::add);
+                joint.holds().stream()
+                        .filter(part -> !stand.withBase(part))
+                        .forEach(part -> hanging.addAll(stand.sharing(part)));
             }
             add(
                     Advice.Kind.HANGING,
@@ -220,7 +221,7 @@ final class NoteMaker {
     }
 
     private void magnets(Stand stand, Joint joint, List<Advice> here) {
-        if (!Stand.isScrew(device, joint)) {
+        if (!Stand.isScrew(device, joint) || device.kindOf(joint).captive()) {
             return;
         }
         List<String> near =
@@ -267,80 +268,6 @@ final class NoteMaker {
         if (here.stream().noneMatch(a -> a.kind() == kind && a.text().equals(text))) {
             here.add(
                     new Advice(kind, Signal.NOTICE, subject, text, known, OptionalInt.empty()));
-        }
-    }
-
-    /** What kinds, parts and joints say. */
-    private record Facts(Device device) {
-
-        Set<String> hazards(Act act) {
-            Set<String> all = new LinkedHashSet<>();
-            if (act instanceof Act.Prepared prepared) {
-                all.addAll(
-                        Objects.requireNonNull(device.prepares().get(prepared.prepare()))
-                                .hazards());
-            } else if (act instanceof Act.Release release) {
-                Joint joint = device.joint(release.joint());
-                Way way = Objects.requireNonNull(joint.ways().get(release.way()));
-                all.addAll(device.kindOf(joint).hazards());
-                all.addAll(device.manipulation(way.kind()).hazards());
-                all.addAll(way.hazards());
-                joint.holds().forEach(part -> ofPart(part, all));
-            } else if (act instanceof Act.MoveParts move) {
-                for (String part : move.parts()) {
-                    ofPart(part, all);
-                    all.addAll(device.manipulation(device.move(part).kind()).hazards());
-                    all.addAll(device.move(part).hazards());
-                }
-            }
-            return all;
-        }
-
-        private void ofPart(String id, Set<String> all) {
-            all.addAll(device.kindOf(device.part(id)).hazards());
-            all.addAll(device.part(id).hazards());
-        }
-
-        Set<String> handling(Joint joint, Way way) {
-            Set<String> all = new LinkedHashSet<>(device.kindOf(joint).handling());
-            all.addAll(device.manipulation(way.kind()).handling());
-            all.addAll(way.handling());
-            return all;
-        }
-
-        Set<String> handling(String part) {
-            Set<String> all = new LinkedHashSet<>(device.kindOf(device.part(part)).handling());
-            Kind how = device.manipulation(device.move(part).kind());
-            all.addAll(how.handling());
-            all.addAll(device.move(part).handling());
-            return all;
-        }
-
-        String name(Joint joint) {
-            return joint.name();
-        }
-
-        String joints(List<Joint> joints) {
-            return list(joints.stream().map(Joint::name).distinct().toList());
-        }
-
-        String names(Iterable<String> parts) {
-            List<String> names = new ArrayList<>();
-            parts.forEach(part -> names.add(device.part(part).name()));
-            return list(names);
-        }
-
-        String posture(String id) {
-            return id.replace('-', ' ');
-        }
-
-        private static String list(List<String> words) {
-            if (words.size() < 2) {
-                return String.join("", words);
-            }
-            return String.join(", ", words.subList(0, words.size() - 1))
-                    + " and "
-                    + words.get(words.size() - 1);
         }
     }
 }

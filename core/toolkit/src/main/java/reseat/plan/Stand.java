@@ -71,6 +71,11 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
         return placeOf(one) == placeOf(other);
     }
 
+    /** Returns the parts in the place of a part, in the device's order. */
+    List<String> sharing(String part) {
+        return place.keySet().stream().filter(other -> together(part, other)).toList();
+    }
+
     private int placeOf(String part) {
         return Objects.requireNonNull(place.get(part));
     }

@@ -128,8 +128,8 @@ final class PlanCommand implements Callable<Integer> {
             List<String> more = new ArrayList<>(each.movedParts());
             more.removeAll(plan.movedParts());
             to.println(
-                    "  + "
-                            + Names.time(each.totalMs() - plan.totalMs())
+                    "  "
+                            + Names.difference(each.totalMs() - plan.totalMs()).replace('\u00a0', ' ')
                             + ": leaves "
                             + names.listed(stays)
                             + " in place"

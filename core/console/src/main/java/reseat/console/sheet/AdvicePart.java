@@ -19,6 +19,7 @@ final class AdvicePart {
     private final Device device;
     private final Paper paper;
     private final Set<String> told = new LinkedHashSet<>();
+    private final Set<String> toldInBlock = new LinkedHashSet<>();
 
     AdvicePart(Device device, Paper paper) {
         this.device = device;
@@ -32,12 +33,12 @@ final class AdvicePart {
             switch (each.kind()) {
                 case HAZARD -> hazard(each, again);
                 case HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR ->
-                        message(each.signal(), each.text() + ".");
+                        message(each.signal(), stop(each.text()));
                 case MAGNET -> {
                     if (told.add("magnet " + each.subject())) {
-                        message(each.signal(), each.text() + ".");
+                        message(each.signal(), stop(each.text()));
                     } else {
-                        again.add("magnet: guide each screw");
+                        repeat(each.signal(), "magnet, guide each screw", again);
                     }
                 }
                 case TETHER, KEEP_HOLD, HANDLING, INSPECT -> {
@@ -46,7 +47,7 @@ final class AdvicePart {
             }
         }
         if (!again.isEmpty()) {
-            paper.para(8, "", "(again: " + String.join("; ", again) + ")");
+            paper.para(8, "", "(as above: " + String.join("; ", again) + ")");
         }
     }
 
@@ -60,8 +61,8 @@ final class AdvicePart {
                                         + " (step "
                                         + numberOf.applyAsInt(each.until().orElse(0))
                                         + ").");
-                case TETHER, HANDLING -> bullet(each.text() + ".");
-                case INSPECT -> bullet("Look: " + each.text() + ".");
+                case TETHER, HANDLING -> bullet(stop(each.text()));
+                case INSPECT -> bullet("Look: " + each.text());
                 case HAZARD, HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR, MAGNET -> {
                     // told before the step
                 }
@@ -70,7 +71,7 @@ final class AdvicePart {
     }
 
     void bullet(String words) {
-        paper.para(10, "        -", words.endsWith("..") ? words.substring(0, words.length() - 1) : words);
+        paper.para(10, "        -", stop(words));
     }
 
     private void hazard(Advice advice, List<String> again) {
@@ -84,8 +85,20 @@ final class AdvicePart {
                             + " "
                             + stop(hazard.avoidance()));
         } else {
-            again.add(hazard.signal().name() + " " + hazard.nature().toLowerCase(java.util.Locale.ROOT));
+            repeat(hazard.signal(), hazard.id().replace('-', ' '), again);
         }
+    }
+
+    /** What can hurt is repeated at each step, what can only spoil things once in each block. */
+    private void repeat(Signal signal, String words, List<String> again) {
+        if (signal != Signal.NOTICE || toldInBlock.add(words)) {
+            again.add(signal.name() + " " + words);
+        }
+    }
+
+    /** Begins a block of steps under one heading. */
+    void block() {
+        toldInBlock.clear();
     }
 
     private void message(Signal signal, String words) {
@@ -98,8 +111,8 @@ final class AdvicePart {
         paper.para(INDENT, "        " + signal.name(), words, ink);
     }
 
-    private static String stop(String words) {
-        return words.endsWith(".") ? words : words + ".";
+    static String stop(String words) {
+        return words.endsWith(".") || words.endsWith(":") ? words : words + ".";
     }
 
     /** Puts the advice of several acts together, each piece once. */

@@ -57,9 +57,9 @@ final class HeadPart {
                 "",
                 "The maker's service document and the local codes come first: where they differ"
                         + " from this sheet, they hold. The work belongs to people qualified for"
-                        + " it. Order and times are computed from a description of the device; an"
-                        + " uncertain fact in it is an uncertain line here. If the unit does not"
-                        + " look as the sheet says, stop.");
+                        + " it. Order and times are computed from a description of the device and"
+                        + " are estimates; torques are the maker's where one is given, and none is"
+                        + " made up. If the unit does not look as the sheet says, stop.");
     }
 
     private String start() {

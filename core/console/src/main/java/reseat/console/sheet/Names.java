@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import reseat.model.Device;
 import reseat.model.Goal;
-import reseat.model.Joint;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
 import reseat.model.Tool;
@@ -33,8 +33,15 @@ public final class Names {
         return and(ids.stream().map(this::part).toList());
     }
 
-    String joint(String id) {
-        return device.joint(id).name();
+    /** Returns the name of a joint; of one without a name, its id as words. */
+    public String joint(String id) {
+        String name = device.joint(id).name();
+        return name.equals(id) ? words(id) : name;
+    }
+
+    private static String words(String id) {
+        String words = id.replace('-', ' ').replace('_', ' ').replace('.', ' ');
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     String tool(String id) {
@@ -81,33 +88,54 @@ public final class Names {
      * by that name, others by their names.
      */
     String together(List<String> ids) {
-        Map<String, List<String>> stems = new java.util.LinkedHashMap<>();
+        Map<String, List<String>> stems = new LinkedHashMap<>();
         for (String id : ids) {
-            Joint joint = device.joint(id);
-            int dot = id.lastIndexOf('.');
-            String seat = dot < 0 ? "" : id.substring(dot + 1);
-            boolean named = joint.name().endsWith(" " + seat) && !seat.isEmpty();
-            boolean bare = joint.name().equals(id) && !seat.isEmpty();
-            String stem =
-                    named
-                            ? joint.name().substring(0, joint.name().length() - seat.length() - 1)
-                            : bare ? id.substring(0, dot) : joint.name();
-            List<String> seats = stems.computeIfAbsent(stem, s -> new ArrayList<>());
-            if (named || bare) {
-                seats.add(seat);
+            Stem stem = stem(id);
+            List<String> seats = stems.computeIfAbsent(stem.words, s -> new ArrayList<>());
+            if (!stem.seat.isEmpty()) {
+                seats.add(stem.seat);
             }
         }
         List<String> words = new ArrayList<>();
-        stems.forEach(
-                (stem, seats) ->
-                        words.add(seats.isEmpty() ? stem : stem + " " + String.join(" ", seats)));
+        stems.forEach((stem, seats) -> words.add(join(stem, seats)));
         return String.join("; ", words);
     }
 
-    /** Returns the seat of a joint in the shortest form that is clear within its part. */
-    String seat(String id) {
+    /** Returns several joints in their order; neighbours of one entry share its words. */
+    String inOrder(List<String> ids) {
+        List<String> words = new ArrayList<>();
+        String stem = "";
+        List<String> seats = new ArrayList<>();
+        for (String id : ids) {
+            Stem next = stem(id);
+            if (!next.words.equals(stem) && !stem.isEmpty()) {
+                words.add(join(stem, seats));
+                seats.clear();
+            }
+            stem = next.words;
+            if (!next.seat.isEmpty()) {
+                seats.add(next.seat);
+            }
+        }
+        words.add(join(stem, seats));
+        return String.join(", then ", words);
+    }
+
+    private static String join(String stem, List<String> seats) {
+        return seats.isEmpty() ? stem : stem + " " + String.join(" ", seats);
+    }
+
+    private record Stem(String words, String seat) {}
+
+    private Stem stem(String id) {
+        String name = device.joint(id).name();
         int dot = id.lastIndexOf('.');
-        return dot < 0 ? joint(id) : id.substring(dot + 1);
+        String seat = dot < 0 ? "" : id.substring(dot + 1);
+        if (!seat.isEmpty() && name.endsWith(" " + seat)) {
+            return new Stem(name.substring(0, name.length() - seat.length() - 1), seat);
+        }
+        boolean bare = !seat.isEmpty() && name.equals(id);
+        return bare ? new Stem(words(id.substring(0, dot)), seat) : new Stem(joint(id), "");
     }
 
     /** Returns a torque with its source, or that none is given. */
@@ -116,21 +144,26 @@ public final class Names {
             return "not given";
         }
         return number(seat.torqueNm().getAsDouble())
-                + " N·m"
+                + "\u00a0N·m"
                 + (seat.torqueSource().isEmpty() ? "" : " (" + seat.torqueSource() + ")");
     }
 
-    /** Returns a time as people say it. */
+    /** Returns a time as people say it, in one word as far as lines are broken. */
     public static String time(long ms) {
         if (ms < 60_000) {
-            return number(ms / 1000.0) + " s";
+            return number(ms / 1000.0) + "\u00a0s";
         }
         long s = Math.round(ms / 1000.0);
         if (s < 3600) {
-            return s / 60 + " min" + (s % 60 == 0 ? "" : " " + s % 60 + " s");
+            return s / 60 + "\u00a0min" + (s % 60 == 0 ? "" : "\u00a0" + s % 60 + "\u00a0s");
         }
         long min = Math.round(s / 60.0);
-        return min / 60 + " h" + (min % 60 == 0 ? "" : " " + min % 60 + " min");
+        return min / 60 + "\u00a0h" + (min % 60 == 0 ? "" : "\u00a0" + min % 60 + "\u00a0min");
+    }
+
+    /** Returns how much more or less a time is. */
+    public static String difference(long ms) {
+        return ms < 0 ? time(-ms) + " less" : time(ms) + " more";
     }
 
     static String number(double value) {

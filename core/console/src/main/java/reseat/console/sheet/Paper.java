@@ -43,7 +43,7 @@ final class Paper {
     void rule(String title, char line) {
         gap();
         String bar = String.valueOf(line).repeat(Math.max(3, width() - title.length() - 4));
-        line(ink(line + line + " " + title + " " + bar, Ink.HEADING).replaceFirst("^ ", ""));
+        line(ink("" + line + line + " " + title + " " + bar, Ink.HEADING));
     }
 
     /** Writes a paragraph with a hanging indent. */
@@ -81,7 +81,7 @@ final class Paper {
     }
 
     void line(String words) {
-        text.append(plain(words).stripTrailing()).append('\n');
+        text.append(plain(words).replace('\u00a0', ' ').stripTrailing()).append('\n');
     }
 
     String ink(String words, Ink ink) {

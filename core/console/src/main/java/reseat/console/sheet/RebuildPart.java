@@ -11,6 +11,7 @@ import reseat.model.Act;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Prepare;
 import reseat.model.Seat;
 import reseat.model.Way;
 import reseat.plan.Advice;
@@ -52,13 +53,19 @@ final class RebuildPart {
     void write(Steps steps) {
         paper.rule("Put back", '═');
         String heading = "";
+        String posture =
+                rebuild.acts().isEmpty()
+                        ? device.usualPosture()
+                        : rebuild.acts().get(0).posture();
         for (Step step : steps.rebuild()) {
             String here = heading(step);
             if (!here.equals(heading)) {
                 heading = here;
+                advice.block();
                 paper.gap();
-                long setup = step.acts().isEmpty() ? 0 : act(step).setupMs();
-                paper.line(paper.ink(here, Paper.Ink.HEADING) + TeardownPart.change(setup));
+                String to = step.acts().isEmpty() ? posture : act(step).posture();
+                paper.row(0, "", here, TeardownPart.turn(posture, to));
+                posture = to;
             }
             if (step.test().isPresent()) {
                 test(step, step.test().get());
@@ -84,7 +91,7 @@ final class RebuildPart {
         }
         RebuildAct act = act(step);
         if (act.kind() == RebuildAct.Kind.UNDO_PREPARE) {
-            return "Last";
+            return "Undo the preparations";
         }
         return Names.posture(act.posture()) + " · " + names.tool(act.tool());
     }
@@ -108,11 +115,10 @@ final class RebuildPart {
     private String words(Step step) {
         RebuildAct act = act(step);
         if (act.act() instanceof Act.Prepared prepared) {
-            String text =
-                    Objects.requireNonNull(device.prepares().get(prepared.prepare())).text();
-            return act.ms() == 0
-                    ? "Nothing to undo of \"" + text + "\"."
-                    : "Undo \"" + text + "\".";
+            Prepare prepare = Objects.requireNonNull(device.prepares().get(prepared.prepare()));
+            return prepare.restore().isEmpty()
+                    ? "Undo \"" + prepare.text() + "\"."
+                    : AdvicePart.stop(prepare.restore());
         }
         if (act.act() instanceof Act.Release release) {
             List<String> ids = joints(step);
@@ -121,7 +127,12 @@ final class RebuildPart {
                 ids.forEach(id -> types.merge(seat(id).screw(), 1, Integer::sum));
                 List<String> counts = new ArrayList<>();
                 types.forEach((type, n) -> counts.add(n + " × " + type));
-                return "Put in " + String.join(", ", counts) + ": " + names.together(ids);
+                boolean stay = device.kindOf(device.joint(release.joint())).captive();
+                return (stay ? "Tighten " : "Put in ")
+                        + String.join(", ", counts)
+                        + " ("
+                        + names.together(ids)
+                        + ")";
             }
             Way way = Steps.way(device.joint(release.joint()), release);
             String verb = device.manipulation(way.kind()).restoreVerb();
@@ -205,26 +216,21 @@ final class RebuildPart {
 
     private void fastening(Fastening fastening) {
         List<SeatOrder.Pass> passes = fastening.order().passes();
-        if (fastening.joints().size() == 1) {
-            advice.bullet("Start by hand on the old thread, then tighten.");
-        } else {
-            advice.bullet("Start all by hand on the old thread, two to three turns.");
+        fastening.joints().stream().map(this::restore).distinct().forEach(advice::bullet);
+        if (fastening.joints().size() > 1) {
+            advice.bullet("All of them by hand first, two or three turns. Then:");
             String before = "";
             for (SeatOrder.Pass pass : passes) {
                 if (pass.stage() == Stage.START_BY_HAND) {
                     continue;
                 }
-                String order = names.together(pass.joints());
+                String order = names.inOrder(pass.joints());
                 String where = order.equals(before) ? "the same order" : order;
                 before = order;
                 advice.bullet(
                         pass.stage() == Stage.GO_ROUND
-                                ? "Go round once more at full torque: " + where + "."
-                                : "To "
-                                        + Math.round(pass.torqueShare() * 100)
-                                        + " % of the torque: "
-                                        + where
-                                        + ".");
+                                ? "once round at the full torque, nothing should turn: " + where
+                                : "to " + share(fastening, pass.torqueShare()) + ": " + where);
             }
         }
         fastening.order().notes().forEach(note -> advice.bullet(note));
@@ -240,6 +246,26 @@ final class RebuildPart {
                                         + ": "
                                         + torque
                                         + "."));
+    }
+
+    /** Returns a share of the torque, in newton metres where all seats have the same. */
+    private String share(Fastening fastening, double share) {
+        List<Double> given =
+                fastening.joints().stream()
+                        .map(id -> seat(id).torqueNm().orElse(-1))
+                        .distinct()
+                        .toList();
+        String percent = Math.round(share * 100) + " % of the torque";
+        if (given.size() == 1 && given.get(0) > 0 && share < 1) {
+            return percent + " (" + Names.number(given.get(0) * share) + "\u00a0N·m)";
+        }
+        return share < 1 ? percent : "the full torque";
+    }
+
+    private String restore(String id) {
+        Joint joint = device.joint(id);
+        String kind = device.kindOf(joint).restore();
+        return kind.isEmpty() ? "Start by hand on the old thread, then tighten" : kind;
     }
 
     private Seat seat(String joint) {

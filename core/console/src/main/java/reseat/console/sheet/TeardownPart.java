@@ -36,13 +36,16 @@ final class TeardownPart {
     void write(Steps steps) {
         paper.rule("Take apart", '═');
         String heading = "";
+        String posture = device.usualPosture();
         for (Step step : steps.teardown()) {
             CostedAct first = plan.acts().get(step.first());
             String here = heading(first);
             if (!here.equals(heading)) {
                 heading = here;
+                advice.block();
                 paper.gap();
-                paper.line(paper.ink(here, Paper.Ink.HEADING) + change(first.setupMs()));
+                paper.row(0, "", here, turn(posture, first.posture()));
+                posture = first.posture();
             }
             List<Advice> all = AdvicePart.merge(notes.teardown(), step.acts());
             advice.before(all);
@@ -58,8 +61,8 @@ final class TeardownPart {
         return Names.posture(act.posture()) + " · " + names.tool(act.tool());
     }
 
-    static String change(long setupMs) {
-        return setupMs == 0 ? "" : "  (change: " + Names.time(setupMs) + ")";
+    static String turn(String from, String to) {
+        return from.equals(to) ? "" : "turn: " + Names.posture(from) + " → " + Names.posture(to);
     }
 
     static String number(Step step) {
@@ -69,7 +72,8 @@ final class TeardownPart {
     private String words(Step step) {
         CostedAct first = plan.acts().get(step.first());
         if (first.act() instanceof Act.Prepared prepared) {
-            return Objects.requireNonNull(device.prepares().get(prepared.prepare())).text() + ".";
+            return AdvicePart.stop(
+                    Objects.requireNonNull(device.prepares().get(prepared.prepare())).text());
         }
         if (first.act() instanceof Act.Release release) {
             Joint joint = device.joint(release.joint());
@@ -80,7 +84,14 @@ final class TeardownPart {
                             .toList();
             String what = names.together(ids);
             if (joint.seat().isPresent()) {
-                return verb + " " + ids.size() + " × " + joint.seat().get().screw() + ": " + what;
+                return verb
+                        + (verb.contains(" ") ? ": " : " ")
+                        + ids.size()
+                        + " × "
+                        + joint.seat().get().screw()
+                        + " ("
+                        + what
+                        + ")";
             }
             return verb + ": " + (ids.size() > 1 ? ids.size() + " × " : "") + what;
         }

@@ -41,7 +41,11 @@ final class FormatParts {
                                     must(
                                             "text",
                                             value(ScalarType.TEXT),
-                                            "What to do, in the imperative.")),
+                                            "What to do, in the imperative."),
+                                    may(
+                                            "restore",
+                                            value(ScalarType.TEXT),
+                                            "What undoes it at the end, in the imperative.")),
                             time("time", "ms", Need.ALWAYS, "Time of the act."),
                             time(
                                     "restoreTime",

@@ -57,6 +57,9 @@ public final class ResolvedWriter {
                         act -> {
                             JsonObject node = prepare.putObject(act.id());
                             node.put("text", act.text());
+                            if (!act.restore().isEmpty()) {
+                                node.put("restore", act.restore());
+                            }
                             node.put("ms", act.ms());
                             node.put("restoreMs", act.restoreMs());
                             texts(node, "hazards", act.hazards());
