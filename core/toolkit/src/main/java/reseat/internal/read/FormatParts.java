@@ -291,10 +291,24 @@ final class FormatParts {
                         help + " In millimetres."));
     }
 
-    /** A torque with its unit, or the same in bare newton metres under a key that says so. */
-    static List<FormatKey> torque(String name, String help) {
+    /** A length of a seat: as {@link #length}, and a bare number will do. */
+    static List<FormatKey> seatLength(String name, Need need, String help) {
         return List.of(
-                new FormatKey(name, value(ScalarType.TORQUE), Need.NEVER, name + "Nm", help),
+                new FormatKey(name, value(ScalarType.SEAT_LENGTH), need, name + "Mm", help),
+                new FormatKey(
+                        name + "Mm",
+                        value(ScalarType.MM),
+                        Need.NEVER,
+                        name,
+                        help + " In millimetres."));
+    }
+
+    /**
+     * A torque of a seat, with its unit or bare, or in bare newton metres under a key that says so.
+     */
+    static List<FormatKey> seatTorque(String name, String help) {
+        return List.of(
+                new FormatKey(name, value(ScalarType.SEAT_TORQUE), Need.NEVER, name + "Nm", help),
                 new FormatKey(
                         name + "Nm",
                         value(ScalarType.NM),
