@@ -19,10 +19,9 @@ final class EffortArgs {
     @Option(
             names = "--effort",
             paramLabel = "N",
-            description = {
-                "Number of states to look at; the same plan comes out on",
-                "any machine. Without --time the clock sets no limit then."
-            })
+            description =
+                    "Number of states to look at; the same plan comes out on any machine. Without"
+                            + " --time the clock sets no limit then.")
     private @Nullable Long effort;
 
     Effort effort() {

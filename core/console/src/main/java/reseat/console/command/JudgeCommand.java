@@ -24,6 +24,7 @@ import reseat.simulate.Verdict;
 @Command(
         name = "judge",
         description = "Carry out a plan on paper and say whether it holds, or which act does not.",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",

@@ -20,10 +20,9 @@ final class StartArgs {
     @Option(
             names = "--start",
             paramLabel = "STATE.json",
-            description = {
-                "The unit is half open: a file with",
-                "{\"released\": [JOINT...], \"places\": [[PART...]...]}."
-            })
+            description =
+                    "The unit is half open: a file with {\"released\": [JOINT...], \"places\":"
+                            + " [[PART...]...]}.")
     private @Nullable Path state;
 
     @Option(

@@ -26,6 +26,8 @@ import reseat.plan.Planner;
 @Command(
         name = "why",
         description = "Say why a part must come off or a joint be released: the chain of facts.",
+        customSynopsis = "reseat why FILE THING --free PART[,PART] | --reach JOINT | --all [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
