@@ -246,7 +246,7 @@ public final class FastenerTables {
 
     private static List<String> aliases(TableRow row) {
         String cell = row.cells().getOrDefault("alias", "");
-        return Arrays.asList(cell.toLowerCase(Locale.ROOT).split(","));
+        return Names.items(cell.toLowerCase(Locale.ROOT));
     }
 
     private static FastenerTables shipped() {

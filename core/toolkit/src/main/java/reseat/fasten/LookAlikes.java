@@ -124,8 +124,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         return pairs.stream()
                 .filter(
                         p ->
-                                p.one().equals(one) && p.other().equals(other)
-                                        || p.one().equals(other) && p.other().equals(one))
+                                (p.one().equals(one) && p.other().equals(other))
+                                        || (p.one().equals(other) && p.other().equals(one)))
                 .findFirst();
     }
 
@@ -182,7 +182,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         Drive other = tables.drives().drive(b.drive());
         // cross recesses of another system look the same; another bit size is felt
         boolean crosses = one.system().startsWith("cross") && other.system().startsWith("cross");
-        if (!one.size().equals(other.size()) || !one.system().equals(other.system()) && !crosses) {
+        if (!one.size().equals(other.size())
+                || (!one.system().equals(other.system()) && !crosses)) {
             seen.add("drive " + one.id() + " / " + other.id());
         }
         if (!a.finish().isEmpty()

@@ -73,7 +73,7 @@ public final class TorqueUnits {
 
     private Optional<TorqueUnit> find(String wanted, boolean loosely) {
         for (TableRow row : rows) {
-            for (String spelling : (row.text("unit") + "," + row.text("alias")).split(",")) {
+            for (String spelling : Names.items(row.text("unit") + "," + row.text("alias"))) {
                 String known = dotted(spelling);
                 // a prefix must keep its case: mN·m is not MN·m
                 boolean same =

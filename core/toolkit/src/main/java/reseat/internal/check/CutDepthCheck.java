@@ -79,7 +79,7 @@ public final class CutDepthCheck implements Check {
             plan = CutPlan.of(bond);
             judged = plan.judge(bond);
         } catch (FastenerInputException e) {
-            if (info == SHAPE) {
+            if (info.equals(SHAPE)) {
                 found.add(
                         finding(
                                 input,
@@ -92,9 +92,9 @@ public final class CutDepthCheck implements Check {
             }
             return;
         }
-        if (info == NONE) {
+        if (info.equals(NONE)) {
             plan.unsafe().forEach(stretch -> found.add(unsafe(input, joint, stretch)));
-        } else if (info == GIVEN) {
+        } else if (info.equals(GIVEN)) {
             judged.stream()
                     .filter(each -> !each.safe() || !each.severs())
                     .forEach(each -> found.add(given(input, joint, each)));

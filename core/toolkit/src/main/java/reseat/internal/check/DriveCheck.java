@@ -66,7 +66,7 @@ public final class DriveCheck implements Check {
             if (recess.isEmpty()) {
                 continue;
             }
-            if (info == MISMATCH) {
+            if (info.equals(MISMATCH)) {
                 screw.joint()
                         .ways()
                         .values()

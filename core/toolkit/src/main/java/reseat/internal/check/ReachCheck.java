@@ -100,7 +100,7 @@ public final class ReachCheck implements Check {
 
     private void look(
             CheckInput input, BoltedFacts.Screwed screw, StackUp lies, List<Finding> found) {
-        if (info == MISSING && lies.outcome() == Outcome.UNKNOWN) {
+        if (info.equals(MISSING) && lies.outcome() == Outcome.UNKNOWN) {
             add(
                     found,
                     input,
@@ -109,7 +109,7 @@ public final class ReachCheck implements Check {
                     "seat",
                     lies.told(),
                     "Measure it and state it in the device file.");
-        } else if (info == UNDER && lies.outcome() == Outcome.NO_ENTRY) {
+        } else if (info.equals(UNDER) && lies.outcome() == Outcome.NO_ENTRY) {
             add(
                     found,
                     input,
@@ -118,7 +118,7 @@ public final class ReachCheck implements Check {
                     "clamped",
                     lies.told(),
                     "Check the length of the screw and the clamped thickness.");
-        } else if (info == UNDER && lies.outcome() == Outcome.STRIPS) {
+        } else if (info.equals(UNDER) && lies.outcome() == Outcome.STRIPS) {
             add(
                     found,
                     input,
@@ -127,7 +127,7 @@ public final class ReachCheck implements Check {
                     "clamped",
                     lies.told(),
                     "Check the length of the screw, the clamped thickness and the depth of thread.");
-        } else if (info == BOTTOMS && lies.outcome() == Outcome.BOTTOMS) {
+        } else if (info.equals(BOTTOMS) && lies.outcome() == Outcome.BOTTOMS) {
             add(
                     found,
                     input,
@@ -136,7 +136,7 @@ public final class ReachCheck implements Check {
                     "depth",
                     lies.told(),
                     "Check the length of the screw against the depth of the hole.");
-        } else if (info == PROTRUDES) {
+        } else if (info.equals(PROTRUDES)) {
             protrudes(input, screw, lies, found);
         }
     }

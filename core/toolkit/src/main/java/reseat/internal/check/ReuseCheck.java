@@ -57,7 +57,7 @@ public final class ReuseCheck implements Check {
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
         for (BoltedFacts.Screwed screw : facts.screws(input)) {
-            if (info == PATCH) {
+            if (info.equals(PATCH)) {
                 patch(input, screw, found);
             } else {
                 formed(input, screw, found);

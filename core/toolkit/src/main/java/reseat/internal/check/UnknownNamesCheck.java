@@ -11,6 +11,7 @@ import reseat.model.ScrewType;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
 
 /** Finds names of threads, heads, drives, classes and materials that no table has. */
@@ -86,7 +87,7 @@ public final class UnknownNamesCheck implements Check {
     private static void look(
             List<Finding> found, Device device, String pointer, String field, Supplier<?> lookUp) {
         try {
-            lookUp.get();
+            Objects.requireNonNull(lookUp.get());
         } catch (FastenerInputException e) {
             found.add(
                     new Finding(
@@ -104,7 +105,7 @@ public final class UnknownNamesCheck implements Check {
     private static void seat(
             List<Finding> found, Device device, String joint, String field, Supplier<?> lookUp) {
         try {
-            lookUp.get();
+            Objects.requireNonNull(lookUp.get());
         } catch (FastenerInputException e) {
             found.add(
                     BoltedFacts.finding(

@@ -6,11 +6,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Names that are known, told to somebody who used another. */
 public final class Names {
 
     private static final int MOST = 40;
+    private static final Pattern COMMA = Pattern.compile(",");
 
     private Names() {}
 
@@ -45,6 +47,14 @@ public final class Names {
                         .limit(3)
                         .toList();
         return near.isEmpty() ? "" : " Did you mean " + String.join(" or ", near) + "?";
+    }
+
+    /** Returns the items of a text with commas between, trimmed; none for an empty text. */
+    public static List<String> items(String text) {
+        return COMMA.splitAsStream(text)
+                .map(String::strip)
+                .filter(item -> !item.isEmpty())
+                .toList();
     }
 
     /** Returns names in a row, cut short where they are very many. */

@@ -46,7 +46,7 @@ public final class RequestText {
         String glued =
                 LENGTH.matcher(text).replaceAll(m -> m.group(1).replace(',', '.') + m.group(2));
         List<String> words = new ArrayList<>();
-        for (String word : glued.split("[\\s,;]+")) {
+        for (String word : Names.items(glued.replaceAll("[\\s;]+", ","))) {
             if (!word.isEmpty()) {
                 words.add(word);
             }
@@ -162,11 +162,10 @@ public final class RequestText {
                 .anyMatch(
                         row ->
                                 row.text(column).equalsIgnoreCase(word)
-                                        || List.of(
+                                        || Names.items(
                                                         row.cells()
                                                                 .getOrDefault("alias", "")
-                                                                .toLowerCase(Locale.ROOT)
-                                                                .split(","))
+                                                                .toLowerCase(Locale.ROOT))
                                                 .contains(low));
     }
 

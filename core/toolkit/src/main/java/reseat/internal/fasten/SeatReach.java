@@ -177,7 +177,7 @@ public final class SeatReach {
         if (reach <= 0) {
             return Outcome.NO_ENTRY;
         }
-        if (bottom.isPresent() && bottom.getAsDouble() < -1e-9 || shank > 1e-9) {
+        if (bottom.orElse(0) < -1e-9 || shank > 1e-9) {
             return Outcome.BOTTOMS;
         }
         double nearest = behind.stream().mapToDouble(StackUp.Behind::clearanceMm).min().orElse(1);
