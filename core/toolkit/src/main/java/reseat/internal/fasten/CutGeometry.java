@@ -129,12 +129,29 @@ public final class CutGeometry {
         }
         Geometry inside = prepared.contains(square) ? square : adhesive.intersection(square);
         if (inside.getArea() > 1e-12) {
+            Coordinate[] points = inside.getCoordinates();
+            // every point is severed from its nearest edge, so the least of the farthest distances
+            // is enough
+            double depth = Double.POSITIVE_INFINITY;
             for (int i = 0; i < near.length; i++) {
                 if (near[i]) {
-                    deepen(i, inside.getCoordinates());
+                    depth = Math.min(depth, farthest(i, points));
+                }
+            }
+            for (int i = 0; i < near.length; i++) {
+                if (near[i]) {
+                    deepen(i, points, depth);
                 }
             }
         }
+    }
+
+    private double farthest(int edge, Coordinate[] points) {
+        double farthest = 0;
+        for (Coordinate point : points) {
+            farthest = Math.max(farthest, edges.get(edge).distance(point));
+        }
+        return farthest;
     }
 
     /** Tells which edges may be nearest to some point of a cell. */
@@ -161,19 +178,17 @@ public final class CutGeometry {
         LineSegment segment = edges.get(edge);
         double from = 1;
         double to = 0;
-        double farthest = 0;
         for (Coordinate point : points) {
             double along = Math.min(1, Math.max(0, segment.projectionFactor(point)));
             from = Math.min(from, along);
             to = Math.max(to, along);
-            farthest = Math.max(farthest, segment.distance(point));
         }
         double[] depths = least.get(edge);
         int first =
                 (int) Math.min(depths.length - 1L, (long) Math.floor(from * depths.length + 1e-6));
         int last = (int) Math.max(first, Math.ceil(to * depths.length - 1e-6) - 1);
         for (int i = first; i <= last; i++) {
-            depths[i] = Math.max(depths[i], farthest);
+            depths[i] = Math.max(depths[i], depth);
         }
     }
 

@@ -34,7 +34,7 @@ public final class Names {
     /** Returns " Did you mean ...?" or nothing. */
     public static String hint(String wanted, Collection<String> known) {
         String low = wanted.toLowerCase(Locale.ROOT);
-        int limit = Math.max(1, wanted.length() / 3);
+        int limit = wanted.length() < 4 ? 1 : Math.max(2, wanted.length() / 3);
         List<String> near =
                 known.stream()
                         .filter(name -> distance(low, name.toLowerCase(Locale.ROOT)) <= limit)
