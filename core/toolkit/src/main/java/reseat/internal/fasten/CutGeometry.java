@@ -27,8 +27,8 @@ import java.util.List;
  *
  * <p>The adhesive is taken apart into square cells, which are quartered where more than one edge
  * could be the nearest. A cell counts for every edge that may be nearest to some point of it, with
- * the distance of its farthest corner: the distance to a segment is convex, so no point of the cell
- * lies farther.
+ * the distance of its farthest corner to the edge for which that is least: the distance to a
+ * segment is convex, so no point of the cell lies farther from its nearest edge.
  */
 public final class CutGeometry {
 
@@ -171,10 +171,8 @@ public final class CutGeometry {
         return near;
     }
 
-    /**
-     * Notes for the pieces of an edge that the points of a cell project on how far the points lie.
-     */
-    private void deepen(int edge, Coordinate[] points) {
+    /** Notes a depth for the pieces of an edge that the points of a cell project on. */
+    private void deepen(int edge, Coordinate[] points, double depth) {
         LineSegment segment = edges.get(edge);
         double from = 1;
         double to = 0;
