@@ -30,6 +30,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
 
     private static final double DIAMETER_SEEN_MM = 0.3;
 
+    private static final double PITCH_SEEN = 1.8;
+
     public LookAlikes {
         types = List.copyOf(types);
         pairs = List.copyOf(pairs);
@@ -157,8 +159,12 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
      */
     public static List<String> visible(FastenerTables tables, ScrewType a, ScrewType b, Eye eye) {
         List<String> seen = new ArrayList<>();
-        double d = tables.thread(a.thread()).diameterMm() - tables.thread(b.thread()).diameterMm();
-        if (Math.abs(d) >= DIAMETER_SEEN_MM) {
+        ScrewThread first = tables.thread(a.thread());
+        ScrewThread second = tables.thread(b.thread());
+        double pitches = first.pitchMm() / second.pitchMm();
+        if (Math.abs(first.diameterMm() - second.diameterMm()) >= DIAMETER_SEEN_MM
+                || pitches >= PITCH_SEEN
+                || pitches <= 1 / PITCH_SEEN) {
             seen.add("thread " + a.thread() + " / " + b.thread());
         }
         if (Math.abs(a.lengthMm() - b.lengthMm()) > eye.lengthMm() + 1e-9) {

@@ -35,7 +35,7 @@ public final class WrongScrewCheck implements Check {
                             new CheckInfo.Parameter(
                                     "lengthSeenCellMm",
                                     "the same where the wrong screw would reach a cell, in millimetres",
-                                    "2.0"),
+                                    "1.5"),
                             new CheckInfo.Parameter(
                                     "headSeenMm",
                                     "difference of head diameter that a person sees, in millimetres",
