@@ -140,7 +140,7 @@ class FastenerChecksTest {
     @Test
     void findsATorqueThatNothingStands() {
         Device device =
-                bench().screw("s", Bench.seat("m2x4").lengths(0, 4).torque(1.8, "manual p. 3"))
+                bench().screw("s", Bench.seat("m2x4").lengths(0, 4.2).torque(1.8, "manual p. 3"))
                         .build();
         Finding finding = only(device, "torque-above-limit");
         assertEquals(Severity.ERROR, finding.severity());
@@ -153,7 +153,7 @@ class FastenerChecksTest {
     void findsAMissingTorqueAndOffersAnEstimate() {
         Finding estimated =
                 only(
-                        bench().screw("s", Bench.seat("m2x4").lengths(0, 4).noTorque()).build(),
+                        bench().screw("s", Bench.seat("m2x4").lengths(0, 4.2).noTorque()).build(),
                         "torque-missing");
         assertEquals(Severity.NOTE, estimated.severity());
         assertTrue(
@@ -162,7 +162,7 @@ class FastenerChecksTest {
         Device bare =
                 new Bench()
                         .type("m2x4", "M2", 4, t -> Bench.strength(t, ""))
-                        .screw("s", Bench.seat("m2x4").lengths(0, 4).noTorque())
+                        .screw("s", Bench.seat("m2x4").lengths(0, 4.2).noTorque())
                         .build();
         Finding none = only(bare, "torque-missing");
         assertEquals(Severity.WARNING, none.severity());
@@ -197,8 +197,8 @@ class FastenerChecksTest {
     @Test
     void findsTorquesThatDisagreeBetweenSeatsAndWithTheFamily() throws Exception {
         Device twins =
-                bench().screw("a", Bench.seat("m2x4").lengths(0, 4).torque(0.1))
-                        .screw("b", Bench.seat("m2x4").lengths(0, 4).torque(0.12))
+                bench().screw("a", Bench.seat("m2x4").lengths(0, 4.2).torque(0.1))
+                        .screw("b", Bench.seat("m2x4").lengths(0, 4.2).torque(0.12))
                         .build();
         assertTrue(
                 only(twins, "torque-disagrees")
@@ -252,7 +252,7 @@ class FastenerChecksTest {
     @Test
     void findsAPatchThatGoesBackSpent() {
         Bench bench = new Bench().type("m2x4", "M2", 4, Bench::patched);
-        Device spent = bench.screw("s", Bench.seat("m2x4").lengths(0, 4)).build();
+        Device spent = bench.screw("s", Bench.seat("m2x4").lengths(0, 4.2)).build();
         assertTrue(only(spent, "patch-screw-reused").remedy().contains("SP-1"));
     }
 
