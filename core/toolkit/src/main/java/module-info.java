@@ -9,9 +9,12 @@
 module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
+    requires com.fasterxml.jackson.core;
     requires org.locationtech.jts;
+    requires org.snakeyaml.engine;
 
     exports reseat.check;
+    exports reseat.device;
     exports reseat.fasten;
     exports reseat.model;
     exports reseat.plan;

@@ -177,7 +177,7 @@ class FastenerChecksTest {
                 bench().screw(
                                 "s",
                                 Bench.seat("m2x4")
-                                        .lengths(0, 4)
+                                        .lengths(0, 4.2)
                                         .torque(0.06, "manual p. 9: 0.6 kgf·cm x 2, 12 N·cm"))
                         .build();
         assertEquals(List.of(), run(CheckInput.of(device)), "one of the torques named agrees");
@@ -185,7 +185,7 @@ class FastenerChecksTest {
                 bench().screw(
                                 "s",
                                 Bench.seat("m2x4")
-                                        .lengths(0, 4)
+                                        .lengths(0, 4.2)
                                         .torque(0.06, "manual p. 9: 6 kgf·cm"))
                         .build();
         assertTrue(
@@ -219,7 +219,7 @@ class FastenerChecksTest {
     void findsDriversThatDoNotFit(String driver, String severity) {
         Device device =
                 bench().tool("bit", driver)
-                        .screw("s", Bench.seat("m2x4").lengths(0, 4), "bit", List.of())
+                        .screw("s", Bench.seat("m2x4").lengths(0, 4.2), "bit", List.of())
                         .build();
         List<Finding> found = run(CheckInput.of(device));
         assertEquals(severity, found.isEmpty() ? "" : found.get(0).severity().name());
@@ -232,7 +232,7 @@ class FastenerChecksTest {
                 new Bench()
                         .type("m2x4", "M2", 4, t -> Bench.drive(t, "JIS-S0"))
                         .tool("ph0", "PH0")
-                        .screw("s", Bench.seat("m2x4").lengths(0, 4), "ph0", List.of())
+                        .screw("s", Bench.seat("m2x4").lengths(0, 4.2), "ph0", List.of())
                         .build();
         Finding finding = only(device, "drive-mismatch");
         assertTrue(
@@ -263,7 +263,7 @@ class FastenerChecksTest {
                         .type("m2x4", "M2", 4, Bench::patched)
                         .screw(
                                 "s",
-                                Bench.seat("m2x4").lengths(0, 4),
+                                Bench.seat("m2x4").lengths(0, 4.2),
                                 "t5",
                                 List.of(new ConsumableUse("screw", BigDecimal.ONE, "piece")))
                         .build();
