@@ -1,14 +1,13 @@
 package reseat.fasten;
 
-import reseat.fasten.DriverFit.Verdict;
-import reseat.internal.fasten.Names;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.fasten.DriverFit.Verdict;
+import reseat.internal.fasten.Names;
 
 /** Drives of screws, which driver fits which recess, and what torque they stand. */
 public final class Drives {

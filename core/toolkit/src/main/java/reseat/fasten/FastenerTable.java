@@ -1,11 +1,10 @@
 package reseat.fasten;
 
-import reseat.internal.fasten.Names;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import reseat.internal.fasten.Names;
 
 /**
  * The tables, each a CSV file of its name with a header row. Every row ends with its source and a

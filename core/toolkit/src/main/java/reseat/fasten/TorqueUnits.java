@@ -1,13 +1,12 @@
 package reseat.fasten;
 
-import reseat.internal.fasten.Names;
-
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import reseat.internal.fasten.Names;
 
 /**
  * The units of torque that shops use. Factors are exact; they follow from lbf = 4.4482216152605 N,

@@ -3,10 +3,13 @@ package reseat.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import reseat.fasten.Bench;
 import reseat.fasten.FastenerTables;
 import reseat.model.Bond;
@@ -14,11 +17,6 @@ import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.model.Point;
 import reseat.model.Seat;
-
-import java.math.BigDecimal;
-import java.util.Arrays;
-import java.util.List;
-import java.util.OptionalDouble;
 
 class FastenerChecksTest {
 

@@ -3,6 +3,11 @@ package reseat.fasten;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -13,17 +18,10 @@ import net.jqwik.api.constraints.BigRange;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-
 import reseat.internal.fasten.Colouring;
 import reseat.internal.fasten.CutPasses;
 import reseat.model.Bond;
 import reseat.model.Point;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** What holds for all inputs. */
 class FastenProperties {

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
-
 import reseat.fasten.TighteningPattern.Backing;
 import reseat.model.Device;
-
-import java.util.List;
 
 class SeatOrderTest {
 

@@ -1,5 +1,7 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -10,9 +12,6 @@ import reseat.fasten.FastenerInputException;
 import reseat.internal.fasten.Numbers;
 import reseat.model.Bond;
 import reseat.model.Joint;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Looks at depths of cuts. */
 public final class CutDepthCheck implements Check {

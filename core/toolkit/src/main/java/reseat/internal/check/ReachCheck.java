@@ -1,5 +1,9 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -11,11 +15,6 @@ import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Numbers;
 import reseat.internal.fasten.Settings;
 import reseat.model.Kind;
-
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Set;
 
 /** Looks at how the right screw lies in each seat. */
 public final class ReachCheck implements Check {

@@ -2,6 +2,10 @@ package reseat.internal.check;
 
 import static reseat.internal.fasten.Numbers.figures;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -13,11 +17,6 @@ import reseat.fasten.TorqueAdvice;
 import reseat.fasten.TorqueAdvisor;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueEstimate.Limit.Kind;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /** Finds given torques that the screw, its thread or its drive does not stand. */
 public final class TorqueLimitCheck implements Check {

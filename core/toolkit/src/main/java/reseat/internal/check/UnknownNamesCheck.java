@@ -1,5 +1,9 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Supplier;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -8,11 +12,6 @@ import reseat.check.Severity;
 import reseat.fasten.FastenerInputException;
 import reseat.model.Device;
 import reseat.model.ScrewType;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
-import java.util.function.Supplier;
 
 /** Finds names of threads, heads, drives, classes and materials that no table has. */
 public final class UnknownNamesCheck implements Check {

@@ -1,5 +1,7 @@
 package reseat.internal.fasten;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -11,16 +13,12 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-
 import reseat.fasten.CutPlan;
 import reseat.fasten.CutPlan.Piece;
 import reseat.fasten.CutPlan.Place;
 import reseat.fasten.FastenerInputException;
 import reseat.model.Bond;
 import reseat.model.Point;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Least and greatest depth along the edge of a bonded part.

@@ -1,12 +1,11 @@
 package reseat.internal.fasten;
 
-import reseat.fasten.FastenerInputException;
-
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import reseat.fasten.FastenerInputException;
 
 /** Names that are known, told to somebody who used another. */
 public final class Names {

@@ -1,13 +1,5 @@
 package reseat.internal.fasten;
 
-import reseat.fasten.FastenerInputException;
-import reseat.fasten.FastenerTable;
-import reseat.fasten.FastenerTables;
-import reseat.fasten.ScrewThread;
-import reseat.fasten.TableRow;
-import reseat.fasten.TorqueRequest;
-import reseat.model.Seat;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import reseat.fasten.FastenerInputException;
+import reseat.fasten.FastenerTable;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.ScrewThread;
+import reseat.fasten.TableRow;
+import reseat.fasten.TorqueRequest;
+import reseat.model.Seat;
 
 /** Reads "M1.6 8.8 pan T5 into magnesium, 3 mm, oiled". */
 public final class RequestText {

@@ -3,6 +3,10 @@ package reseat.internal.fasten;
 import static reseat.internal.fasten.Numbers.figures;
 import static reseat.internal.fasten.Numbers.mm;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.ScrewThread;
@@ -12,11 +16,6 @@ import reseat.model.Device;
 import reseat.model.Part;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
-import java.util.OptionalDouble;
 
 /** Lengths along the axis of a seat. */
 public final class SeatReach {
