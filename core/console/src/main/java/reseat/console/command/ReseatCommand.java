@@ -23,7 +23,14 @@ import picocli.CommandLine.Spec;
             "2:wrong usage or bad input",
             "3:failed inside"
         },
-        subcommands = {CompletionCommand.class})
+        subcommands = {
+            TorqueCommand.class,
+            DriverCommand.class,
+            SwapCommand.class,
+            TraysCommand.class,
+            CutCommand.class,
+            CompletionCommand.class
+        })
 public final class ReseatCommand implements Runnable {
 
     @Spec private CommandSpec spec;
