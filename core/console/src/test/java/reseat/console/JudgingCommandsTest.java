@@ -118,7 +118,9 @@ class JudgingCommandsTest {
     void proofreads() throws IOException {
         Ran good = Ran.reseat("proofread", DEVICE);
         Path bad =
-                save("bad.yaml", Files.readString(Path.of(DEVICE)).replace("move: book-open", "moves: x"));
+                save(
+                        "bad.yaml",
+                        Files.readString(Path.of(DEVICE)).replace("move: book-open", "moves: x"));
         Ran wrong = Ran.reseat("proofread", bad.toString());
 
         assertEquals(DEVICE + ": nothing wrong (base)\n", good.out());

@@ -26,7 +26,8 @@ class PlanCommandTest {
         assertEquals(0, ran.code(), ran.err());
         assertEquals("", ran.err());
         assertTrue(ran.out().contains("Proof         Proved: no valid way costs less"), ran.out());
-        assertTrue(ran.out().contains("The maker's service document and the local codes come first"));
+        assertTrue(
+                ran.out().contains("The maker's service document and the local codes come first"));
         assertTrue(ran.out().contains("All trays are empty."));
     }
 
@@ -81,12 +82,7 @@ class PlanCommandTest {
         Path whole = save("plan.json", plan("--free", "cell", "--json").out());
 
         Ran after = plan("--free", "cell", "--after", whole + ":3");
-        Ran done =
-                plan(
-                        "--free",
-                        "cell",
-                        "--done",
-                        "release:display-bond/usual,move:display");
+        Ran done = plan("--free", "cell", "--done", "release:display-bond/usual,move:display");
         Path state =
                 save(
                         "state.json",
@@ -99,7 +95,8 @@ class PlanCommandTest {
         assertTrue(done.out().contains("arrives with 1 joint open"), done.out());
         assertTrue(
                 done.out()
-                        .contains("Open when the unit arrived and not closed by this sheet: Display"),
+                        .contains(
+                                "Open when the unit arrived and not closed by this sheet: Display"),
                 done.out());
     }
 
@@ -113,8 +110,13 @@ class PlanCommandTest {
 
     @Test
     void saysNothingIsToDoWhereTheGoalHolds() {
-        Ran ran = plan("--free", "label", "--done", "release:display-bond/usual,move:display,"
-                + "release:label-glue/peel,move:label");
+        Ran ran =
+                plan(
+                        "--free",
+                        "label",
+                        "--done",
+                        "release:display-bond/usual,move:display,"
+                                + "release:label-glue/peel,move:label");
 
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("Nothing has to be done"), ran.out());

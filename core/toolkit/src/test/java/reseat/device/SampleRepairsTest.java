@@ -114,8 +114,7 @@ class SampleRepairsTest {
                 open.remove(release.joint());
                 for (String supply : device.joint(release.joint()).needs()) {
                     assertTrue(
-                            open.stream()
-                                    .anyMatch(id -> device.joint(id).cuts().contains(supply)),
+                            open.stream().anyMatch(id -> device.joint(id).cuts().contains(supply)),
                             release.joint());
                 }
             }

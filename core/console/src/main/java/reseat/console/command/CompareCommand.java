@@ -142,8 +142,7 @@ final class CompareCommand implements Callable<Integer> {
                             + line.id()
                             + (change == 0
                                     ? ""
-                                    : "  "
-                                            + Names.difference(change).replace('\u00a0', ' ')));
+                                    : "  " + Names.difference(change).replace('\u00a0', ' ')));
         }
         out.println(
                 difference.isEmpty()

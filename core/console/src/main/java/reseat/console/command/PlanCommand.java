@@ -134,7 +134,8 @@ final class PlanCommand implements Callable<Integer> {
             more.removeAll(plan.movedParts());
             to.println(
                     "  "
-                            + Names.difference(each.totalMs() - plan.totalMs()).replace('\u00a0', ' ')
+                            + Names.difference(each.totalMs() - plan.totalMs())
+                                    .replace('\u00a0', ' ')
                             + ": leaves "
                             + names.listed(stays)
                             + " in place"

@@ -74,7 +74,11 @@ final class StartArgs {
         int n = Integer.parseInt(number);
         if (n > plan.acts().size()) {
             throw new BadInput(
-                    "reseat: --after: the plan has " + plan.acts().size() + " acts, not " + n + ".");
+                    "reseat: --after: the plan has "
+                            + plan.acts().size()
+                            + " acts, not "
+                            + n
+                            + ".");
         }
         List<Act> acts = plan.acts().subList(0, n);
         return acts.isEmpty()

@@ -54,9 +54,7 @@ final class RebuildPart {
         paper.rule("Put back", '═');
         String heading = "";
         String posture =
-                rebuild.acts().isEmpty()
-                        ? device.usualPosture()
-                        : rebuild.acts().get(0).posture();
+                rebuild.acts().isEmpty() ? device.usualPosture() : rebuild.acts().get(0).posture();
         for (Step step : steps.rebuild()) {
             String here = heading(step);
             if (!here.equals(heading)) {
@@ -85,9 +83,7 @@ final class RebuildPart {
 
     private String heading(Step step) {
         if (step.test().isPresent()) {
-            return step.test().get().closing().isPresent()
-                    ? "Test before closing"
-                    : "Test";
+            return step.test().get().closing().isPresent() ? "Test before closing" : "Test";
         }
         RebuildAct act = act(step);
         if (act.kind() == RebuildAct.Kind.UNDO_PREPARE) {
@@ -176,7 +172,10 @@ final class RebuildPart {
         }
         consumed(step);
         long dwell =
-                step.acts().stream().mapToLong(at -> rebuild.acts().get(at).dwellMs()).max().orElse(0);
+                step.acts().stream()
+                        .mapToLong(at -> rebuild.acts().get(at).dwellMs())
+                        .max()
+                        .orElse(0);
         if (dwell > 0) {
             advice.bullet("Full strength after " + Names.time(dwell) + "; no load until then.");
         }
@@ -199,8 +198,7 @@ final class RebuildPart {
             for (ConsumableUse use : sums.values()) {
                 String name =
                         device.consumables().containsKey(use.consumable())
-                                ? Objects.requireNonNull(
-                                                device.consumables().get(use.consumable()))
+                                ? Objects.requireNonNull(device.consumables().get(use.consumable()))
                                         .name()
                                 : use.consumable();
                 words.add(
