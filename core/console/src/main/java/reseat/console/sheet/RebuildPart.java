@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import reseat.fasten.SeatOrder;
 import reseat.fasten.TighteningPattern.Stage;
 import reseat.model.Act;
@@ -33,6 +34,7 @@ final class RebuildPart {
     private final Names names;
     private final Paper paper;
     private final AdvicePart advice;
+    private Optional<String> closing = Optional.empty();
 
     RebuildPart(
             Plan plan,
@@ -98,7 +100,10 @@ final class RebuildPart {
 
     private void test(Step step, PlacedTest test) {
         paper.row(8, TeardownPart.number(step), test.test().text() + ".", "pass / fail");
+        boolean said = test.closing().equals(closing);
+        closing = test.closing();
         test.closing()
+                .filter(joint -> !said)
                 .ifPresent(
                         joint ->
                                 advice.bullet(
