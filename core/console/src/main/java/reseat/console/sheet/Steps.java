@@ -57,6 +57,15 @@ final class Steps {
                 .number();
     }
 
+    /** Returns the number of the step of the rebuild that an act belongs to. */
+    int numberBack(int act) {
+        return rebuild.stream()
+                .filter(step -> step.acts().contains(act))
+                .findFirst()
+                .orElseThrow()
+                .number();
+    }
+
     private void rebuild(Rebuild back) {
         List<RebuildAct> acts = back.acts();
         int at = 0;
