@@ -9,6 +9,7 @@ module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
 
+    exports reseat.graph;
     exports reseat.model;
     exports reseat.plan;
     exports reseat.simulate;
