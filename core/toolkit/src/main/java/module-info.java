@@ -8,7 +8,10 @@
 module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
+    requires com.fasterxml.jackson.core;
+    requires org.snakeyaml.engine;
 
+    exports reseat.device;
     exports reseat.graph;
     exports reseat.model;
     exports reseat.plan;
