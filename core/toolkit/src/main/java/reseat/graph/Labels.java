@@ -9,10 +9,14 @@ final class Labels {
 
     private Labels() {}
 
-    /** Several ids in few words: "lid-1 … lid-4", "a, b", "a, b and 5 more". */
+    /** Several ids in few words: "lid-1…4 (4)", "seat.a/b", "a, b and 5 more". */
     static String ids(List<String> ids) {
-        if (ids.size() > 2 && counted(ids)) {
-            return ids.get(0) + " … " + ids.get(ids.size() - 1) + " (" + ids.size() + ")";
+        String stem = stem(ids.get(0));
+        if (ids.size() > 1 && !stem.isEmpty() && counted(ids, stem)) {
+            String last = ids.get(ids.size() - 1).substring(stem.length());
+            return ids.size() == 2
+                    ? ids.get(0) + "/" + last
+                    : ids.get(0) + "…" + last + " (" + ids.size() + ")";
         }
         if (ids.size() <= MOST) {
             return and(ids);
@@ -45,11 +49,10 @@ final class Labels {
                 : String.join(", ", ids.subList(0, n - 1)) + last + ids.get(n - 1);
     }
 
-    private static boolean counted(List<String> ids) {
-        String stem = stem(ids.get(0));
-        int number = number(ids.get(0));
+    private static boolean counted(List<String> ids, String stem) {
+        int number = number(ids.get(0), stem);
         for (String id : ids) {
-            if (number < 0 || !stem(id).equals(stem) || number(id) != number) {
+            if (number < 0 || !id.startsWith(stem) || number(id, stem) != number) {
                 return false;
             }
             number++;
@@ -57,16 +60,24 @@ final class Labels {
         return true;
     }
 
+    /** What comes before the number or the single letter at the end of an id. */
     private static String stem(String id) {
         int end = id.length();
         while (end > 0 && Character.isDigit(id.charAt(end - 1))) {
             end--;
         }
-        return id.substring(0, end);
+        if (end < id.length()) {
+            return id.substring(0, end);
+        }
+        return end > 1 && !Character.isLetter(id.charAt(end - 2)) ? id.substring(0, end - 1) : "";
     }
 
-    private static int number(String id) {
-        String digits = id.substring(stem(id).length());
-        return digits.isEmpty() || digits.length() > 8 ? -1 : Integer.parseInt(digits);
+    private static int number(String id, String stem) {
+        String rest = id.substring(Math.min(stem.length(), id.length()));
+        if (rest.length() == 1 && Character.isLetter(rest.charAt(0))) {
+            return rest.charAt(0);
+        }
+        boolean digits = !rest.isEmpty() && rest.chars().allMatch(Character::isDigit);
+        return digits && rest.length() < 9 ? Integer.parseInt(rest) : -1;
     }
 }

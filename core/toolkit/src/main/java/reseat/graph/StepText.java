@@ -3,6 +3,7 @@ package reseat.graph;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,11 +17,13 @@ public final class StepText {
     private static final int WIDTH = 100;
 
     private final StepGraph graph;
+    private final Outline outline;
     private final StringBuilder out = new StringBuilder();
     private final Set<Object> told = new HashSet<>();
 
     private StepText(StepGraph graph) {
         this.graph = graph;
+        outline = new Outline(graph);
     }
 
     /** Prints a graph; lines end with a line feed and are seldom wider than 100 columns. */
@@ -57,9 +60,14 @@ public final class StepText {
         line("What rests on what. Each fact is unfolded once; ^ points to where it was.");
         line("");
         line(goal);
-        List<Fact> facts = graph.goalFacts();
-        for (int i = 0; i < facts.size(); i++) {
-            tree(facts.get(i), "", i == facts.size() - 1, List.of());
+        List<Fact> roots = outline.roots();
+        List<String> aside = outline.aside();
+        for (int i = 0; i < roots.size(); i++) {
+            boolean last = i == roots.size() - 1 && aside.isEmpty();
+            tree(roots.get(i), "", last, List.of());
+        }
+        if (!aside.isEmpty()) {
+            wrapped("  ", "└ nothing that is no part of the spare has come along: " + String.join(", ", aside));
         }
     }
 
@@ -79,7 +87,7 @@ public final class StepText {
         int[] widths = new int[4];
         for (String[] row : rows) {
             for (int i = 0; i < row.length; i++) {
-                widths[i] = Math.min(44, Math.max(widths[i], row[i].length()));
+                widths[i] = Math.min(52, Math.max(widths[i], row[i].length()));
             }
         }
         for (String[] row : rows) {
@@ -108,55 +116,63 @@ public final class StepText {
     }
 
     private String tool(String tool, String posture) {
-        return posture.equals(graph.device().usualPosture()) ? tool : tool + " " + posture;
+        return posture.equals(graph.device().usualPosture()) ? tool : tool + " in " + posture;
     }
 
     private void tree(Fact fact, String indent, boolean last, List<String> orAlong) {
-        String branch = indent + (last ? "└ " : "├ ");
         String below = indent + (last ? "  " : "│ ");
         String along = orAlong.isEmpty() ? "" : "  (or " + Labels.and(orAlong) + " along)";
-        List<Step> steps = graph.open(fact);
-        boolean first = told.add(fact);
-        List<Condition> conditions =
-                steps.isEmpty() ? List.of() : steps.get(0).conditions();
-        boolean folded = !first && !(fact instanceof Fact.Released && conditions.isEmpty());
-        line(branch + factText(fact, steps) + along + (folded ? "  ^" : ""));
-        if (!first) {
+        List<Step> steps = outline.unfolded(fact);
+        List<Condition> conditions = steps.isEmpty() ? List.of() : steps.get(0).conditions();
+        boolean known = !told.add(fact);
+        boolean first = !known && told.add(mover(steps).orElse(fact.label()));
+        boolean leaf = fact instanceof Fact.Released && conditions.isEmpty();
+        line(
+                indent
+                        + (last ? "└ " : "├ ")
+                        + factText(fact, steps)
+                        + along
+                        + (first || leaf ? "" : "  ^"));
+        if (known || steps.isEmpty()) {
             return;
         }
-        if (fact instanceof Fact.Apart && steps.size() > 1) {
-            for (int i = 0; i < steps.size(); i++) {
-                boolean end = i == steps.size() - 1;
-                Step.Going going = (Step.Going) steps.get(i);
-                line(below + (end ? "└ " : "├ ") + (i == 0 ? "either " : "or ") + going(going));
-                conditions(going.conditions(), below + (end ? "  " : "│ "));
-            }
-        } else if (fact instanceof Fact.Cut cut) {
-            List<Integer> isolators = graph.steps.isolators(cut.supply());
-            for (int i = 0; i < isolators.size(); i++) {
-                tree(
-                        graph.net.released(isolators.get(i)),
-                        below,
-                        i == isolators.size() - 1,
-                        List.of());
-            }
-        } else {
-            conditions(conditions, below);
+        List<Outline.Folded> folded = outline.folded(fact);
+        if (fact instanceof Fact.Cut) {
+            Step.ByWay way = (Step.ByWay) steps.get(0);
+            tree(new Fact.Released(way.joints()), below, folded.isEmpty(), List.of());
+        } else if (first) {
+            conditions(conditions, below, folded.isEmpty());
+        }
+        for (int i = 0; i < folded.size(); i++) {
+            line(
+                    below
+                            + (i == folded.size() - 1 ? "└ " : "├ ")
+                            + "or "
+                            + folded.get(i).label()
+                            + more(folded.get(i).more()));
         }
     }
 
-    private void conditions(List<Condition> conditions, String indent) {
+    private void conditions(List<Condition> conditions, String indent, boolean last) {
         for (int i = 0; i < conditions.size(); i++) {
             Condition condition = conditions.get(i);
-            tree(condition.fact(), indent, i == conditions.size() - 1, condition.orAlong());
+            boolean end = last && i == conditions.size() - 1;
+            tree(condition.fact(), indent, end, condition.orAlong());
         }
+    }
+
+    /** The part that goes: what it needs is told once, whatever it goes away from. */
+    private static Optional<String> mover(List<Step> steps) {
+        return !steps.isEmpty() && steps.get(0) instanceof Step.Going going
+                ? Optional.of(going.part())
+                : Optional.empty();
     }
 
     private String factText(Fact fact, List<Step> steps) {
         if (fact instanceof Fact.Released) {
             return fact.label() + "  [" + hows(steps) + "]";
         }
-        if (fact instanceof Fact.Apart apart && steps.size() == 1) {
+        if (fact instanceof Fact.Apart apart && !steps.isEmpty()) {
             Step.Going going = (Step.Going) steps.get(0);
             String stays = going.part().equals(apart.part()) ? apart.other() : apart.part();
             return going(going) + " away from " + stays;
@@ -217,10 +233,7 @@ public final class StepText {
         for (Group group : groups) {
             wrapped("    ", "  " + Labels.and(group.parts()) + "  [" + tool(group.tool(), group.posture()) + "]");
             group.ties().forEach(tie -> wrapped("      ", "    " + tie.label()));
-            if (!group.first().isEmpty()) {
-                List<String> first = group.first().stream().map(Fact::label).toList();
-                wrapped("      ", "    once " + String.join(", ", first));
-            }
+            once(group);
             for (String part : group.parts()) {
                 List<String> always = graph.leavesWith(part).always();
                 if (!always.isEmpty()) {
@@ -228,6 +241,28 @@ public final class StepText {
                 }
             }
         }
+    }
+
+    private void once(Group group) {
+        List<String> released = new ArrayList<>();
+        Set<String> away = new LinkedHashSet<>();
+        for (Fact fact : group.first()) {
+            if (fact instanceof Fact.Released joints) {
+                released.add(Labels.ids(joints.joints()));
+            } else if (fact instanceof Fact.Apart apart) {
+                away.add(apart.part());
+            }
+        }
+        if (!released.isEmpty()) {
+            wrapped("      ", "    once released: " + String.join(", ", released));
+        }
+        if (!away.isEmpty()) {
+            wrapped("      ", "    once away: " + String.join(", ", away));
+        }
+    }
+
+    private static String more(int works) {
+        return works == 0 ? ", for nothing more" : ", for " + count(works, "work") + " more";
     }
 
     private static String count(int n, String what) {
