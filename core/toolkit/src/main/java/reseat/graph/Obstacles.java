@@ -80,25 +80,29 @@ final class Obstacles {
 
     private String head(Fact fact) {
         Goal goal = graph.goal().orElse(null);
-        if (goal instanceof Goal.Reach reach) {
+        if (goal instanceof Goal.Reach reach && !(fact instanceof Fact.Released)) {
             return reach.joint() + " cannot be reached: " + without(fact);
         }
         if (goal instanceof Goal.Free free) {
             for (String target : free.targets()) {
                 if (fact instanceof Fact.Released released
                         && graph.device().joint(released.joints().get(0)).holds().contains(target)) {
-                    return target + " cannot be freed: " + without(fact);
+                    return target
+                            + " cannot be freed: "
+                            + Labels.ids(released.joints())
+                            + Labels.verb(released.joints(), " hold")
+                            + " it";
                 }
                 if (fact instanceof Fact.Apart apart
                         && (apart.part().equals(target) || apart.other().equals(target))) {
-                    return target + " cannot be freed: " + without(fact);
+                    String other = apart.part().equals(target) ? apart.other() : apart.part();
+                    return target + " cannot be freed: it cannot get away from " + other;
                 }
             }
         }
-        return (goal instanceof Goal.Teardown
-                        ? "the device cannot be taken apart fully: "
-                        : "what is required is impossible: ")
-                + without(fact);
+        return goal instanceof Goal.Teardown
+                ? "the device cannot be taken apart fully"
+                : "what is required is impossible";
     }
 
     private String without(Fact fact) {

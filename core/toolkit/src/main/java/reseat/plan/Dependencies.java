@@ -5,14 +5,12 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Part;
-import reseat.model.State;
 
 /**
  * Which acts of a plan make which later ones possible. The goal counts as an act after the last.
@@ -36,41 +34,19 @@ final class Dependencies {
     private final List<Link> links = new ArrayList<>();
     private final Map<String, Integer> releasedAt = new HashMap<>();
 
-    /** Place of every part before each act and at the end. */
-    private final List<Map<String, Integer>> places = new ArrayList<>();
-
     Dependencies(PlanRequest request, List<Act> acts) {
         this.request = request;
         this.device = request.device();
         this.acts = acts;
-        places.add(start(request.start()));
         for (int k = 0; k < acts.size(); k++) {
-            Map<String, Integer> after = new HashMap<>(places.get(k));
             if (acts.get(k) instanceof Act.Release release) {
                 released(k, release.joint());
             } else if (acts.get(k) instanceof Act.MoveParts move) {
                 moved(k, move);
-                move.parts().forEach(part -> after.put(part, fresh(after)));
             }
-            places.add(after);
         }
         goal(acts.size(), request.goal());
         required(acts.size());
-    }
-
-    private Map<String, Integer> start(State start) {
-        Map<String, Integer> at = new HashMap<>();
-        device.parts().keySet().forEach(part -> at.put(part, 0));
-        for (int i = 0; i < start.places().size(); i++) {
-            Set<String> place = start.places().get(i);
-            int number = place.contains(device.base()) ? 0 : i + 1;
-            place.forEach(part -> at.put(part, number));
-        }
-        return at;
-    }
-
-    private static int fresh(Map<String, Integer> at) {
-        return at.values().stream().mapToInt(Integer::intValue).max().orElse(0) + 1;
     }
 
     List<Link> after(int act) {
@@ -132,7 +108,7 @@ final class Dependencies {
 
     private void moved(int k, Act.MoveParts move) {
         Set<String> set = new HashSet<>(move.parts());
-        String before = "before " + String.join(" with ", move.parts()) + " can be moved";
+        String before = "before " + together(move.parts()) + " can be moved";
         for (Joint joint : device.joints().values()) {
             boolean in = joint.holds().stream().anyMatch(set::contains);
             if (in && !joint.slack() && !set.containsAll(joint.holds())) {
@@ -157,18 +133,22 @@ final class Dependencies {
                     joint.id(),
                     joint.id()
                             + " holds "
-                            + String.join(" to ", joint.holds())
+                            + (joint.holds().size() == 2
+                                    ? String.join(" to ", joint.holds())
+                                    : String.join(", ", joint.holds()) + " together")
                             + " and must be released "
                             + before);
         }
     }
 
-    /** Links the act that parted two parts, if an act of the plan did. */
+    /**
+     * Links the last act that moved one of two parts without the other, if there is one: it alone
+     * would have parted them.
+     */
     private void parted(int k, String part, String other, String why, String before) {
         for (int i = k - 1; i >= 0; i--) {
-            if (together(i, part, other)
-                    && !together(i + 1, part, other)
-                    && acts.get(i) instanceof Act.MoveParts move) {
+            if (acts.get(i) instanceof Act.MoveParts move
+                    && move.parts().contains(part) != move.parts().contains(other)) {
                 String mover = move.parts().contains(part) ? part : other;
                 link(i, k, mover, why + ": " + mover + " must be moved " + before);
                 return;
@@ -176,9 +156,13 @@ final class Dependencies {
         }
     }
 
-    private boolean together(int k, String part, String other) {
-        Map<String, Integer> at = places.get(k);
-        return Objects.equals(at.get(part), at.get(other));
+    private static String together(List<String> parts) {
+        int others = parts.size() - 1;
+        return switch (others) {
+            case 0 -> parts.get(0);
+            case 1 -> parts.get(0) + " with " + parts.get(1);
+            default -> parts.get(0) + " with " + others + " others";
+        };
     }
 
     private void goal(int end, Goal goal) {

@@ -45,13 +45,17 @@ public final class Why {
      * Explains. Takes as long as another plan, with the effort of the request, where the facts alone
      * do not show that every way needs it.
      *
-     * @param actOrPartOrJointId id of an act of the plan, or of a part or a joint of the device
+     * <p>The necessity of a release is that of its way, that of a move of several parts tells
+     * whether all of them could stay where they are.
+     *
+     * @param actOrPartOrJointId id of an act of the plan, or of a part or a joint of the device; a
+     *     joint and a part of one id are told apart by taking the joint
      * @throws IllegalArgumentException if there is nothing of that id
      */
     public Explanation explain(String actOrPartOrJointId) {
         String id = actOrPartOrJointId;
         boolean joint = device.joints().containsKey(id);
-        boolean part = device.parts().containsKey(id);
+        boolean part = !joint && device.parts().containsKey(id);
         List<Integer> where =
                 IntStream.range(0, acts.size())
                         .filter(i -> is(acts.get(i), id, joint, part))
@@ -142,23 +146,38 @@ public final class Why {
         return Optional.of(links);
     }
 
-    private static boolean names(Work work, String id, boolean joint) {
-        if (work instanceof Work.Release release) {
-            return joint && release.joints().contains(id);
-        }
-        return !joint && ((Work.MoveOf) work).part().equals(id);
+    private Act act(String id) {
+        return acts.stream().filter(act -> act.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static boolean names(Work work, String joint, List<String> parts) {
+        return work instanceof Work.Release release
+                ? release.joints().contains(joint)
+                : parts.contains(((Work.MoveOf) work).part());
     }
 
     private Necessity necessity(String id, boolean joint, boolean part) {
-        boolean prepared = !joint && !part && id.startsWith("prepare:");
-        if (prepared || needed.works().stream().anyMatch(work -> names(work, id, joint))) {
+        Rules rules = plan.request().rules();
+        Rules without;
+        List<String> parts;
+        if (joint) {
+            parts = List.of();
+            without = rules.forbidJoints(List.of(id));
+        } else if (part) {
+            parts = List.of(id);
+            without = rules.forbidParts(parts);
+        } else if (act(id) instanceof Act.MoveParts move) {
+            parts = move.parts();
+            without = rules.forbidParts(parts);
+        } else if (act(id) instanceof Act.Prepared) {
+            return new Necessity.EveryWay();
+        } else {
+            parts = List.of();
+            without = rules.forbidActs(List.of(id));
+        }
+        if (needed.works().stream().anyMatch(work -> names(work, joint ? id : "", parts))) {
             return new Necessity.EveryWay();
         }
-        Rules rules = plan.request().rules();
-        Rules without =
-                joint
-                        ? rules.forbidJoints(List.of(id))
-                        : part ? rules.forbidParts(List.of(id)) : rules.forbidActs(List.of(id));
         PlanResult result = new Planner().plan(plan.request().with(without));
         if (result instanceof PlanResult.Impossible) {
             return new Necessity.EveryWay();
