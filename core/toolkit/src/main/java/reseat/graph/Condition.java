@@ -16,7 +16,6 @@ public record Condition(Fact fact, List<String> orAlong) {
 
     /** Returns a short text. */
     public String label() {
-        return fact.label()
-                + (orAlong.isEmpty() ? "" : ", or " + Labels.and(orAlong) + " along");
+        return fact.label() + (orAlong.isEmpty() ? "" : ", or " + Labels.and(orAlong) + " along");
     }
 }

@@ -171,7 +171,8 @@ final class Failures {
                 continue;
             }
             for (Condition condition : steps.conditionsOfGoing(p, -1)) {
-                boolean ready = rings ? fails(condition.fact()) : rank.containsKey(condition.fact());
+                boolean ready =
+                        rings ? fails(condition.fact()) : rank.containsKey(condition.fact());
                 if (ready && noneComes(p, condition)) {
                     partRank.put(p, rings ? RING : rank(condition.fact()) + 1);
                     partCause.put(p, condition);

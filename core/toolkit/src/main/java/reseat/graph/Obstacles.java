@@ -86,7 +86,10 @@ final class Obstacles {
         if (goal instanceof Goal.Free free) {
             for (String target : free.targets()) {
                 if (fact instanceof Fact.Released released
-                        && graph.device().joint(released.joints().get(0)).holds().contains(target)) {
+                        && graph.device()
+                                .joint(released.joints().get(0))
+                                .holds()
+                                .contains(target)) {
                     return target
                             + " cannot be freed: "
                             + Labels.ids(released.joints())
@@ -115,9 +118,23 @@ final class Obstacles {
         return ((Fact.Cut) fact).supply() + " cannot be cut";
     }
 
+    private static String ring(Fact fact) {
+        String first = "this closes a ring: ";
+        if (fact instanceof Fact.Released released) {
+            String joints = Labels.ids(released.joints());
+            return first + "to release " + joints + ", " + joints + " must be released already";
+        }
+        if (fact instanceof Fact.Apart apart) {
+            String both = apart.part() + " and " + apart.other();
+            return first + "to part " + both + ", they must be apart already";
+        }
+        String supply = ((Fact.Cut) fact).supply();
+        return first + "to cut " + supply + ", it must be cut already";
+    }
+
     private void tell(Fact fact) {
         if (open.contains(fact)) {
-            lines.add("this closes a ring: that " + without(fact) + " is where it began");
+            lines.add(ring(fact));
             return;
         }
         if (!told.add(fact)) {

@@ -47,8 +47,7 @@ final class Outline {
     }
 
     private boolean target(String part) {
-        return graph.goal().orElse(null) instanceof Goal.Free free
-                && free.targets().contains(part);
+        return graph.goal().orElse(null) instanceof Goal.Free free && free.targets().contains(part);
     }
 
     private boolean small(Fact fact) {

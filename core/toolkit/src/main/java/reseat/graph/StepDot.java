@@ -109,7 +109,9 @@ public final class StepDot {
                             + quoted(Labels.ids(fact.joints()) + "\n" + how)
                             + mark(new Work.Release(fact.joints())));
             if (!steps.isEmpty()) {
-                steps.get(0).conditions().forEach(condition -> edge(source(condition.fact()), id, ""));
+                steps.get(0)
+                        .conditions()
+                        .forEach(condition -> edge(source(condition.fact()), id, ""));
             }
         }
         return id;
@@ -135,7 +137,8 @@ public final class StepDot {
     private static String along(Condition condition) {
         return condition.orAlong().isEmpty()
                 ? ""
-                : "style=dashed, label=" + quoted("or " + Labels.and(condition.orAlong()) + "\nalong");
+                : "style=dashed, label="
+                        + quoted("or " + Labels.and(condition.orAlong()) + "\nalong");
     }
 
     private String mark(Work work) {
@@ -154,13 +157,16 @@ public final class StepDot {
 
     private void edge(String from, String to, String look) {
         if (!from.equals(to)) {
-            edges.add(quoted(from) + " -> " + quoted(to) + (look.isEmpty() ? "" : " [" + look + "]"));
+            edges.add(
+                    quoted(from) + " -> " + quoted(to) + (look.isEmpty() ? "" : " [" + look + "]"));
         }
     }
 
     private String text() {
         StringBuilder out = new StringBuilder("digraph steps {\n").append(LOOK);
-        out.append("  label=").append(quoted("Step graph of " + graph.device() + "\n" + LEGEND)).append("\n");
+        out.append("  label=")
+                .append(quoted("Step graph of " + graph.device() + "\n" + LEGEND))
+                .append("\n");
         int number = 0;
         for (List<String> place : places()) {
             boolean several = places().size() > 1;
@@ -216,8 +222,6 @@ public final class StepDot {
     }
 
     private static String quoted(String text) {
-        return '"'
-                + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n")
-                + '"';
+        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + '"';
     }
 }

@@ -24,8 +24,7 @@ import reseat.model.State;
  * <p>Facts once reached are taken to stay reached, and steps are looked at one by one, so the graph
  * is a relaxation: what it calls needed is needed by every valid plan, what it calls impossible is
  * impossible; but not everything that it allows exists. Acts that the rules forbid are left out,
- * except for moves of certain parts together. Costs the square of the device in time at worst, once;
- * queries are cheap. Immutable; may be shared between threads.
+ * except for moves of certain parts together. Immutable; may be shared between threads.
  */
 public final class StepGraph {
 

@@ -53,7 +53,10 @@ public final class StepText {
             line("Nothing needs to be done.");
             return;
         }
-        line("Every way needs " + count(needed.works().size(), "work") + ". After = the works just before it.");
+        line(
+                "Every way needs "
+                        + count(needed.works().size(), "work")
+                        + ". After = the works just before it.");
         line("");
         table(needed);
         line("");
@@ -67,7 +70,7 @@ public final class StepText {
             tree(roots.get(i), "", last, List.of());
         }
         if (!aside.isEmpty()) {
-            wrapped("  ", "└ nothing that is no part of the spare has come along: " + String.join(", ", aside));
+            wrapped("  ", "└ left behind: " + String.join(", ", aside));
         }
     }
 
@@ -75,7 +78,8 @@ public final class StepText {
         List<String[]> rows = new ArrayList<>();
         rows.add(new String[] {"no", "work", "how", "after"});
         for (Work work : needed.works()) {
-            List<String> numbers = needed.numbersBefore(work).stream().map(String::valueOf).toList();
+            List<String> numbers =
+                    needed.numbersBefore(work).stream().map(String::valueOf).toList();
             rows.add(
                     new String[] {
                         String.valueOf(rows.size()),
@@ -201,7 +205,13 @@ public final class StepText {
             Fact.Released fact = new Fact.Released(joints);
             List<Step> steps = graph.steps.steps(fact);
             String site = graph.device().joint(joints.get(0)).site();
-            line("  " + Labels.ids(joints) + "  [" + (steps.isEmpty() ? "no way" : hows(steps)) + "] on " + site);
+            line(
+                    "  "
+                            + Labels.ids(joints)
+                            + "  ["
+                            + (steps.isEmpty() ? "no way" : hows(steps))
+                            + "] on "
+                            + site);
             if (!steps.isEmpty()) {
                 steps.get(0).conditions().forEach(this::condition);
             }
@@ -231,13 +241,21 @@ public final class StepText {
         line("");
         line("TOGETHER  what one move could take at most, and what must be done before");
         for (Group group : groups) {
-            wrapped("    ", "  " + Labels.and(group.parts()) + "  [" + tool(group.tool(), group.posture()) + "]");
+            wrapped(
+                    "    ",
+                    "  "
+                            + Labels.and(group.parts())
+                            + "  ["
+                            + tool(group.tool(), group.posture())
+                            + "]");
             group.ties().forEach(tie -> wrapped("      ", "    " + tie.label()));
             once(group);
             for (String part : group.parts()) {
                 List<String> always = graph.leavesWith(part).always();
                 if (!always.isEmpty()) {
-                    wrapped("      ", "    " + part + " never leaves without " + Labels.and(always));
+                    wrapped(
+                            "      ",
+                            "    " + part + " never leaves without " + Labels.and(always));
                 }
             }
         }

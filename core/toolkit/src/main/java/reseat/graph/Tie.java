@@ -19,7 +19,8 @@ public record Tie(List<String> parts, Kind kind, List<String> joints) {
     /** Returns a short text: "hinge-1 holds lid and frame", "shield lies on board". */
     public String label() {
         return switch (kind) {
-            case RIGID -> Labels.ids(joints) + Labels.verb(joints, " hold") + " " + Labels.and(parts);
+            case RIGID ->
+                    Labels.ids(joints) + Labels.verb(joints, " hold") + " " + Labels.and(parts);
             case SLACK ->
                     Labels.ids(joints)
                             + Labels.verb(joints, " link")

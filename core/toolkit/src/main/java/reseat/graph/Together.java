@@ -40,9 +40,7 @@ final class Together {
             }
         }
         List<Tie> ties =
-                ties(all).stream()
-                        .filter(tie -> tie.parts().contains(c.partIds[part]))
-                        .toList();
+                ties(all).stream().filter(tie -> tie.parts().contains(c.partIds[part])).toList();
         return new Company(c.partIds[part], names(always), names(possible), ties);
     }
 
@@ -146,8 +144,7 @@ final class Together {
             if (Arrays.stream(c.holds[j]).allMatch(parts::contains)) {
                 List<String> held = Arrays.stream(c.holds[j]).mapToObj(p -> c.partIds[p]).toList();
                 Tie.Kind kind = c.slack[j] ? Tie.Kind.SLACK : Tie.Kind.RIGID;
-                joints.computeIfAbsent(
-                                new Tie(held, kind, List.of()), key -> new ArrayList<>())
+                joints.computeIfAbsent(new Tie(held, kind, List.of()), key -> new ArrayList<>())
                         .addAll(List.of(c.members[j]));
             }
         }

@@ -66,7 +66,12 @@ final class Dependencies {
                 if (connected(act, joint)
                         && joint.holds().contains(part)
                         && joint.holds().contains(other)) {
-                    return part + " goes along with " + other + ", to which " + joint.id() + " holds it";
+                    return part
+                            + " goes along with "
+                            + other
+                            + ", to which "
+                            + joint.id()
+                            + " holds it";
                 }
             }
         }

@@ -32,8 +32,7 @@ public final class Why {
         device = request.device();
         acts = plan.acts().stream().map(CostedAct::act).toList();
         dependencies = new Dependencies(request, acts);
-        needed =
-                StepGraph.of(device, request.start(), request.rules()).neededFor(request.goal());
+        needed = StepGraph.of(device, request.start(), request.rules()).neededFor(request.goal());
     }
 
     /** Looks into a plan; takes milliseconds. */
@@ -42,8 +41,8 @@ public final class Why {
     }
 
     /**
-     * Explains. Takes as long as another plan, with the effort of the request, where the facts alone
-     * do not show that every way needs it.
+     * Explains. Takes as long as another plan, with the effort of the request, where the facts
+     * alone do not show that every way needs it.
      *
      * <p>The necessity of a release is that of its way, that of a move of several parts tells
      * whether all of them could stay where they are.
@@ -125,8 +124,7 @@ public final class Why {
         while (!open.isEmpty() && !seen[goal]) {
             int at = open.removeFirst();
             for (Dependencies.Link link : dependencies.after(at)) {
-                boolean apt =
-                        at != index || part.isEmpty() || link.subject().equals(part.get());
+                boolean apt = at != index || part.isEmpty() || link.subject().equals(part.get());
                 if (apt && !seen[link.to()]) {
                     seen[link.to()] = true;
                     from[link.to()] = link;

@@ -36,8 +36,7 @@ final class Task {
     Task(PlanRequest request) {
         Rules rules = request.rules();
         question =
-                new Question(
-                        request.device(), request.start(), Optional.of(request.goal()), rules);
+                new Question(request.device(), request.start(), Optional.of(request.goal()), rules);
         c = question.c;
         need = question.need;
         requiredTools = List.copyOf(rules.requiredTools());
