@@ -21,7 +21,7 @@ import reseat.model.Problem;
  */
 class BrokenInputTest {
 
-    private static final int FILES = 700;
+    private static final int FILES = 400;
 
     /** Words that mean something to a parser or to the reader. */
     private static final List<String> WORDS =

@@ -54,6 +54,19 @@ class DeviceFilesTest {
     }
 
     @Test
+    void bareNumbersOfASeatAreMillimetresAndNewtonMetres() {
+        Device tin =
+                tin(
+                        "y: 5, torque: 0.18 N·m",
+                        "y: 5, clamped: 1.4, torque: 0.2, behind: {part: cell, gap: 0.6}");
+        Seat b = tin.joint("lid-screw.b").seat().orElseThrow();
+
+        assertEquals(OptionalDouble.of(1.4), b.clampedMm());
+        assertEquals(OptionalDouble.of(0.2), b.torqueNm());
+        assertEquals("[Behind[part=cell, gapMm=0.6]]", b.behind().toString());
+    }
+
+    @Test
     void aWayThatIsLeftOutComesFromTheKindOfJoint() {
         Way way = tin().joint("cell-plug").ways().get("usual");
 

@@ -1,5 +1,7 @@
 package reseat.oracle;
 
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 
 /**
@@ -19,19 +21,38 @@ final class Seeds {
     }
 
     /** Runs a check on one seed; a failure tells the seed, the device and how to repeat it. */
-    static void check(Class<?> test, long seed, LongConsumer check) {
+    static Optional<AssertionError> check(Class<?> test, long seed, LongConsumer check) {
         try {
             check.accept(seed);
+            return Optional.empty();
         } catch (AssertionError | RuntimeException e) {
-            throw new AssertionError(
-                    e.getMessage()
-                            + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest="
-                            + test.getSimpleName()
-                            + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed="
-                            + seed
-                            + "\n\n"
-                            + RandomDevices.of(seed),
-                    e);
+            return Optional.of(
+                    new AssertionError(
+                            e
+                                    + "\n\nRepeat: mvn -q -pl core/toolkit -am test -Dtest="
+                                    + test.getSimpleName()
+                                    + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.devices=1 -Dreseat.seed="
+                                    + seed
+                                    + "\n\n"
+                                    + RandomDevices.of(seed),
+                            e));
+        }
+    }
+
+    /** "expected: 1 but was: 2" stands at the end of the first line or two. */
+    private static String lastWords(AssertionError e) {
+        String text = String.valueOf(e.getMessage()).split("\n\nRepeat", 2)[0];
+        return text.length() <= 120 ? text : "... " + text.substring(text.length() - 120);
+    }
+
+    /** Throws the first failure, with the seeds of all. */
+    static void report(Map<Long, AssertionError> failures) {
+        if (!failures.isEmpty()) {
+            AssertionError first = failures.values().iterator().next();
+            StringBuilder all = new StringBuilder("seeds that fail:\n");
+            failures.forEach(
+                    (seed, e) -> all.append(seed).append(": ").append(lastWords(e)).append('\n'));
+            throw new AssertionError(all + "the first in full: " + first.getMessage(), first);
         }
     }
 }

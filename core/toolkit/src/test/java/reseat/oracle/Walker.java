@@ -1,5 +1,6 @@
 package reseat.oracle;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import reseat.model.Act;
@@ -38,6 +39,24 @@ final class Walker {
             return OptionalLong.empty();
         }
         return act instanceof Act.Release release ? release(release) : move((Act.MoveParts) act);
+    }
+
+    /** Returns all releases and moves that are allowed now, prepare acts apart. */
+    List<Act> allowed() {
+        List<Act> acts = new ArrayList<>();
+        for (int j = 0; j < masks.joints; j++) {
+            if (masks.mayRelease(state, j)) {
+                for (Masks.WayFacts way : masks.ways.get(j)) {
+                    acts.add(masks.releaseAct(j, way));
+                }
+            }
+        }
+        for (int set = 1; set < 1 << masks.parts; set++) {
+            if (masks.mayMove(state, set)) {
+                acts.add(masks.moveAct(set));
+            }
+        }
+        return acts;
     }
 
     private OptionalLong prepare(Act.Prepared act) {

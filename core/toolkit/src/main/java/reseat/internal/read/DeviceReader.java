@@ -174,7 +174,8 @@ public final class DeviceReader {
                 unknownDefaults(fields);
                 return Optional.of(fields);
             }
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
+            // a plugin is a stranger: whatever it throws is a problem of its data
             problems.error(
                     new Origin(name, 0, 0),
                     "the data of this family cannot be read: " + e.getMessage());

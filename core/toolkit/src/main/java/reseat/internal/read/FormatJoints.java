@@ -8,6 +8,8 @@ import static reseat.internal.read.FormatParts.length;
 import static reseat.internal.read.FormatParts.may;
 import static reseat.internal.read.FormatParts.must;
 import static reseat.internal.read.FormatParts.refs;
+import static reseat.internal.read.FormatParts.seatLength;
+import static reseat.internal.read.FormatParts.seatTorque;
 import static reseat.internal.read.FormatParts.several;
 import static reseat.internal.read.FormatParts.value;
 
@@ -49,16 +51,17 @@ final class FormatJoints {
                                             "material",
                                             value(ScalarType.TEXT),
                                             "Material that the thread is in.")),
-                            length(
+                            seatLength(
                                     "clamped",
                                     Need.NEVER,
                                     "Between bearing face of the head and first thread of the seat."),
-                            length("threaded", Need.NEVER, "Depth of usable thread."),
-                            length(
+                            seatLength("threaded", Need.NEVER, "Depth of usable thread."),
+                            seatLength(
                                     "depth",
                                     Need.NEVER,
                                     "Depth of the hole from its first thread; left out: a through hole."),
-                            length("bossOuter", Need.NEVER, "Outer diameter of boss or insert."),
+                            seatLength(
+                                    "bossOuter", Need.NEVER, "Outer diameter of boss or insert."),
                             List.of(
                                     may(
                                             "behind",
@@ -73,12 +76,12 @@ final class FormatJoints {
                                                                                             Scope
                                                                                                     .PART),
                                                                                     "What lies behind.")),
-                                                                    length(
+                                                                    seatLength(
                                                                             "gap",
                                                                             Need.ALWAYS,
                                                                             "Distance from the end of the hole.")))),
                                             "What lies behind the end of the hole, nearest first.")),
-                            FormatParts.torque("torque", "Torque that the maker gives."),
+                            seatTorque("torque", "Torque that the maker gives."),
                             List.of(
                                     may(
                                             "torqueSource",

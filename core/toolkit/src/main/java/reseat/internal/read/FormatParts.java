@@ -41,7 +41,11 @@ final class FormatParts {
                                     must(
                                             "text",
                                             value(ScalarType.TEXT),
-                                            "What to do, in the imperative.")),
+                                            "What to do, in the imperative."),
+                                    may(
+                                            "restore",
+                                            value(ScalarType.TEXT),
+                                            "What undoes it at the end, in the imperative.")),
                             time("time", "ms", Need.ALWAYS, "Time of the act."),
                             time(
                                     "restoreTime",
@@ -135,6 +139,10 @@ final class FormatParts {
                                     value(ScalarType.BOOL),
                                     "The hand stays on it until the next part is moved."),
                             may("magnetic", value(ScalarType.BOOL), "It catches loose screws."),
+                            may(
+                                    "captive",
+                                    value(ScalarType.BOOL),
+                                    "A screw that it loosens stays in its part."),
                             may(
                                     "dwell",
                                     value(ScalarType.DWELL),
@@ -283,10 +291,24 @@ final class FormatParts {
                         help + " In millimetres."));
     }
 
-    /** A torque with its unit, or the same in bare newton metres under a key that says so. */
-    static List<FormatKey> torque(String name, String help) {
+    /** A length of a seat: as {@link #length}, and a bare number will do. */
+    static List<FormatKey> seatLength(String name, Need need, String help) {
         return List.of(
-                new FormatKey(name, value(ScalarType.TORQUE), Need.NEVER, name + "Nm", help),
+                new FormatKey(name, value(ScalarType.SEAT_LENGTH), need, name + "Mm", help),
+                new FormatKey(
+                        name + "Mm",
+                        value(ScalarType.MM),
+                        Need.NEVER,
+                        name,
+                        help + " In millimetres."));
+    }
+
+    /**
+     * A torque of a seat, with its unit or bare, or in bare newton metres under a key that says so.
+     */
+    static List<FormatKey> seatTorque(String name, String help) {
+        return List.of(
+                new FormatKey(name, value(ScalarType.SEAT_TORQUE), Need.NEVER, name + "Nm", help),
                 new FormatKey(
                         name + "Nm",
                         value(ScalarType.NM),

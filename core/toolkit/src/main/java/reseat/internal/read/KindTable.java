@@ -27,8 +27,10 @@ final class KindTable {
                     Kind.Scope.MANIPULATION,
                     "manipulations");
 
-    private final Map<Kind.Scope, Map<String, Entry>> entries = new EnumMap<>(Kind.Scope.class);
-    private final Map<Kind.Scope, Map<String, Kind>> used = new EnumMap<>(Kind.Scope.class);
+    private final Map<Kind.Scope, Map<String, Look>> registered = new EnumMap<>(Kind.Scope.class);
+    private final Map<Kind.Scope, Map<String, Entry>> used = new EnumMap<>(Kind.Scope.class);
+    private final String deviceFile;
+    private final Uses uses;
 
     /**
      * A kind with what only the reader needs of it.
@@ -48,13 +50,12 @@ final class KindTable {
      * @param uses reads what a kind consumes
      */
     KindTable(Look device, Look stated, String deviceFile, Uses uses) {
+        this.deviceFile = deviceFile;
+        this.uses = uses;
         for (Kind.Scope scope : Kind.Scope.values()) {
             String section = Objects.requireNonNull(SECTIONS.get(scope));
-            Map<String, Entry> table = new LinkedHashMap<>();
-            device.look("kinds")
-                    .table(section)
-                    .forEach((id, look) -> table.put(id, entry(id, scope, look, deviceFile, uses)));
-            entries.put(scope, table);
+            Map<String, Look> table = device.look("kinds").table(section);
+            registered.put(scope, table);
             used.put(scope, new LinkedHashMap<>());
             stated.look("kinds").table(section).keySet().stream()
                     .filter(table::containsKey)
@@ -95,8 +96,7 @@ final class KindTable {
         };
     }
 
-    private static Entry entry(
-            String id, Kind.Scope scope, Look look, String deviceFile, Uses uses) {
+    private Entry entry(String id, Kind.Scope scope, Look look) {
         Kind kind =
                 new Kind(
                         id,
@@ -107,8 +107,8 @@ final class KindTable {
                         constant(Kind.Role.values(), look, "role"),
                         look.text("tool"),
                         look.text("posture"),
-                        time(look, "time", deviceFile),
-                        time(look, "restoreTime", deviceFile),
+                        time(look, "time"),
+                        time(look, "restoreTime"),
                         look.texts("hazards"),
                         look.texts("handling"),
                         uses.read(look, "consumes"),
@@ -116,13 +116,14 @@ final class KindTable {
                         look.flag("irreversible", false),
                         look.flag("keepHold", false),
                         look.flag("magnetic", false),
+                        look.flag("captive", false),
                         look.number("dwell", ScalarType.DWELL).map(Number::longValue).orElse(0L),
                         look.count("ratedCycles"),
                         look.text("source", ""));
         return new Entry(kind, look.flag("slack", false), look.text("way"));
     }
 
-    private static Optional<Duration> time(Look look, String key, String deviceFile) {
+    private Optional<Duration> time(Look look, String key) {
         boolean own = look.at(key).file().equals(deviceFile);
         Duration.Basis place = own ? Duration.Basis.DEVICE : Duration.Basis.FAMILY;
         Optional<Duration.Basis> told = constant(Duration.Basis.values(), look, key + "Basis");
@@ -145,15 +146,14 @@ final class KindTable {
     }
 
     /**
-     * Returns a kind and counts it as used. One that nobody registered is a plain one without
-     * defaults.
+     * Returns a kind and counts it as used; a device uses few of those that there are, so they are
+     * made here. One that nobody registered is a plain one without defaults.
      */
     Entry use(Kind.Scope scope, String id) {
-        Entry entry =
-                Objects.requireNonNull(entries.get(scope))
-                        .computeIfAbsent(id, kind -> plain(scope, kind));
-        Objects.requireNonNull(used.get(scope)).put(id, entry.kind());
-        return entry;
+        Look look = Objects.requireNonNull(registered.get(scope)).get(id);
+        return Objects.requireNonNull(used.get(scope))
+                .computeIfAbsent(
+                        id, kind -> look == null ? plain(scope, kind) : entry(kind, scope, look));
     }
 
     private static Entry plain(Kind.Scope scope, String id) {
@@ -176,20 +176,28 @@ final class KindTable {
                         false,
                         false,
                         false,
+                        false,
                         0,
                         OptionalInt.empty(),
                         "");
         return new Entry(kind, false, Optional.empty());
     }
 
-    /** Returns the kinds that were used, in the order of the registry where they stand in it. */
+    /**
+     * Returns the kinds that were used, in the order of the registry; those that nobody registered
+     * come last.
+     */
     List<Kind> used() {
         List<Kind> all = new ArrayList<>();
         for (Kind.Scope scope : Kind.Scope.values()) {
-            Map<String, Kind> some = Objects.requireNonNull(used.get(scope));
-            Objects.requireNonNull(entries.get(scope)).keySet().stream()
-                    .filter(some::containsKey)
-                    .forEach(id -> all.add(Objects.requireNonNull(some.get(id))));
+            Map<String, Entry> some = new LinkedHashMap<>(Objects.requireNonNull(used.get(scope)));
+            for (String id : Objects.requireNonNull(registered.get(scope)).keySet()) {
+                Entry entry = some.remove(id);
+                if (entry != null) {
+                    all.add(entry.kind());
+                }
+            }
+            some.values().forEach(entry -> all.add(entry.kind()));
         }
         return all;
     }

@@ -62,12 +62,12 @@ final class Look {
 
     /** Returns a length under a key, or under the same with {@code Mm}, in millimetres. */
     OptionalDouble mm(String key) {
-        return real(key, ScalarType.LENGTH, key + "Mm", ScalarType.MM);
+        return real(key, ScalarType.SEAT_LENGTH, key + "Mm", ScalarType.MM);
     }
 
     /** Returns a torque under a key, or under the same with {@code Nm}, in newton metres. */
     OptionalDouble nm(String key) {
-        return real(key, ScalarType.TORQUE, key + "Nm", ScalarType.NM);
+        return real(key, ScalarType.SEAT_TORQUE, key + "Nm", ScalarType.NM);
     }
 
     private OptionalDouble real(String key, ScalarType type, String bareKey, ScalarType bareType) {

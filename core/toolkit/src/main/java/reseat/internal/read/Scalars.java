@@ -43,6 +43,10 @@ final class Scalars {
         QUANTITY("a number greater than zero"),
         LENGTH("a length"),
         TORQUE("a torque"),
+        /** A length of a seat: as in seat tables, bare numbers are millimetres. */
+        SEAT_LENGTH("a length"),
+        /** A torque of a seat: as in seat tables, bare numbers are newton metres. */
+        SEAT_TORQUE("a torque"),
         MS("a whole number of milliseconds"),
         TIME("a time"),
         DWELL("a time");
@@ -153,6 +157,8 @@ final class Scalars {
                             measured(scalar, Units.Quantity.TORQUE),
                             BigDecimal.ZERO,
                             MAX_NM);
+            case SEAT_LENGTH -> number(bareOr(scalar, ScalarType.MM, ScalarType.LENGTH), scalar);
+            case SEAT_TORQUE -> number(bareOr(scalar, ScalarType.NM, ScalarType.TORQUE), scalar);
             case MS ->
                     whole(
                             between(type, scalar, bare(type, scalar), BigDecimal.ZERO, MAX_MS),
@@ -190,6 +196,10 @@ final class Scalars {
                 rounded(ms).longValueExact(),
                 stated,
                 scalar.kind() == Node.ScalarKind.NUMBER ? text + " ms" : text);
+    }
+
+    private static ScalarType bareOr(Node.Scalar scalar, ScalarType bare, ScalarType measured) {
+        return scalar.kind() == Node.ScalarKind.NUMBER ? bare : measured;
     }
 
     private static BigDecimal anyTime(Node.Scalar scalar) throws WrongValue {

@@ -143,6 +143,8 @@ public final class SchemaWriter {
             case MM, NM -> type("number").put("minimum", 0);
             case QUANTITY -> type("number").put("exclusiveMinimum", 0);
             case LENGTH, TORQUE -> type("string").put("pattern", "^\\s*[+]?[0-9.]");
+            case SEAT_LENGTH -> anyOf(value(ScalarType.MM), value(ScalarType.LENGTH));
+            case SEAT_TORQUE -> anyOf(value(ScalarType.NM), value(ScalarType.TORQUE));
             case TIME, DWELL -> anyOf(type("integer").put("minimum", 0), type("string"));
         };
     }
