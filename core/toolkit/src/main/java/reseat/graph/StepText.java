@@ -45,7 +45,7 @@ public final class StepText {
         Optional<Blocked> blocked = new Obstacles(graph).explain();
         if (blocked.isPresent()) {
             line("There is no way:");
-            blocked.get().chain().forEach(why -> wrapped("  ", "  - " + why));
+            blocked.get().chain().forEach(why -> wrapped("    ", "  - " + why));
             return;
         }
         Needed needed = graph.needed();
