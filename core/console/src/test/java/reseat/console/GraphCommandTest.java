@@ -67,7 +67,8 @@ class GraphCommandTest {
         Ran ran = Ran.reseat("graph", file, "--free", "fam");
 
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("box has no part \"fam\"; the nearest is \"fan\""), ran.err());
+        assertTrue(
+                ran.err().contains("box has no part \"fam\"; the nearest is \"fan\""), ran.err());
         assertEquals(2, Ran.reseat("graph", file, "--free", "fan", "--all").code());
     }
 }

@@ -1,6 +1,8 @@
 package reseat.graph;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,8 +23,9 @@ public final class StepDot {
                     + "  node [fontname=\"Helvetica\", fontsize=11, color=\"#34515e\", margin=\"0.10,0.05\","
                     + " height=0.3]\n"
                     + "  edge [color=\"#6b7f88\", arrowsize=0.6, fontname=\"Helvetica\", fontsize=9]\n";
+    private static final String FACT = "fact: ";
     private static final String LEGEND =
-            "filled: every way needs it   ellipse: any one will do   dashed: or what is named";
+            "filled: every way needs it   ellipse: any one will do   dashed: or what is named comes along";
     private static final String NEEDED = ", style=filled, fillcolor=\"#dcebe4\"";
 
     private final StepGraph graph;
@@ -30,7 +33,7 @@ public final class StepDot {
     private final Set<Work> needed;
     private final Map<String, Map<String, String>> clusters = new LinkedHashMap<>();
     private final Map<String, String> circles = new LinkedHashMap<>();
-    private final Set<String> edges = new LinkedHashSet<>();
+    private final Map<String, Map<String, String>> edges = new LinkedHashMap<>();
     private final Set<Object> drawn = new LinkedHashSet<>();
 
     private StepDot(StepGraph graph) {
@@ -75,7 +78,7 @@ public final class StepDot {
         if (fact instanceof Fact.Apart && sources.size() == 1 && folded.isEmpty()) {
             return sources.get(0);
         }
-        String id = "fact: " + fact.label();
+        String id = FACT + fact.label();
         if (drawn.add(fact)) {
             circles.put(
                     id,
@@ -137,8 +140,7 @@ public final class StepDot {
     private static String along(Condition condition) {
         return condition.orAlong().isEmpty()
                 ? ""
-                : "style=dashed, label="
-                        + quoted("or " + Labels.and(condition.orAlong()) + "\nalong");
+                : "style=dashed, label=" + quoted("or " + Labels.ids(condition.orAlong()));
     }
 
     private String mark(Work work) {
@@ -157,9 +159,48 @@ public final class StepDot {
 
     private void edge(String from, String to, String look) {
         if (!from.equals(to)) {
-            edges.add(
-                    quoted(from) + " -> " + quoted(to) + (look.isEmpty() ? "" : " [" + look + "]"));
+            edges.computeIfAbsent(from, key -> new LinkedHashMap<>()).putIfAbsent(to, look);
         }
+    }
+
+    /** Tells whether an edge says nothing new: what it asks for is asked for on the way. */
+    private boolean idle(String from, String to) {
+        Deque<String> open = new ArrayDeque<>(firm(from));
+        open.remove(to);
+        Set<String> seen = new LinkedHashSet<>(open);
+        while (!open.isEmpty()) {
+            for (String next : firm(open.removeFirst())) {
+                if (next.equals(to)) {
+                    return true;
+                }
+                if (seen.add(next)) {
+                    open.addLast(next);
+                }
+            }
+        }
+        return false;
+    }
+
+    /** What waits for a node whatever else is done. */
+    private List<String> firm(String from) {
+        return edges.getOrDefault(from, Map.of()).entrySet().stream()
+                .filter(edge -> edge.getValue().isEmpty() && !edge.getKey().startsWith(FACT))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private void edges(StringBuilder out) {
+        edges.forEach(
+                (from, tos) ->
+                        tos.forEach(
+                                (to, look) -> {
+                                    String arrow = quoted(from) + " -> " + quoted(to);
+                                    if (!look.isEmpty()) {
+                                        line(out, "  ", arrow + " [" + look + "]");
+                                    } else if (!idle(from, to)) {
+                                        line(out, "  ", arrow);
+                                    }
+                                }));
     }
 
     private String text() {
@@ -184,7 +225,7 @@ public final class StepDot {
             }
         }
         circles.forEach((id, look) -> line(out, "  ", quoted(id) + " [" + look + "]"));
-        edges.forEach(edge -> line(out, "  ", edge));
+        edges(out);
         return out.append("}\n").toString();
     }
 
