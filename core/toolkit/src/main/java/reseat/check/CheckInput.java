@@ -1,13 +1,12 @@
 package reseat.check;
 
-import reseat.model.Device;
-import reseat.model.Joint;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.model.Device;
+import reseat.model.Joint;
 
 /**
  * What checks are run on.

@@ -1,5 +1,7 @@
 package reseat.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import reseat.fasten.FastenerTables;
 import reseat.internal.check.BoltedFacts;
 import reseat.internal.check.CutDepthCheck;
@@ -11,9 +13,6 @@ import reseat.internal.check.TorqueLimitCheck;
 import reseat.internal.check.TorqueMissingCheck;
 import reseat.internal.check.UnknownNamesCheck;
 import reseat.internal.check.WrongScrewCheck;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The checks of screws, seats, drives and cuts. */
 public final class FastenerChecks {

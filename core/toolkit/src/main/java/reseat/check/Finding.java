@@ -1,9 +1,8 @@
 package reseat.check;
 
-import reseat.model.Origin;
-
 import java.util.Comparator;
 import java.util.List;
+import reseat.model.Origin;
 
 /**
  * One thing that a check has to say.

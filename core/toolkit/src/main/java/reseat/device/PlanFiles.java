@@ -7,7 +7,9 @@ import reseat.model.Act;
 import reseat.model.BadInputException;
 import reseat.model.State;
 
-/** Reads plans, lists of acts and states. What a file may hold is told in core/docs/plan-json.md. */
+/**
+ * Reads plans, lists of acts and states. What a file may hold is told in core/docs/plan-json.md.
+ */
 public final class PlanFiles {
 
     private PlanFiles() {}

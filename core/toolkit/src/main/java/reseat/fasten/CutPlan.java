@@ -1,12 +1,11 @@
 package reseat.fasten;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import reseat.internal.fasten.CutGeometry;
 import reseat.internal.fasten.CutPasses;
 import reseat.model.Bond;
 import reseat.model.Point;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * How deep a blade or pick goes, from the edge of a bonded part inwards.

@@ -1,14 +1,13 @@
 package reseat.fasten;
 
-import reseat.fasten.DriverFit.Verdict;
-import reseat.internal.fasten.Names;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.fasten.DriverFit.Verdict;
+import reseat.internal.fasten.Names;
 
 /** Drives of screws, which driver fits which recess, and what torque they stand. */
 public final class Drives {
@@ -63,8 +62,8 @@ public final class Drives {
     private List<Spelling> spellings() {
         List<Spelling> all = new ArrayList<>();
         for (TableRow row : tables.rows(FastenerTable.DRIVE_SYSTEMS)) {
-            for (String prefix : row.text("prefix").split(",")) {
-                all.add(new Spelling(prefix.strip(), row));
+            for (String prefix : Names.items(row.text("prefix"))) {
+                all.add(new Spelling(prefix, row));
             }
             all.add(new Spelling(row.text("system"), row));
         }
@@ -86,7 +85,7 @@ public final class Drives {
             }
         }
         if (spelling.system().text("measured").equals("yes") && size.matches("\\d+(\\.\\d+)?")) {
-            String prefix = spelling.system().text("prefix").split(",")[0];
+            String prefix = Names.items(spelling.system().text("prefix")).get(0);
             return Double.parseDouble(size) > 0
                     ? Optional.of(new Drive(prefix + size, system, size, title))
                     : Optional.empty();
@@ -100,7 +99,7 @@ public final class Drives {
 
     private static boolean sameSize(String a, String b) {
         // numbers of cross recesses are text: 00 is not 0
-        return a.equals(b) || (a.contains(".") || b.contains(".")) && rank(a) == rank(b);
+        return a.equals(b) || ((a.contains(".") || b.contains(".")) && rank(a) == rank(b));
     }
 
     /** Returns what a driver does in a recess. */

@@ -1,9 +1,8 @@
 package reseat.fasten;
 
+import java.io.Serial;
 import reseat.model.Origin;
 import reseat.model.Problem;
-
-import java.io.Serial;
 
 /**
  * Thrown when something about a fastener is missing, unknown or impossible. The message is one

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import reseat.internal.fasten.Names;
 
 /**
  * The tables, each a CSV file of its name with a header row. Every row ends with its source and a
@@ -111,6 +112,8 @@ public enum FastenerTable {
 
     private final String title;
     private final int keys;
+
+    @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of records
     private final List<Column> columns;
 
     FastenerTable(String title, int keys, String... columns) {
@@ -183,7 +186,8 @@ public enum FastenerTable {
             return switch (kind) {
                 case "positive" -> new Column(name, optional, Kind.POSITIVE, List.of());
                 case "share" -> new Column(name, optional, Kind.SHARE, List.of());
-                default -> new Column(name, optional, Kind.WORD, Arrays.asList(kind.split("\\|")));
+                default ->
+                        new Column(name, optional, Kind.WORD, Names.items(kind.replace('|', ',')));
             };
         }
     }

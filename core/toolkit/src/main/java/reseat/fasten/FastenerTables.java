@@ -1,12 +1,5 @@
 package reseat.fasten;
 
-import reseat.internal.fasten.Names;
-import reseat.internal.fasten.TableReader;
-import reseat.internal.fasten.ThreadNames;
-import reseat.model.BadInputException;
-import reseat.model.Origin;
-import reseat.model.Problem;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -23,6 +16,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.internal.fasten.Names;
+import reseat.internal.fasten.TableReader;
+import reseat.internal.fasten.ThreadNames;
+import reseat.model.BadInputException;
+import reseat.model.Origin;
+import reseat.model.Problem;
 
 /**
  * The tables of threads, strengths, heads, drives, materials and units, as data with a source per
@@ -246,7 +245,7 @@ public final class FastenerTables {
 
     private static List<String> aliases(TableRow row) {
         String cell = row.cells().getOrDefault("alias", "");
-        return Arrays.asList(cell.toLowerCase(Locale.ROOT).split(","));
+        return Names.items(cell.toLowerCase(Locale.ROOT));
     }
 
     private static FastenerTables shipped() {

@@ -1,12 +1,5 @@
 package reseat.fasten;
 
-import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Numbers;
-import reseat.model.Device;
-import reseat.model.Kind;
-import reseat.model.ScrewType;
-import reseat.model.Seat;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,6 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import reseat.fasten.StackUp.Outcome;
+import reseat.internal.fasten.Numbers;
+import reseat.model.Device;
+import reseat.model.Kind;
+import reseat.model.ScrewType;
+import reseat.model.Seat;
 
 /**
  * Which screw types a person can take for one another, weighed by what happens when they do.
@@ -29,6 +28,8 @@ import java.util.Optional;
 public record LookAlikes(List<String> types, List<Pair> pairs) {
 
     private static final double DIAMETER_SEEN_MM = 0.3;
+
+    private static final double PITCH_SEEN = 1.8;
 
     public LookAlikes {
         types = List.copyOf(types);
@@ -124,8 +125,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         return pairs.stream()
                 .filter(
                         p ->
-                                p.one().equals(one) && p.other().equals(other)
-                                        || p.one().equals(other) && p.other().equals(one))
+                                (p.one().equals(one) && p.other().equals(other))
+                                        || (p.one().equals(other) && p.other().equals(one)))
                 .findFirst();
     }
 
@@ -157,8 +158,12 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
      */
     public static List<String> visible(FastenerTables tables, ScrewType a, ScrewType b, Eye eye) {
         List<String> seen = new ArrayList<>();
-        double d = tables.thread(a.thread()).diameterMm() - tables.thread(b.thread()).diameterMm();
-        if (Math.abs(d) >= DIAMETER_SEEN_MM) {
+        ScrewThread first = tables.thread(a.thread());
+        ScrewThread second = tables.thread(b.thread());
+        double pitches = first.pitchMm() / second.pitchMm();
+        if (Math.abs(first.diameterMm() - second.diameterMm()) >= DIAMETER_SEEN_MM
+                || pitches >= PITCH_SEEN
+                || pitches <= 1 / PITCH_SEEN) {
             seen.add("thread " + a.thread() + " / " + b.thread());
         }
         if (Math.abs(a.lengthMm() - b.lengthMm()) > eye.lengthMm() + 1e-9) {
@@ -182,7 +187,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         Drive other = tables.drives().drive(b.drive());
         // cross recesses of another system look the same; another bit size is felt
         boolean crosses = one.system().startsWith("cross") && other.system().startsWith("cross");
-        if (!one.size().equals(other.size()) || !one.system().equals(other.system()) && !crosses) {
+        if (!one.size().equals(other.size())
+                || (!one.system().equals(other.system()) && !crosses)) {
             seen.add("drive " + one.id() + " / " + other.id());
         }
         if (!a.finish().isEmpty()

@@ -1,16 +1,15 @@
 package reseat.fasten;
 
-import reseat.fasten.TighteningPattern.Backing;
-import reseat.fasten.TighteningPattern.Stage;
-import reseat.model.Device;
-import reseat.model.Point;
-import reseat.model.Seat;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import reseat.fasten.TighteningPattern.Backing;
+import reseat.fasten.TighteningPattern.Stage;
+import reseat.model.Device;
+import reseat.model.Point;
+import reseat.model.Seat;
 
 /**
  * The order in which the screws of a device's part are tightened, by joint.

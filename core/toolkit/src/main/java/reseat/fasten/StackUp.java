@@ -1,15 +1,14 @@
 package reseat.fasten;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import reseat.internal.fasten.SeatReach;
 import reseat.internal.fasten.SwapJudge;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How a screw lies in a seat, along its axis.

@@ -1,12 +1,11 @@
 package reseat.fasten;
 
-import reseat.model.Origin;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.model.Origin;
 
 /**
  * One row of a table, already checked against its columns.

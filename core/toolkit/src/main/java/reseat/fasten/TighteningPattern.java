@@ -1,12 +1,11 @@
 package reseat.fasten;
 
-import reseat.internal.fasten.RingOrder;
-import reseat.model.Point;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import reseat.internal.fasten.RingOrder;
+import reseat.model.Point;
 
 /**
  * The order in which the screws of one part are tightened, pass by pass.

@@ -1,15 +1,14 @@
 package reseat.fasten;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import reseat.fasten.TorqueAdvice.Basis;
 import reseat.internal.fasten.RequestText;
 import reseat.internal.fasten.TorqueEstimates;
 import reseat.model.Device;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-
-import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 
 /**
  * Says which torque a screw gets: what the maker gives for the seat; else what the table of the

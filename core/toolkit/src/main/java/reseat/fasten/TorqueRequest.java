@@ -1,9 +1,8 @@
 package reseat.fasten;
 
-import reseat.model.Seat;
-
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.model.Seat;
 
 /**
  * What an estimate of a torque starts from. Nothing here has a silent default: what is not told is

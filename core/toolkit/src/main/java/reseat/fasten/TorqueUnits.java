@@ -1,13 +1,12 @@
 package reseat.fasten;
 
-import reseat.internal.fasten.Names;
-
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import reseat.internal.fasten.Names;
 
 /**
  * The units of torque that shops use. Factors are exact; they follow from lbf = 4.4482216152605 N,
@@ -73,7 +72,7 @@ public final class TorqueUnits {
 
     private Optional<TorqueUnit> find(String wanted, boolean loosely) {
         for (TableRow row : rows) {
-            for (String spelling : (row.text("unit") + "," + row.text("alias")).split(",")) {
+            for (String spelling : Names.items(row.text("unit") + "," + row.text("alias"))) {
                 String known = dotted(spelling);
                 // a prefix must keep its case: mN·m is not MN·m
                 boolean same =

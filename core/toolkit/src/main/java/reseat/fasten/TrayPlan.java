@@ -1,15 +1,14 @@
 package reseat.fasten;
 
-import reseat.internal.fasten.Colouring;
-import reseat.model.Device;
-import reseat.model.Seat;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import reseat.internal.fasten.Colouring;
+import reseat.model.Device;
+import reseat.model.Seat;
 
 /**
  * The fewest tray compartments in which no two screws lie together that are dangerous to confuse;

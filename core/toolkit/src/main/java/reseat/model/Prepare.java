@@ -15,7 +15,6 @@ import java.util.List;
 public record Prepare(
         String id, String text, String restore, long ms, long restoreMs, List<String> hazards) {
 
-
     public Prepare {
         hazards = List.copyOf(hazards);
     }

@@ -242,8 +242,7 @@ final class NoteMaker {
     }
 
     private void wear(Joint joint, List<Advice> here) {
-        Optional<Integer> rated =
-                device.kindOf(joint).ratedCycles().stream().boxed().findFirst();
+        Optional<Integer> rated = device.kindOf(joint).ratedCycles().stream().boxed().findFirst();
         int made = joint.madeCycles() + 1;
         if (rated.isPresent() && made > rated.get()) {
             add(
@@ -266,8 +265,7 @@ final class NoteMaker {
     private void add(Advice.Kind kind, String subject, String text, List<Advice> here) {
         boolean known = !said.add(kind + " " + text);
         if (here.stream().noneMatch(a -> a.kind() == kind && a.text().equals(text))) {
-            here.add(
-                    new Advice(kind, Signal.NOTICE, subject, text, known, OptionalInt.empty()));
+            here.add(new Advice(kind, Signal.NOTICE, subject, text, known, OptionalInt.empty()));
         }
     }
 }

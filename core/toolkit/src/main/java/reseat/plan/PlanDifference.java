@@ -52,8 +52,7 @@ public record PlanDifference(List<Line> lines) {
             boolean right = k < second.size();
             if (left && right && same(first.get(i), second.get(k))) {
                 CostedAct a = first.get(i++);
-                lines.add(
-                        new Line(In.BOTH, a.act().id(), a.costMs(), second.get(k++).costMs()));
+                lines.add(new Line(In.BOTH, a.act().id(), a.costMs(), second.get(k++).costMs()));
             } else if (left && (!right || common[i + 1][k] >= common[i][k + 1])) {
                 CostedAct a = first.get(i++);
                 lines.add(new Line(In.FIRST_ALONE, a.act().id(), a.costMs(), 0));

@@ -16,13 +16,13 @@ import reseat.model.State;
  * supply was already open, and running backwards it is open still when the joint has been made. So
  * no act is ever moved from its place in the reverse.
  *
- * <p>Tools: screws and moves use the tool of the teardown, connectors, hooks and fits too; adhesives and snaps
- * are pressed on by hand. Set-ups and dwell are stated, never minimised.
+ * <p>Tools: screws and moves use the tool of the teardown, connectors, hooks and fits too;
+ * adhesives and snaps are pressed on by hand. Set-ups and dwell are stated, never minimised.
  *
  * @param device the device
  * @param acts the acts in order
- * @param fastenings screws that go in together, in order; every screw of the rebuild with a seat
- *     is in exactly one
+ * @param fastenings screws that go in together, in order; every screw of the rebuild with a seat is
+ *     in exactly one
  * @param tests what to test, in the order in which it is to be done
  * @param consumables what is used up, added up by consumable and unit, in order of first use
  * @param spares what to have in stock

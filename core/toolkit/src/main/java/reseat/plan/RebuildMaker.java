@@ -157,8 +157,7 @@ final class RebuildMaker {
 
     private String restoreTool(Joint joint, String released) {
         Optional<Kind.Role> role = device.kindOf(joint).role();
-        boolean pressed =
-                role.filter(r -> r == Kind.Role.BOND || r == Kind.Role.CLIP).isPresent();
+        boolean pressed = role.filter(r -> r == Kind.Role.BOND || r == Kind.Role.CLIP).isPresent();
         return pressed ? device.hand() : released;
     }
 
@@ -185,10 +184,7 @@ final class RebuildMaker {
             }
         }
         return sums.values().stream()
-                .map(
-                        use ->
-                                new ConsumableUse(
-                                        use.consumable(), plain(use.quantity()), use.unit()))
+                .map(use -> new ConsumableUse(use.consumable(), plain(use.quantity()), use.unit()))
                 .toList();
     }
 
@@ -229,8 +225,7 @@ final class RebuildMaker {
     }
 
     private SpareNeed spare(String part, SpareNeed.Reason reason) {
-        return new SpareNeed(
-                part, device.part(part).name(), device.part(part).spare(), 1, reason);
+        return new SpareNeed(part, device.part(part).name(), device.part(part).spare(), 1, reason);
     }
 
     private List<Wear> wear() {

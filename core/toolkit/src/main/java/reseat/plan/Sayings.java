@@ -17,9 +17,7 @@ record Sayings(Device device) {
     Set<String> hazards(Act act) {
         Set<String> all = new LinkedHashSet<>();
         if (act instanceof Act.Prepared prepared) {
-            all.addAll(
-                    Objects.requireNonNull(device.prepares().get(prepared.prepare()))
-                            .hazards());
+            all.addAll(Objects.requireNonNull(device.prepares().get(prepared.prepare())).hazards());
         } else if (act instanceof Act.Release release) {
             Joint joint = device.joint(release.joint());
             Way way = Objects.requireNonNull(joint.ways().get(release.way()));

@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param count how many
  * @param reason why it is needed
  */
-public record SpareNeed(
-        String id, String name, Optional<String> number, int count, Reason reason) {
+public record SpareNeed(String id, String name, Optional<String> number, int count, Reason reason) {
 
     /** Why a spare is needed. */
     public enum Reason {

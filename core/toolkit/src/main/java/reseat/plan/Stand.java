@@ -97,9 +97,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
         return device.joints().values().stream()
                 .filter(
                         joint ->
-                                isReleased(joint.id())
-                                        && isScrew(device, joint)
-                                        && !isApart(joint))
+                                isReleased(joint.id()) && isScrew(device, joint) && !isApart(joint))
                 .toList();
     }
 

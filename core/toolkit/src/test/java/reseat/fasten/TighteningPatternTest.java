@@ -3,19 +3,17 @@ package reseat.fasten;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import reseat.fasten.TighteningPattern.Backing;
 import reseat.fasten.TighteningPattern.Shape;
 import reseat.fasten.TighteningPattern.Stage;
 import reseat.model.Point;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 
 class TighteningPatternTest {
 

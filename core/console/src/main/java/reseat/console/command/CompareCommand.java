@@ -28,6 +28,11 @@ import reseat.simulate.Verdict;
 @Command(
         name = "compare",
         description = "Compare two plans, or one repair on two variants, act by act.",
+        customSynopsis = {
+            "reseat compare FILE PLAN PLAN [OPTIONS]",
+            "       reseat compare FILE --variants ID,ID --free PART | --reach JOINT | --all [OPTIONS]"
+        },
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
@@ -137,8 +142,7 @@ final class CompareCommand implements Callable<Integer> {
                             + line.id()
                             + (change == 0
                                     ? ""
-                                    : "  "
-                                            + Names.difference(change).replace('\u00a0', ' ')));
+                                    : "  " + Names.difference(change).replace('\u00a0', ' ')));
         }
         out.println(
                 difference.isEmpty()

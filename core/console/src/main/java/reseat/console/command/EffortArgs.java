@@ -19,10 +19,9 @@ final class EffortArgs {
     @Option(
             names = "--effort",
             paramLabel = "N",
-            description = {
-                "Number of states to look at; the same plan comes out on",
-                "any machine. Without --time the clock sets no limit then."
-            })
+            description =
+                    "Number of states to look at; the same plan comes out on any machine. Without"
+                            + " --time the clock sets no limit then.")
     private @Nullable Long effort;
 
     Effort effort() {
@@ -47,7 +46,8 @@ final class EffortArgs {
 
     private static long millis(String text) {
         java.util.regex.Matcher m =
-                java.util.regex.Pattern.compile("\\s*([0-9]{1,7}(?:\\.[0-9]{1,3})?)\\s*(ms|s|min|h)\\s*")
+                java.util.regex.Pattern.compile(
+                                "\\s*([0-9]{1,7}(?:\\.[0-9]{1,3})?)\\s*(ms|s|min|h)\\s*")
                         .matcher(text);
         if (!m.matches()) {
             throw new IllegalArgumentException(text);

@@ -101,7 +101,9 @@ final class FactsCommand implements Callable<Integer> {
 
     private static void joint(Joint joint, PrintWriter out) {
         String ways =
-                joint.ways().values().stream().map(FactsCommand::way).collect(Collectors.joining(" | "));
+                joint.ways().values().stream()
+                        .map(FactsCommand::way)
+                        .collect(Collectors.joining(" | "));
         out.println(
                 plain(
                         "  "

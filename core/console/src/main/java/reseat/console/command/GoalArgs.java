@@ -36,7 +36,9 @@ final class GoalArgs {
         if (all) {
             return new Goal.Teardown();
         }
-        return reach != null ? new Goal.Reach(reach) : new Goal.Free(free.stream().distinct().toList());
+        return reach != null
+                ? new Goal.Reach(reach)
+                : new Goal.Free(free.stream().distinct().toList());
     }
 
     boolean given() {

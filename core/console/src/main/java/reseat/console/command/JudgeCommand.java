@@ -24,6 +24,7 @@ import reseat.simulate.Verdict;
 @Command(
         name = "judge",
         description = "Carry out a plan on paper and say whether it holds, or which act does not.",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
@@ -77,7 +78,8 @@ final class JudgeCommand implements Callable<Integer> {
                                                 + plan.acts().get(refusal.index()).id()
                                                 + ": "
                                                 + refusal.why()));
-        if (wrong.isEmpty() && plan.totalMs().isPresent()
+        if (wrong.isEmpty()
+                && plan.totalMs().isPresent()
                 && plan.totalMs().getAsLong() != verdict.totalMs()) {
             wrong.add(
                     "The file states a cost of "
@@ -93,12 +95,7 @@ final class JudgeCommand implements Callable<Integer> {
             }
         }
         if (wrong.isEmpty()) {
-            out.println(
-                    "valid: "
-                            + verdict.steps().size()
-                            + " acts, "
-                            + verdict.totalMs()
-                            + " ms");
+            out.println("valid: " + verdict.steps().size() + " acts, " + verdict.totalMs() + " ms");
             return 0;
         }
         wrong.forEach(sentence -> out.println("wrong: " + sentence));

@@ -23,6 +23,12 @@ import reseat.plan.Planner;
 @Command(
         name = "plan",
         description = "Find the cheapest way to a goal and back, and print it as a work sheet.",
+        customSynopsis = {
+            "reseat plan FILE --free PART[,PART] [OPTIONS]",
+            "       reseat plan FILE --reach JOINT [OPTIONS]",
+            "       reseat plan FILE --all [OPTIONS]"
+        },
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
@@ -60,10 +66,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--other",
             paramLabel = "N",
-            description = {
-                "Name up to N other ways as well, cheapest first: each",
-                "leaves at least one part of the plan in place."
-            })
+            description =
+                    "Name up to N other ways as well, cheapest first: each leaves at least one"
+                            + " part of the plan in place.")
     private int other;
 
     @Override
@@ -129,7 +134,8 @@ final class PlanCommand implements Callable<Integer> {
             more.removeAll(plan.movedParts());
             to.println(
                     "  "
-                            + Names.difference(each.totalMs() - plan.totalMs()).replace('\u00a0', ' ')
+                            + Names.difference(each.totalMs() - plan.totalMs())
+                                    .replace('\u00a0', ' ')
                             + ": leaves "
                             + names.listed(stays)
                             + " in place"

@@ -31,7 +31,8 @@ final class Planned {
     /** Returns why there is no plan, as lines for the user. */
     static String failure(PlanRequest request, PlanResult result) {
         if (result instanceof PlanResult.Impossible impossible) {
-            return "reseat: there is no way to do it. " + String.join("; ", impossible.reasons())
+            return "reseat: there is no way to do it. "
+                    + String.join("; ", impossible.reasons())
                     + ".";
         }
         if (result instanceof PlanResult.Refused refused) {

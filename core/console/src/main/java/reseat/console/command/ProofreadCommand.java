@@ -18,7 +18,8 @@ import reseat.model.Problem;
 /** Reads a device file in all its variants and says what is wrong with it. */
 @Command(
         name = "proofread",
-        description = "Read a device file, all its variants as well, and say what is wrong with it.",
+        description =
+                "Read a device file, all its variants as well, and say what is wrong with it.",
         footer = {
             "",
             "Example:",
@@ -68,11 +69,7 @@ final class ProofreadCommand implements Callable<Integer> {
         long errors = found.keySet().stream().filter(Problem::isError).count();
         long warnings = found.size() - errors;
         if (found.isEmpty()) {
-            out.println(
-                    deviceArgs.file()
-                            + ": nothing wrong ("
-                            + String.join(", ", read)
-                            + ")");
+            out.println(deviceArgs.file() + ": nothing wrong (" + String.join(", ", read) + ")");
         } else {
             out.println(count(errors, "error") + ", " + count(warnings, "warning"));
         }

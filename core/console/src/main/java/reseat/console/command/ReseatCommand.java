@@ -32,6 +32,11 @@ import picocli.CommandLine.Spec;
             FactsCommand.class,
             ProofreadCommand.class,
             SchemaCommand.class,
+            TorqueCommand.class,
+            DriverCommand.class,
+            SwapCommand.class,
+            TraysCommand.class,
+            CutCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

@@ -20,10 +20,9 @@ final class StartArgs {
     @Option(
             names = "--start",
             paramLabel = "STATE.json",
-            description = {
-                "The unit is half open: a file with",
-                "{\"released\": [JOINT...], \"places\": [[PART...]...]}."
-            })
+            description =
+                    "The unit is half open: a file with {\"released\": [JOINT...], \"places\":"
+                            + " [[PART...]...]}.")
     private @Nullable Path state;
 
     @Option(
@@ -75,7 +74,11 @@ final class StartArgs {
         int n = Integer.parseInt(number);
         if (n > plan.acts().size()) {
             throw new BadInput(
-                    "reseat: --after: the plan has " + plan.acts().size() + " acts, not " + n + ".");
+                    "reseat: --after: the plan has "
+                            + plan.acts().size()
+                            + " acts, not "
+                            + n
+                            + ".");
         }
         List<Act> acts = plan.acts().subList(0, n);
         return acts.isEmpty()

@@ -26,6 +26,9 @@ import reseat.plan.Planner;
 @Command(
         name = "why",
         description = "Say why a part must come off or a joint be released: the chain of facts.",
+        customSynopsis =
+                "reseat why FILE THING --free PART[,PART] | --reach JOINT | --all [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
@@ -41,10 +44,7 @@ final class WhyCommand implements Callable<Integer> {
 
     @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
-    @Parameters(
-            index = "1",
-            paramLabel = "THING",
-            description = "Id of a part, a joint or an act.")
+    @Parameters(index = "1", paramLabel = "THING", description = "Id of a part, a joint or an act.")
     private String thing = "";
 
     @Mixin private GoalArgs goal = new GoalArgs();

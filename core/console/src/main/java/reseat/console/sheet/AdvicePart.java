@@ -126,8 +126,7 @@ final class AdvicePart {
                 }
             }
         }
-        merged.sort(
-                java.util.Comparator.comparing(Advice::signal).thenComparing(Advice::kind));
+        merged.sort(java.util.Comparator.comparing(Advice::signal).thenComparing(Advice::kind));
         return merged;
     }
 }

@@ -34,7 +34,12 @@ final class ClosingPart {
             List<String> types = new ArrayList<>();
             for (Tally.Total total : tally.totals()) {
                 types.add(
-                        total.type() + " " + total.out().size() + " out, " + total.in().size() + " in");
+                        total.type()
+                                + " "
+                                + total.out().size()
+                                + " out, "
+                                + total.in().size()
+                                + " in");
             }
             check(
                     "Screws: "

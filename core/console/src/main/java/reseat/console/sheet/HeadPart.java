@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import reseat.model.CostedAct;
 import reseat.model.ConsumableUse;
+import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Signal;
 import reseat.model.Tool;
@@ -64,9 +64,7 @@ final class HeadPart {
 
     private String start() {
         int open = plan.request().start().released().size();
-        return open == 0
-                ? ""
-                : "; arrives with " + Names.count(open, "joint", "joints") + " open";
+        return open == 0 ? "" : "; arrives with " + Names.count(open, "joint", "joints") + " open";
     }
 
     private void time() {
@@ -141,12 +139,11 @@ final class HeadPart {
         String label = "Hazards";
         for (Map.Entry<Signal, Map<String, Integer>> each : found.entrySet()) {
             List<String> words = new ArrayList<>();
-            each.getValue().forEach((text, step) -> words.add(lower(text) + " (step " + step + ")"));
+            each.getValue()
+                    .forEach((text, step) -> words.add(lower(text) + " (step " + step + ")"));
             paper.para(
                     INDENT + 9,
-                    label
-                            + " ".repeat(Math.max(1, INDENT - label.length()))
-                            + each.getKey().name(),
+                    label + " ".repeat(Math.max(1, INDENT - label.length())) + each.getKey().name(),
                     String.join("; ", words));
             label = "";
         }

@@ -69,7 +69,10 @@ final class Paper {
         int room = width() - indent - (right.isEmpty() ? 0 : right.length() + 2);
         List<String> lines = wrap(words, Math.max(20, room));
         for (int i = 0; i < lines.size(); i++) {
-            String open = i == 0 ? first + " ".repeat(Math.max(0, indent - first.length())) : " ".repeat(indent);
+            String open =
+                    i == 0
+                            ? first + " ".repeat(Math.max(0, indent - first.length()))
+                            : " ".repeat(indent);
             String body = open + lines.get(i);
             if (i == 0 && !right.isEmpty()) {
                 body += " ".repeat(Math.max(2, width() - body.length() - right.length()));

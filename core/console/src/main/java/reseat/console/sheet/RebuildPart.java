@@ -5,17 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import reseat.fasten.SeatOrder;
-import reseat.fasten.TighteningPattern.Stage;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Kind;
 import reseat.model.Prepare;
-import reseat.model.Seat;
 import reseat.model.Way;
 import reseat.plan.Advice;
-import reseat.plan.Fastening;
 import reseat.plan.PlacedTest;
 import reseat.plan.Plan;
 import reseat.plan.PlanNotes;
@@ -33,6 +33,8 @@ final class RebuildPart {
     private final Names names;
     private final Paper paper;
     private final AdvicePart advice;
+    private final FasteningPart fastenings;
+    private Optional<String> closing = Optional.empty();
 
     RebuildPart(
             Plan plan,
@@ -48,15 +50,14 @@ final class RebuildPart {
         this.names = new Names(device);
         this.paper = paper;
         this.advice = advice;
+        this.fastenings = new FasteningPart(device, names, advice);
     }
 
     void write(Steps steps) {
         paper.rule("Put back", '═');
         String heading = "";
         String posture =
-                rebuild.acts().isEmpty()
-                        ? device.usualPosture()
-                        : rebuild.acts().get(0).posture();
+                rebuild.acts().isEmpty() ? device.usualPosture() : rebuild.acts().get(0).posture();
         for (Step step : steps.rebuild()) {
             String here = heading(step);
             if (!here.equals(heading)) {
@@ -79,15 +80,14 @@ final class RebuildPart {
                     words(step),
                     TeardownPart.tallyAfter(tally, Tally.Side.IN, step));
             details(step);
+            adhesive(step, steps);
             advice.with(all, steps::numberOf);
         }
     }
 
     private String heading(Step step) {
         if (step.test().isPresent()) {
-            return step.test().get().closing().isPresent()
-                    ? "Test before closing"
-                    : "Test";
+            return step.test().get().closing().isPresent() ? "Test before closing" : "Test";
         }
         RebuildAct act = act(step);
         if (act.kind() == RebuildAct.Kind.UNDO_PREPARE) {
@@ -102,7 +102,10 @@ final class RebuildPart {
 
     private void test(Step step, PlacedTest test) {
         paper.row(8, TeardownPart.number(step), test.test().text() + ".", "pass / fail");
+        boolean said = test.closing().equals(closing);
+        closing = test.closing();
         test.closing()
+                .filter(joint -> !said)
                 .ifPresent(
                         joint ->
                                 advice.bullet(
@@ -124,7 +127,7 @@ final class RebuildPart {
             List<String> ids = joints(step);
             if (step.fastening().isPresent()) {
                 Map<String, Integer> types = new LinkedHashMap<>();
-                ids.forEach(id -> types.merge(seat(id).screw(), 1, Integer::sum));
+                ids.forEach(id -> types.merge(fastenings.seat(id).screw(), 1, Integer::sum));
                 List<String> counts = new ArrayList<>();
                 types.forEach((type, n) -> counts.add(n + " × " + type));
                 boolean stay = device.kindOf(device.joint(release.joint())).captive();
@@ -164,7 +167,7 @@ final class RebuildPart {
             advice.bullet("A new " + names.part(part) + " goes in; the old one is scrap.");
         }
         if (step.fastening().isPresent()) {
-            fastening(step.fastening().get());
+            fastenings.write(step.fastening().get());
         } else if (act.act() instanceof Act.Release release) {
             Joint joint = device.joint(release.joint());
             Way way = Steps.way(joint, release);
@@ -176,10 +179,47 @@ final class RebuildPart {
         }
         consumed(step);
         long dwell =
-                step.acts().stream().mapToLong(at -> rebuild.acts().get(at).dwellMs()).max().orElse(0);
+                step.acts().stream()
+                        .mapToLong(at -> rebuild.acts().get(at).dwellMs())
+                        .max()
+                        .orElse(0);
         if (dwell > 0) {
             advice.bullet("Full strength after " + Names.time(dwell) + "; no load until then.");
         }
+    }
+
+    /** A bond is made after its part is in place, but adhesive beneath it is laid before. */
+    private void adhesive(Step step, Steps steps) {
+        if (!(act(step).act() instanceof Act.MoveParts move)) {
+            return;
+        }
+        Set<Integer> beneath = new TreeSet<>();
+        Set<Integer> closing = new TreeSet<>();
+        for (int at = step.last() + 1; at < rebuild.acts().size(); at++) {
+            RebuildAct later = rebuild.acts().get(at);
+            if (later.act() instanceof Act.Release release
+                    && holdsDown(device.joint(release.joint()), move.parts())) {
+                (later.irreversible() ? closing : beneath).add(steps.numberBack(at));
+            }
+        }
+        if (!beneath.isEmpty()) {
+            advice.bullet(
+                    "If its adhesive (step "
+                            + numbers(beneath)
+                            + ") lies beneath it, lay that first");
+        }
+        if (!closing.isEmpty()) {
+            advice.bullet("Not stuck down before step " + numbers(closing));
+        }
+    }
+
+    private boolean holdsDown(Joint joint, List<String> parts) {
+        return parts.contains(joint.holds().get(0))
+                && device.kindOf(joint).role().filter(Kind.Role.BOND::equals).isPresent();
+    }
+
+    private static String numbers(Set<Integer> steps) {
+        return Names.and(steps.stream().map(String::valueOf).toList());
     }
 
     private void consumed(Step step) {
@@ -199,8 +239,7 @@ final class RebuildPart {
             for (ConsumableUse use : sums.values()) {
                 String name =
                         device.consumables().containsKey(use.consumable())
-                                ? Objects.requireNonNull(
-                                                device.consumables().get(use.consumable()))
+                                ? Objects.requireNonNull(device.consumables().get(use.consumable()))
                                         .name()
                                 : use.consumable();
                 words.add(
@@ -212,63 +251,5 @@ final class RebuildPart {
             }
             advice.bullet("Uses " + String.join(", ", words) + ".");
         }
-    }
-
-    private void fastening(Fastening fastening) {
-        List<SeatOrder.Pass> passes = fastening.order().passes();
-        fastening.joints().stream().map(this::restore).distinct().forEach(advice::bullet);
-        if (fastening.joints().size() > 1) {
-            advice.bullet("All of them by hand first, two or three turns. Then:");
-            String before = "";
-            for (SeatOrder.Pass pass : passes) {
-                if (pass.stage() == Stage.START_BY_HAND) {
-                    continue;
-                }
-                String order = names.inOrder(pass.joints());
-                String where = order.equals(before) ? "the same order" : order;
-                before = order;
-                advice.bullet(
-                        pass.stage() == Stage.GO_ROUND
-                                ? "once round at the full torque, nothing should turn: " + where
-                                : "to " + share(fastening, pass.torqueShare()) + ": " + where);
-            }
-        }
-        fastening.order().notes().forEach(note -> advice.bullet(note));
-        Map<String, List<String>> torques = new LinkedHashMap<>();
-        for (String id : fastening.joints()) {
-            torques.computeIfAbsent(Names.torque(seat(id)), t -> new ArrayList<>()).add(id);
-        }
-        torques.forEach(
-                (torque, ids) ->
-                        advice.bullet(
-                                "Torque"
-                                        + (torques.size() > 1 ? " of " + names.together(ids) : "")
-                                        + ": "
-                                        + torque
-                                        + "."));
-    }
-
-    /** Returns a share of the torque, in newton metres where all seats have the same. */
-    private String share(Fastening fastening, double share) {
-        List<Double> given =
-                fastening.joints().stream()
-                        .map(id -> seat(id).torqueNm().orElse(-1))
-                        .distinct()
-                        .toList();
-        String percent = Math.round(share * 100) + " % of the torque";
-        if (given.size() == 1 && given.get(0) > 0 && share < 1) {
-            return percent + " (" + Names.number(given.get(0) * share) + "\u00a0N·m)";
-        }
-        return share < 1 ? percent : "the full torque";
-    }
-
-    private String restore(String id) {
-        Joint joint = device.joint(id);
-        String kind = device.kindOf(joint).restore();
-        return kind.isEmpty() ? "Start by hand on the old thread, then tighten" : kind;
-    }
-
-    private Seat seat(String joint) {
-        return device.joint(joint).seat().orElseThrow();
     }
 }

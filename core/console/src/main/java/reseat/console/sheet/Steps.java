@@ -35,8 +35,7 @@ final class Steps {
                     && alike(first.act(), acts.get(at).act())) {
                 group.add(at++);
             }
-            teardown.add(
-                    new Step(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
+            teardown.add(new Step(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
         }
         rebuild(back);
     }
@@ -52,6 +51,15 @@ final class Steps {
     /** Returns the number of the step of the teardown that an act belongs to. */
     int numberOf(int act) {
         return teardown.stream()
+                .filter(step -> step.acts().contains(act))
+                .findFirst()
+                .orElseThrow()
+                .number();
+    }
+
+    /** Returns the number of the step of the rebuild that an act belongs to. */
+    int numberBack(int act) {
+        return rebuild.stream()
                 .filter(step -> step.acts().contains(act))
                 .findFirst()
                 .orElseThrow()
@@ -94,7 +102,9 @@ final class Steps {
     }
 
     private static Optional<Fastening> fastening(Rebuild back, int at) {
-        return back.fastenings().stream().filter(f -> f.first() <= at && at <= f.last()).findFirst();
+        return back.fastenings().stream()
+                .filter(f -> f.first() <= at && at <= f.last())
+                .findFirst();
     }
 
     private void add(List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {

@@ -125,7 +125,8 @@ final class TeardownPart {
             return "";
         }
         types.forEach(
-                (type, out) -> words.append(words.length() == 0 ? "" : ", ").append(type + " " + out));
+                (type, out) ->
+                        words.append(words.length() == 0 ? "" : ", ").append(type + " " + out));
         return "out: " + words + " | all " + all;
     }
 }

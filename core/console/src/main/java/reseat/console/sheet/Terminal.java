@@ -38,7 +38,8 @@ public record Terminal(boolean interactive, int width, boolean colour, boolean a
         boolean dumb = "dumb".equals(env.get("TERM"));
         boolean colour = !dumb && !env.containsKey("NO_COLOR") && env.containsKey("TERM");
         String locale =
-                env.getOrDefault("LC_ALL", env.getOrDefault("LC_CTYPE", env.getOrDefault("LANG", "")));
+                env.getOrDefault(
+                        "LC_ALL", env.getOrDefault("LC_CTYPE", env.getOrDefault("LANG", "")));
         boolean utf8 = locale.toUpperCase(Locale.ROOT).replace("-", "").endsWith("UTF8");
         return new Terminal(true, width(env.get("COLUMNS")), colour, !utf8);
     }

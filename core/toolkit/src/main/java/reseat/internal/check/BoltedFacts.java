@@ -1,5 +1,10 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
@@ -11,12 +16,6 @@ import reseat.model.Joint;
 import reseat.model.Origin;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * What the checks of screws share: the tables, and where facts stand.

@@ -1,5 +1,7 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -10,9 +12,6 @@ import reseat.fasten.FastenerInputException;
 import reseat.internal.fasten.Numbers;
 import reseat.model.Bond;
 import reseat.model.Joint;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Looks at depths of cuts. */
 public final class CutDepthCheck implements Check {
@@ -79,7 +78,7 @@ public final class CutDepthCheck implements Check {
             plan = CutPlan.of(bond);
             judged = plan.judge(bond);
         } catch (FastenerInputException e) {
-            if (info == SHAPE) {
+            if (info.equals(SHAPE)) {
                 found.add(
                         finding(
                                 input,
@@ -92,9 +91,9 @@ public final class CutDepthCheck implements Check {
             }
             return;
         }
-        if (info == NONE) {
+        if (info.equals(NONE)) {
             plan.unsafe().forEach(stretch -> found.add(unsafe(input, joint, stretch)));
-        } else if (info == GIVEN) {
+        } else if (info.equals(GIVEN)) {
             judged.stream()
                     .filter(each -> !each.safe() || !each.severs())
                     .forEach(each -> found.add(given(input, joint, each)));

@@ -1,5 +1,10 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -9,12 +14,6 @@ import reseat.fasten.Drive;
 import reseat.fasten.DriverFit;
 import reseat.model.Tool;
 import reseat.model.Way;
-
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** Looks at whether the driver fits the recess, and whether the shop has it. */
 public final class DriveCheck implements Check {
@@ -66,7 +65,7 @@ public final class DriveCheck implements Check {
             if (recess.isEmpty()) {
                 continue;
             }
-            if (info == MISMATCH) {
+            if (info.equals(MISMATCH)) {
                 screw.joint()
                         .ways()
                         .values()

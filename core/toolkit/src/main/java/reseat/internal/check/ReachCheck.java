@@ -1,20 +1,20 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.check.Severity;
+import reseat.fasten.ScrewThread;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Numbers;
 import reseat.internal.fasten.Settings;
 import reseat.model.Kind;
-
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Set;
 
 /** Looks at how the right screw lies in each seat. */
 public final class ReachCheck implements Check {
@@ -100,7 +100,7 @@ public final class ReachCheck implements Check {
 
     private void look(
             CheckInput input, BoltedFacts.Screwed screw, StackUp lies, List<Finding> found) {
-        if (info == MISSING && lies.outcome() == Outcome.UNKNOWN) {
+        if (info.equals(MISSING) && lies.outcome() == Outcome.UNKNOWN) {
             add(
                     found,
                     input,
@@ -109,7 +109,7 @@ public final class ReachCheck implements Check {
                     "seat",
                     lies.told(),
                     "Measure it and state it in the device file.");
-        } else if (info == UNDER && lies.outcome() == Outcome.NO_ENTRY) {
+        } else if (info.equals(UNDER) && lies.outcome() == Outcome.NO_ENTRY) {
             add(
                     found,
                     input,
@@ -118,16 +118,16 @@ public final class ReachCheck implements Check {
                     "clamped",
                     lies.told(),
                     "Check the length of the screw and the clamped thickness.");
-        } else if (info == UNDER && lies.outcome() == Outcome.STRIPS) {
+        } else if (info.equals(UNDER) && lies.outcome() == Outcome.STRIPS) {
             add(
                     found,
                     input,
                     screw,
-                    UNDER.severity(),
+                    scant(screw, lies) ? UNDER.severity() : Severity.NOTE,
                     "clamped",
                     lies.told(),
                     "Check the length of the screw, the clamped thickness and the depth of thread.");
-        } else if (info == BOTTOMS && lies.outcome() == Outcome.BOTTOMS) {
+        } else if (info.equals(BOTTOMS) && lies.outcome() == Outcome.BOTTOMS) {
             add(
                     found,
                     input,
@@ -136,9 +136,20 @@ public final class ReachCheck implements Check {
                     "depth",
                     lies.told(),
                     "Check the length of the screw against the depth of the hole.");
-        } else if (info == PROTRUDES) {
+        } else if (info.equals(PROTRUDES)) {
             protrudes(input, screw, lies, found);
         }
+    }
+
+    /**
+     * Tells whether less than one diameter or than the least number of turns engages, whatever the
+     * material.
+     */
+    private boolean scant(BoltedFacts.Screwed screw, StackUp lies) {
+        ScrewThread thread = facts.tables().thread(screw.type().thread());
+        double engaged = lies.engagementMm().orElse(0);
+        return engaged < thread.diameterMm() - 1e-9
+                || thread.turns(engaged) < facts.tables().rule("full-turns").low() - 1e-9;
     }
 
     private void protrudes(

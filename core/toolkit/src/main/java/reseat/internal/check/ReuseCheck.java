@@ -1,5 +1,7 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -8,9 +10,6 @@ import reseat.check.Severity;
 import reseat.fasten.Material;
 import reseat.fasten.Rule;
 import reseat.model.Seat;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Finds screws that should not go back as they came out. */
 public final class ReuseCheck implements Check {
@@ -57,7 +56,7 @@ public final class ReuseCheck implements Check {
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
         for (BoltedFacts.Screwed screw : facts.screws(input)) {
-            if (info == PATCH) {
+            if (info.equals(PATCH)) {
                 patch(input, screw, found);
             } else {
                 formed(input, screw, found);

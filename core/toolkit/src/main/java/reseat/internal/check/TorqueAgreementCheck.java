@@ -2,6 +2,13 @@ package reseat.internal.check;
 
 import static reseat.internal.fasten.Numbers.figures;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -10,14 +17,6 @@ import reseat.check.Severity;
 import reseat.fasten.TableRow;
 import reseat.fasten.Torque;
 import reseat.fasten.TorqueAdvisor;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Finds torques that are given in two places and disagree: the seat and the words of its own

@@ -2,6 +2,10 @@ package reseat.internal.check;
 
 import static reseat.internal.fasten.Numbers.figures;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -12,10 +16,7 @@ import reseat.fasten.SeatConditions;
 import reseat.fasten.TorqueAdvice;
 import reseat.fasten.TorqueAdvisor;
 import reseat.fasten.TorqueEstimate;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
+import reseat.fasten.TorqueEstimate.Limit.Kind;
 
 /** Finds given torques that the screw, its thread or its drive does not stand. */
 public final class TorqueLimitCheck implements Check {
@@ -58,7 +59,7 @@ public final class TorqueLimitCheck implements Check {
                             advice -> {
                                 boolean anyway =
                                         at(input, screw, friction, friction.high())
-                                                .filter(TorqueLimitCheck::above)
+                                                .filter(TorqueLimitCheck::breaks)
                                                 .isPresent();
                                 found.add(finding(input, screw, advice, anyway));
                             });
@@ -67,9 +68,15 @@ public final class TorqueLimitCheck implements Check {
     }
 
     private static boolean above(TorqueAdvice advice) {
-        return advice.estimate()
-                .filter(e -> advice.valueNm() > e.highNm() * (1 + 1e-9))
-                .isPresent();
+        return advice.estimate().filter(e -> advice.valueNm() > e.highNm()).isPresent();
+    }
+
+    /** What is known of drives is too vague for an error. */
+    private static boolean breaks(TorqueAdvice advice) {
+        return advice.estimate().stream()
+                .flatMap(e -> e.limits().stream())
+                .anyMatch(
+                        limit -> limit.kind() != Kind.DRIVE && limit.utmostNm() < advice.valueNm());
     }
 
     private Optional<TorqueAdvice> at(
@@ -87,20 +94,24 @@ public final class TorqueLimitCheck implements Check {
     private static Finding finding(
             CheckInput input, BoltedFacts.Screwed screw, TorqueAdvice advice, boolean anyway) {
         TorqueEstimate estimate = advice.estimate().orElseThrow();
-        TorqueEstimate.Limit limit = estimate.limits().get(0);
+        List<TorqueEstimate.Limit> passed =
+                estimate.limits().stream()
+                        .filter(each -> each.utmostNm() < advice.valueNm())
+                        .sorted(
+                                Comparator.comparing(
+                                                (TorqueEstimate.Limit each) ->
+                                                        each.kind() == Kind.DRIVE)
+                                        .thenComparingDouble(TorqueEstimate.Limit::utmostNm))
+                        .toList();
+        TorqueEstimate.Limit limit = passed.get(0);
         List<String> evidence = new ArrayList<>();
-        for (TorqueEstimate.Limit each : estimate.limits()) {
-            if (each.utmostNm() < limit.utmostNm()) {
-                limit = each;
-            }
-            if (each.utmostNm() < advice.valueNm()) {
-                evidence.add(
-                        each.kind().words()
-                                + " from "
-                                + figures(each.utmostNm(), 3)
-                                + " N·m: "
-                                + each.told());
-            }
+        for (TorqueEstimate.Limit each : passed) {
+            evidence.add(
+                    each.kind().words()
+                            + " from "
+                            + figures(each.utmostNm(), 3)
+                            + " N·m: "
+                            + each.told());
         }
         evidence.addAll(estimate.assumptions());
         evidence.add("friction " + estimate.inputs().get(2).value());

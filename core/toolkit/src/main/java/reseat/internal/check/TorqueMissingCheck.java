@@ -2,6 +2,8 @@ package reseat.internal.check;
 
 import static reseat.internal.fasten.Numbers.figures;
 
+import java.util.ArrayList;
+import java.util.List;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -11,9 +13,6 @@ import reseat.fasten.FastenerInputException;
 import reseat.fasten.SeatConditions;
 import reseat.fasten.TorqueAdvice;
 import reseat.fasten.TorqueAdvisor;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Finds seats for which neither maker nor family gives a torque. */
 public final class TorqueMissingCheck implements Check {

@@ -1,5 +1,9 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Supplier;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -8,10 +12,6 @@ import reseat.check.Severity;
 import reseat.fasten.FastenerInputException;
 import reseat.model.Device;
 import reseat.model.ScrewType;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Supplier;
 
 /** Finds names of threads, heads, drives, classes and materials that no table has. */
 public final class UnknownNamesCheck implements Check {
@@ -86,7 +86,7 @@ public final class UnknownNamesCheck implements Check {
     private static void look(
             List<Finding> found, Device device, String pointer, String field, Supplier<?> lookUp) {
         try {
-            lookUp.get();
+            Objects.requireNonNull(lookUp.get());
         } catch (FastenerInputException e) {
             found.add(
                     new Finding(
@@ -104,7 +104,7 @@ public final class UnknownNamesCheck implements Check {
     private static void seat(
             List<Finding> found, Device device, String joint, String field, Supplier<?> lookUp) {
         try {
-            lookUp.get();
+            Objects.requireNonNull(lookUp.get());
         } catch (FastenerInputException e) {
             found.add(
                     BoltedFacts.finding(

@@ -1,5 +1,9 @@
 package reseat.internal.check;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -10,11 +14,6 @@ import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Settings;
 import reseat.model.ScrewType;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Finds seats into which a look-alike can go and do harm. */
 public final class WrongScrewCheck implements Check {
@@ -35,7 +34,7 @@ public final class WrongScrewCheck implements Check {
                             new CheckInfo.Parameter(
                                     "lengthSeenCellMm",
                                     "the same where the wrong screw would reach a cell, in millimetres",
-                                    "2.0"),
+                                    "1.5"),
                             new CheckInfo.Parameter(
                                     "headSeenMm",
                                     "difference of head diameter that a person sees, in millimetres",

@@ -1,5 +1,10 @@
 package reseat.internal.fasten;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import reseat.fasten.Drive;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTable;
@@ -13,12 +18,6 @@ import reseat.fasten.TableRow;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueRequest;
 import reseat.model.Seat;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** A request in which nothing that counts is missing any more, with what was assumed for it. */
 record CompleteRequest(

@@ -1,9 +1,8 @@
 package reseat.internal.fasten;
 
-import reseat.model.Origin;
-
 import java.util.ArrayList;
 import java.util.List;
+import reseat.model.Origin;
 
 /**
  * A CSV text taken apart into cells that know where they stand. Comma, semicolon or tab, whichever

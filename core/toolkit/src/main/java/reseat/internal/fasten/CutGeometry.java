@@ -1,5 +1,7 @@
 package reseat.internal.fasten;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -11,7 +13,6 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-
 import reseat.fasten.CutPlan;
 import reseat.fasten.CutPlan.Piece;
 import reseat.fasten.CutPlan.Place;
@@ -19,16 +20,13 @@ import reseat.fasten.FastenerInputException;
 import reseat.model.Bond;
 import reseat.model.Point;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Least and greatest depth along the edge of a bonded part.
  *
  * <p>The adhesive is taken apart into square cells, which are quartered where more than one edge
  * could be the nearest. A cell counts for every edge that may be nearest to some point of it, with
- * the distance of its farthest corner: the distance to a segment is convex, so no point of the cell
- * lies farther.
+ * the distance of its farthest corner to the edge for which that is least: the distance to a
+ * segment is convex, so no point of the cell lies farther from its nearest edge.
  */
 public final class CutGeometry {
 
@@ -129,12 +127,29 @@ public final class CutGeometry {
         }
         Geometry inside = prepared.contains(square) ? square : adhesive.intersection(square);
         if (inside.getArea() > 1e-12) {
+            Coordinate[] points = inside.getCoordinates();
+            // every point is severed from its nearest edge, so the least of the farthest distances
+            // is enough
+            double depth = Double.POSITIVE_INFINITY;
             for (int i = 0; i < near.length; i++) {
                 if (near[i]) {
-                    deepen(i, inside.getCoordinates());
+                    depth = Math.min(depth, farthest(i, points));
+                }
+            }
+            for (int i = 0; i < near.length; i++) {
+                if (near[i]) {
+                    deepen(i, points, depth);
                 }
             }
         }
+    }
+
+    private double farthest(int edge, Coordinate[] points) {
+        double farthest = 0;
+        for (Coordinate point : points) {
+            farthest = Math.max(farthest, edges.get(edge).distance(point));
+        }
+        return farthest;
     }
 
     /** Tells which edges may be nearest to some point of a cell. */
@@ -154,26 +169,22 @@ public final class CutGeometry {
         return near;
     }
 
-    /**
-     * Notes for the pieces of an edge that the points of a cell project on how far the points lie.
-     */
-    private void deepen(int edge, Coordinate[] points) {
+    /** Notes a depth for the pieces of an edge that the points of a cell project on. */
+    private void deepen(int edge, Coordinate[] points, double depth) {
         LineSegment segment = edges.get(edge);
         double from = 1;
         double to = 0;
-        double farthest = 0;
         for (Coordinate point : points) {
             double along = Math.min(1, Math.max(0, segment.projectionFactor(point)));
             from = Math.min(from, along);
             to = Math.max(to, along);
-            farthest = Math.max(farthest, segment.distance(point));
         }
         double[] depths = least.get(edge);
         int first =
                 (int) Math.min(depths.length - 1L, (long) Math.floor(from * depths.length + 1e-6));
         int last = (int) Math.max(first, Math.ceil(to * depths.length - 1e-6) - 1);
         for (int i = first; i <= last; i++) {
-            depths[i] = Math.max(depths[i], farthest);
+            depths[i] = Math.max(depths[i], depth);
         }
     }
 

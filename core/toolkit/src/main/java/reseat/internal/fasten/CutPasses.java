@@ -1,17 +1,15 @@
 package reseat.internal.fasten;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-
 import reseat.fasten.CutPlan;
 import reseat.fasten.CutPlan.Pass;
 import reseat.fasten.CutPlan.Piece;
 import reseat.fasten.CutPlan.Place;
 import reseat.fasten.CutPlan.Unsafe;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * Fewest settings and passes. Settings: the least number of points that stab every interval from

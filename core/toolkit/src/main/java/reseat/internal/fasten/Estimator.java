@@ -3,6 +3,10 @@ package reseat.internal.fasten;
 import static reseat.internal.fasten.Numbers.figures;
 import static reseat.internal.fasten.Numbers.mm;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
 import reseat.fasten.Drive;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
@@ -16,11 +20,6 @@ import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueEstimate.Input;
 import reseat.fasten.TorqueEstimate.Limit;
 import reseat.model.Seat;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
 
 /** Computes the limits of a torque from inputs that are complete. */
 final class Estimator {

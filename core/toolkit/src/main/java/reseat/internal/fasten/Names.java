@@ -1,16 +1,17 @@
 package reseat.internal.fasten;
 
-import reseat.fasten.FastenerInputException;
-
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import reseat.fasten.FastenerInputException;
 
 /** Names that are known, told to somebody who used another. */
 public final class Names {
 
     private static final int MOST = 40;
+    private static final Pattern COMMA = Pattern.compile(",");
 
     private Names() {}
 
@@ -32,7 +33,7 @@ public final class Names {
     /** Returns " Did you mean ...?" or nothing. */
     public static String hint(String wanted, Collection<String> known) {
         String low = wanted.toLowerCase(Locale.ROOT);
-        int limit = Math.max(1, wanted.length() / 3);
+        int limit = wanted.length() < 4 ? 1 : Math.max(2, wanted.length() / 3);
         List<String> near =
                 known.stream()
                         .filter(name -> distance(low, name.toLowerCase(Locale.ROOT)) <= limit)
@@ -45,6 +46,14 @@ public final class Names {
                         .limit(3)
                         .toList();
         return near.isEmpty() ? "" : " Did you mean " + String.join(" or ", near) + "?";
+    }
+
+    /** Returns the items of a text with commas between, trimmed; none for an empty text. */
+    public static List<String> items(String text) {
+        return COMMA.splitAsStream(text)
+                .map(String::strip)
+                .filter(item -> !item.isEmpty())
+                .toList();
     }
 
     /** Returns names in a row, cut short where they are very many. */

@@ -1,13 +1,5 @@
 package reseat.internal.fasten;
 
-import reseat.fasten.FastenerInputException;
-import reseat.fasten.FastenerTable;
-import reseat.fasten.FastenerTables;
-import reseat.fasten.ScrewThread;
-import reseat.fasten.TableRow;
-import reseat.fasten.TorqueRequest;
-import reseat.model.Seat;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import reseat.fasten.FastenerInputException;
+import reseat.fasten.FastenerTable;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.ScrewThread;
+import reseat.fasten.TableRow;
+import reseat.fasten.TorqueRequest;
+import reseat.model.Seat;
 
 /** Reads "M1.6 8.8 pan T5 into magnesium, 3 mm, oiled". */
 public final class RequestText {
@@ -46,7 +45,7 @@ public final class RequestText {
         String glued =
                 LENGTH.matcher(text).replaceAll(m -> m.group(1).replace(',', '.') + m.group(2));
         List<String> words = new ArrayList<>();
-        for (String word : glued.split("[\\s,;]+")) {
+        for (String word : Names.items(glued.replaceAll("[\\s;]+", ","))) {
             if (!word.isEmpty()) {
                 words.add(word);
             }
@@ -162,11 +161,10 @@ public final class RequestText {
                 .anyMatch(
                         row ->
                                 row.text(column).equalsIgnoreCase(word)
-                                        || List.of(
+                                        || Names.items(
                                                         row.cells()
                                                                 .getOrDefault("alias", "")
-                                                                .toLowerCase(Locale.ROOT)
-                                                                .split(","))
+                                                                .toLowerCase(Locale.ROOT))
                                                 .contains(low));
     }
 

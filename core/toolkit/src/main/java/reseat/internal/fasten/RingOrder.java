@@ -1,13 +1,12 @@
 package reseat.internal.fasten;
 
-import reseat.fasten.TighteningPattern.Shape;
-import reseat.model.Point;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import reseat.fasten.TighteningPattern.Shape;
+import reseat.model.Point;
 
 /**
  * Seats taken apart into rings, one within the other (the layers of the convex hull), each numbered

@@ -3,6 +3,10 @@ package reseat.internal.fasten;
 import static reseat.internal.fasten.Numbers.figures;
 import static reseat.internal.fasten.Numbers.mm;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.ScrewThread;
@@ -12,11 +16,6 @@ import reseat.model.Device;
 import reseat.model.Part;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
-import java.util.OptionalDouble;
 
 /** Lengths along the axis of a seat. */
 public final class SeatReach {
@@ -177,7 +176,7 @@ public final class SeatReach {
         if (reach <= 0) {
             return Outcome.NO_ENTRY;
         }
-        if (bottom.isPresent() && bottom.getAsDouble() < -1e-9 || shank > 1e-9) {
+        if (bottom.orElse(0) < -1e-9 || shank > 1e-9) {
             return Outcome.BOTTOMS;
         }
         double nearest = behind.stream().mapToDouble(StackUp.Behind::clearanceMm).min().orElse(1);

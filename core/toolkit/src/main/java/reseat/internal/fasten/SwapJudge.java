@@ -2,6 +2,8 @@ package reseat.internal.fasten;
 
 import static reseat.internal.fasten.Numbers.mm;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.ScrewThread;
 import reseat.fasten.ScrewThread.Series;
@@ -10,9 +12,6 @@ import reseat.fasten.StackUp.Outcome;
 import reseat.model.Device;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * Says what a screw does in a seat that is not its own.

@@ -1,15 +1,5 @@
 package reseat.internal.fasten;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.fasten.FastenerTable;
-import reseat.fasten.FastenerTable.Column;
-import reseat.fasten.TableRow;
-import reseat.internal.fasten.CsvText.Cell;
-import reseat.model.BadInputException;
-import reseat.model.Origin;
-import reseat.model.Problem;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,6 +7,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import reseat.fasten.FastenerTable;
+import reseat.fasten.FastenerTable.Column;
+import reseat.fasten.TableRow;
+import reseat.internal.fasten.CsvText.Cell;
+import reseat.model.BadInputException;
+import reseat.model.Origin;
+import reseat.model.Problem;
 
 /** Reads the rows of one table and tells everything that is wrong with them at once. */
 public final class TableReader {

@@ -1,5 +1,12 @@
 package reseat.internal.fasten;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
@@ -8,14 +15,6 @@ import reseat.fasten.ScrewThread.HoleLimits;
 import reseat.fasten.ScrewThread.ScrewLimits;
 import reseat.fasten.ScrewThread.Series;
 import reseat.fasten.TableRow;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Finds the thread that a designation means. */
 public final class ThreadNames {

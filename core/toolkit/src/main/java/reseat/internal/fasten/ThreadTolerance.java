@@ -1,11 +1,10 @@
 package reseat.internal.fasten;
 
+import java.util.List;
+import java.util.Optional;
 import reseat.fasten.ScrewThread.HoleLimits;
 import reseat.fasten.ScrewThread.ScrewLimits;
 import reseat.fasten.TableRow;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Tolerances of ISO 965-1 by formula. The tolerance of the pitch diameter of the screw, grade 6, is

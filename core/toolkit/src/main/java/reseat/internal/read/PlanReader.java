@@ -123,9 +123,7 @@ public final class PlanReader {
             problems.error(
                     root.at(),
                     "found "
-                            + (root instanceof Node.Fields
-                                    ? "no key \"acts\""
-                                    : root.describe())
+                            + (root instanceof Node.Fields ? "no key \"acts\"" : root.describe())
                             + ", expected a plan (reseat plan --json writes one) or a list of act"
                             + " ids");
             return plan(new Node.Items(root.at(), List.of()));
@@ -289,8 +287,7 @@ public final class PlanReader {
             if (each instanceof Node.Scalar scalar && !scalar.isNull()) {
                 texts.add(scalar.text());
             } else {
-                problems.error(
-                        each.at(), key + ": found " + each.describe() + ", expected an id");
+                problems.error(each.at(), key + ": found " + each.describe() + ", expected an id");
             }
         }
         return texts;
