@@ -94,7 +94,7 @@ final class TorqueCommand implements Callable<Integer> {
         TorqueAdvisor advisor = TorqueAdvisor.of(tables);
         TorqueAdvice advice =
                 device == null
-                        ? ShopTables.asked(() -> bare(tables, advisor))
+                        ? ShopTables.asked(() -> bare(advisor))
                         : ofSeat(
                                 tables,
                                 advisor,
@@ -107,7 +107,7 @@ final class TorqueCommand implements Callable<Integer> {
         return 0;
     }
 
-    private TorqueAdvice bare(FastenerTables tables, TorqueAdvisor advisor) {
+    private TorqueAdvice bare(TorqueAdvisor advisor) {
         String text = String.join(" ", words) + (friction == null ? "" : ", " + friction);
         TorqueEstimate estimate = advisor.estimate(advisor.read(text));
         return new TorqueAdvice(
@@ -142,7 +142,11 @@ final class TorqueCommand implements Callable<Integer> {
                     case FAMILY -> "of the family table";
                     case ESTIMATE -> "ESTIMATE";
                 };
-        out.println(text(advice.valueNm(), printed) + "  " + basis + " (" + advice.from() + ")");
+        out.println(
+                text(advice.valueNm(), printed)
+                        + "  "
+                        + basis
+                        + (advice.from().equals(basis) ? "" : " (" + advice.from() + ")"));
         if (advice.lowNm() < advice.highNm()) {
             out.println(
                     "window "
