@@ -1,0 +1,8 @@
+/** What the author of a plugin or of a script tests with. */
+@org.jspecify.annotations.NullMarked
+module reseat.testkit {
+    requires static org.jspecify;
+    requires transitive reseat.toolkit;
+
+    exports reseat.testkit;
+}

@@ -1,0 +1,12 @@
+/**
+ * The toolkit: facts of a device and everything that is computed from them.
+ *
+ * <p>What is exported is promised. Everything under {@code reseat.internal} stays closed, to
+ * plugins of any kind as well.
+ */
+@org.jspecify.annotations.NullMarked
+module reseat.toolkit {
+    requires static org.jspecify;
+
+    exports reseat.spi;
+}
