@@ -8,5 +8,6 @@
 module reseat.toolkit {
     requires static org.jspecify;
 
+    exports reseat.order;
     exports reseat.spi;
 }

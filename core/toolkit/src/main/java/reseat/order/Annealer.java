@@ -1,0 +1,221 @@
+package reseat.order;
+
+import java.util.Arrays;
+
+/**
+ * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less often.
+ *
+ * <p>A proposal takes an act, one of the cheap acts to follow it, and brings the two together by swapping two
+ * consecutive stretches without turning either (the path-preserving 3-exchange of Gambardella and Dorigo 2000, with
+ * simulated annealing as in Skinderowicz 2017). What three new steps cost is known in constant time, and most proposals
+ * end there; only one that would be accepted is checked against the precedence, with one pass over the two stretches.
+ * Deterministic: the random numbers are its own and seeded.
+ */
+final class Annealer {
+
+    private static final int NEAR = 12;
+    private static final int SAMPLES = 4000;
+    private static final int PROPOSALS_PER_EFFORT = 64;
+
+    private final Network net;
+    private final int n;
+    private final int[] order;
+    private final int[] place;
+    private final int[] scratch;
+    private final long[] marked;
+    private long random = 0x9E3779B97F4A7C15L;
+    private int[] best;
+    private long bestCost;
+
+    Annealer(Network net, int[] start) {
+        this.net = net;
+        this.n = net.n;
+        this.order = new int[n];
+        this.place = new int[n];
+        this.scratch = new int[n];
+        this.marked = new long[net.words];
+        this.best = start.clone();
+        this.bestCost = net.costOf(start);
+    }
+
+    int[] best() {
+        return best;
+    }
+
+    long bestCost() {
+        return bestCost;
+    }
+
+    /** Takes over an order that somebody else found, if it is better. */
+    void offer(int[] found, long cost) {
+        if (cost < bestCost) {
+            best = found.clone();
+            bestCost = cost;
+        }
+    }
+
+    /** Anneals once, from the best order so far, for about the given effort. */
+    void run(long effort, double heat, Budget budget) {
+        if (n < 5) {
+            return;
+        }
+        load();
+        double usual = usualLoss();
+        double hot = heat * usual;
+        double cold = Math.max(hot * 0.01, 0.02);
+        long rounds = Math.max(1, effort / 16);
+        long cost = bestCost;
+        for (long round = 0; round < rounds; round++) {
+            double temperature = hot * Math.pow(cold / hot, (double) round / rounds);
+            for (int p = 0; p < 16 * PROPOSALS_PER_EFFORT; p++) {
+                cost += propose(temperature);
+                if (cost < bestCost) {
+                    bestCost = cost;
+                    System.arraycopy(order, 0, best, 0, n);
+                }
+            }
+            if (!budget.spend(16)) {
+                return;
+            }
+        }
+    }
+
+    private void load() {
+        System.arraycopy(best, 0, order, 0, n);
+        for (int k = 0; k < n; k++) {
+            place[order[k]] = k;
+        }
+    }
+
+    /** The middle loss of a random worsening proposal: what temperatures are measured in. */
+    private double usualLoss() {
+        long[] losses = new long[SAMPLES];
+        int count = 0;
+        for (int s = 0; s < SAMPLES; s++) {
+            if (draw()) {
+                long loss = gain();
+                if (loss > 0 && loss < Network.NEVER && valid()) {
+                    losses[count++] = loss;
+                }
+            }
+        }
+        if (count == 0) {
+            return 1;
+        }
+        Arrays.sort(losses, 0, count);
+        return losses[count / 2];
+    }
+
+    private int left;
+    private int middle;
+    private int right;
+
+    /** Draws the exchange of order[left..middle-1] and order[middle..right]; false when there is none to draw. */
+    private boolean draw() {
+        int at = below(n - 1);
+        int from = order[at];
+        int[] near = net.heads[from];
+        int to = near[below(Math.min(near.length, NEAR))];
+        int q = place[to];
+        if (q > at + 1) {
+            if (q >= n - 1) {
+                return false;
+            }
+            left = at + 1;
+            middle = q;
+            right = q + below(n - 1 - q);
+        } else if (q < at) {
+            left = q;
+            middle = q + 1 + below(at - q);
+            right = at;
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    private long gain() {
+        int[] c = net.cost;
+        int a = order[left - 1];
+        int b = order[left];
+        int m = order[middle - 1];
+        int o = order[middle];
+        int y = order[right];
+        int z = order[right + 1];
+        return (long) c[a * n + o] + c[y * n + b] + c[m * n + z] - c[a * n + b] - c[m * n + o] - c[y * n + z];
+    }
+
+    private long propose(double temperature) {
+        if (!draw()) {
+            return 0;
+        }
+        long gain = gain();
+        if (gain > 0 && gain >= -temperature * Math.log(unit()) || !valid()) {
+            return 0;
+        }
+        int leftLength = middle - left;
+        int rightLength = right - middle + 1;
+        if (leftLength <= rightLength) {
+            System.arraycopy(order, left, scratch, 0, leftLength);
+            System.arraycopy(order, middle, order, left, rightLength);
+            System.arraycopy(scratch, 0, order, left + rightLength, leftLength);
+        } else {
+            System.arraycopy(order, middle, scratch, 0, rightLength);
+            System.arraycopy(order, left, order, left + rightLength, leftLength);
+            System.arraycopy(scratch, 0, order, left, rightLength);
+        }
+        for (int k = left; k <= right; k++) {
+            place[order[k]] = k;
+        }
+        return gain;
+    }
+
+    /** Tells whether nothing in the left stretch must come before anything in the right one. */
+    private boolean valid() {
+        int words = net.words;
+        boolean leftShorter = middle - left <= right - middle;
+        int begin = leftShorter ? left : middle;
+        int end = leftShorter ? middle : right + 1;
+        long[] bits = leftShorter ? net.after.bits : net.before.bits;
+        if (words == 1) {
+            long all = 0;
+            for (int k = begin; k < end; k++) {
+                all |= bits[order[k]];
+            }
+            for (int k = leftShorter ? middle : left, stop = leftShorter ? right + 1 : middle; k < stop; k++) {
+                if ((all >>> order[k] & 1) != 0) {
+                    return false;
+                }
+            }
+            return true;
+        }
+        Arrays.fill(marked, 0);
+        for (int k = begin; k < end; k++) {
+            int row = order[k] * words;
+            for (int w = 0; w < words; w++) {
+                marked[w] |= bits[row + w];
+            }
+        }
+        for (int k = leftShorter ? middle : left, stop = leftShorter ? right + 1 : middle; k < stop; k++) {
+            if ((marked[order[k] >>> 6] >>> order[k] & 1) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private long next() {
+        random ^= random << 13;
+        random ^= random >>> 7;
+        random ^= random << 17;
+        return random;
+    }
+
+    private int below(int bound) {
+        return (int) ((next() >>> 33) * bound >>> 31);
+    }
+
+    private double unit() {
+        return ((next() >>> 11) + 1) * 0x1.0p-53;
+    }
+}
