@@ -21,10 +21,13 @@ final class Beam {
     private final long[] actHash;
     private int @Nullable [] order;
     private long lost;
+    private Completion ahead;
+    private @Nullable StepWindows steps;
 
-    Beam(Network net, Budget budget) {
+    Beam(Network net, Budget budget, Completion ahead) {
         this.net = net;
         this.budget = budget;
+        this.ahead = ahead;
         this.layers = new Layer[] {new Layer(net.words), new Layer(net.words)};
         this.actHash = new long[net.n];
         long random = 0x2545F4914F6CDD1DL;
@@ -34,6 +37,17 @@ final class Beam {
             random ^= random << 17;
             actHash[act] = random * 0x9E3779B97F4A7C15L;
         }
+    }
+
+    /**
+     * Sets what the next passes know.
+     *
+     * @param newAhead bounds what is to come
+     * @param newSteps where steps may be taken, or null for no restriction
+     */
+    void use(Completion newAhead, @Nullable StepWindows newSteps) {
+        ahead = newAhead;
+        steps = newSteps;
     }
 
     /** The order found by the last pass, or null when there is none below the limit. */
@@ -49,13 +63,11 @@ final class Beam {
     /**
      * Makes one pass.
      *
-     * @param ahead bounds what is to come
-     * @param steps where steps may be taken, or null for no restriction
      * @param limit the highest scaled bound that is still of interest
      * @param width how many states a layer keeps
      * @return false when the budget ended before the pass did
      */
-    boolean pass(Completion ahead, @Nullable StepWindows steps, Scale scale, long limit, int width) {
+    boolean pass(Scale scale, long limit, int width) {
         order = null;
         lost = Long.MAX_VALUE;
         int n = net.n;
@@ -69,7 +81,7 @@ final class Beam {
             Layer next = layers[k + 1 & 1];
             next.clear(Math.max(1, Math.min(width, (MOST_TRACES - traces) / 4)));
             for (int s = 0; s < here.count; s++) {
-                expand(here, s, k, next, ahead, steps, scale, limit);
+                expand(here, s, k, next, scale, limit);
                 if ((s & 255) == 255 && !budget.spend(256)) {
                     return false;
                 }
@@ -90,15 +102,7 @@ final class Beam {
         return true;
     }
 
-    private void expand(
-            Layer here,
-            int state,
-            int k,
-            Layer next,
-            Completion ahead,
-            @Nullable StepWindows steps,
-            Scale scale,
-            long limit) {
+    private void expand(Layer here, int state, int k, Layer next, Scale scale, long limit) {
         int n = net.n;
         int words = net.words;
         int offset = state * words;

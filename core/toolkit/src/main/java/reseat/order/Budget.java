@@ -52,6 +52,16 @@ final class Budget {
         return spent;
     }
 
+    /** About how much effort is left, judged by the pace so far when there is a clock. */
+    long left() {
+        long left = limit.expansions() - spent;
+        if (limit.time().isNegative()) {
+            return left;
+        }
+        long used = Math.max(1, System.nanoTime() - begun);
+        return Math.min(left, (long) ((double) spent * (limit.time().toNanos() - used) / used));
+    }
+
     int states() {
         return limit.states();
     }

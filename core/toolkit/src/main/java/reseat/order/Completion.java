@@ -36,6 +36,19 @@ interface Completion {
         return sum;
     }
 
+    /** The bound that needs to know nothing: steps cost no less than 0. */
+    Completion NOTHING = new Completion() {
+        @Override
+        public long price(int act) {
+            return 0;
+        }
+
+        @Override
+        public long after(int position, int act, long[] sets, int offset) {
+            return 0;
+        }
+    };
+
     /** The bound that the prices of an assignment give, for problems too large for better. */
     static Completion of(Assignment assignment) {
         int n = assignment.leaving.length;

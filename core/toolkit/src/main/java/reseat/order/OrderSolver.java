@@ -2,6 +2,7 @@ package reseat.order;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,12 @@ import org.jspecify.annotations.Nullable;
 public final class OrderSolver {
 
     private static final long FIRST_SLICE = 8_000;
+    private static final int ANNEAL = 0;
+    private static final int PRICE = 1;
+    private static final int BEAM = 2;
+    private static final int FIRST_WIDTH = 30;
+    private static final int TRIAL_WIDTH = 5_000;
+    private static final long WIDEN = 4;
     private static final double[] HEATS = {0.2, 0.35, 0.1, 0.5};
 
     private final Network[] nets;
@@ -26,13 +33,22 @@ public final class OrderSolver {
     private final Annealer annealer;
     private final Beam[] beams;
     private final Scale scale;
+    private final int[] shares;
+    private final int[] widths = {FIRST_WIDTH, FIRST_WIDTH};
+    private final long[] passEffort = new long[2];
+    private final long[] lost = new long[2];
+    private @Nullable Pricing pricing;
+    private long annealSlice = FIRST_SLICE;
+    private long priceSlice = FIRST_SLICE;
+    private int turn = 1;
     private long lowerBound;
 
-    private OrderSolver(Network net, OrderLimit limit) {
+    private OrderSolver(Network net, OrderLimit limit, double density) {
+        this.shares = density > 0.4 ? new int[] {1, 2, 7} : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
         this.nets = new Network[] {net, net.turned()};
         this.budget = new Budget(limit);
         this.annealer = new Annealer(net, net.nearest());
-        this.beams = new Beam[] {new Beam(nets[0], budget), new Beam(nets[1], budget)};
+        this.beams = new Beam[] {new Beam(nets[0], budget, Completion.NOTHING), new Beam(nets[1], budget, Completion.NOTHING)};
         this.scale = new Scale(annealer.bestCost());
     }
 
@@ -44,7 +60,7 @@ public final class OrderSolver {
      * @return an order and what is known about it
      */
     public static OrderResult solve(OrderProblem problem, OrderLimit limit) {
-        OrderSolver solver = new OrderSolver(Network.of(problem), limit);
+        OrderSolver solver = new OrderSolver(Network.of(problem), limit, problem.density());
         if (problem.size() > 2) {
             solver.search();
         } else {
@@ -88,45 +104,83 @@ public final class OrderSolver {
         }
         Assignment assignment = new Assignment(nets[0], scale);
         raise(assignment.bound());
-        Pricing pricing = Pricing.suits(nets[0]) ? new Pricing(nets[0], nets[1], scale, assignment) : null;
-        Completion[] plain = pricing == null
-                ? new Completion[] {Completion.of(assignment), Completion.of(new Assignment(nets[1], scale))}
-                : new Completion[0];
-        long slice = FIRST_SLICE;
-        for (int round = 0; open(); round++) {
-            annealer.run(slice, HEATS[round % HEATS.length], budget);
-            if (pricing != null && open()) {
-                boolean ready = pricing.run(slice, limit(), nets[0], budget);
-                raise(pricing.bound());
-                if (!ready) {
-                    return;
-                }
+        if (Pricing.suits(nets[0])) {
+            pricing = new Pricing(nets[0], nets[1], scale, assignment);
+            price();
+        } else {
+            beams[0].use(Completion.of(assignment), null);
+            beams[1].use(Completion.of(new Assignment(nets[1], scale)), null);
+            shares[PRICE] = 0;
+        }
+        long[] spent = new long[shares.length];
+        while (open()) {
+            int work = mostBehind(spent);
+            long before = budget.spent();
+            switch (work) {
+                case ANNEAL -> anneal();
+                case PRICE -> price();
+                default -> beam();
             }
-            for (int direction = 0; direction < 2 && open(); direction++) {
-                Completion ahead = pricing == null ? plain[direction] : pricing.completion(direction);
-                beam(direction, ahead, pricing == null ? null : pricing.windows(direction), slice);
-            }
-            slice *= 2;
+            spent[work] += Math.max(1, budget.spent() - before);
         }
     }
 
-    private void beam(int direction, Completion ahead, @Nullable StepWindows steps, long effort) {
+    /** The kind of work that has had least of its share. */
+    private int mostBehind(long[] spent) {
+        int work = ANNEAL;
+        for (int other = PRICE; other <= BEAM; other++) {
+            if (shares[other] > 0 && spent[other] * shares[work] < spent[work] * shares[other]) {
+                work = other;
+            }
+        }
+        return work;
+    }
+
+    private void anneal() {
+        annealer.run(annealSlice, HEATS[turn++ % HEATS.length], budget);
+        annealSlice *= 2;
+    }
+
+    private void price() {
+        Pricing current = Objects.requireNonNull(pricing);
+        boolean ready = current.run(priceSlice, limit(), nets[0], budget);
+        raise(current.bound());
+        if (ready) {
+            beams[0].use(current.completion(0), current.windows(0));
+            beams[1].use(current.completion(1), current.windows(1));
+        }
+        priceSlice *= 2;
+    }
+
+    /** Makes one pass from the end that promises more, wider than the last one from there. */
+    private void beam() {
+        int side = lost[1] > lost[0] || lost[1] == lost[0] && widths[1] < widths[0] ? 1 : 0;
+        if (Math.max(widths[0], widths[1]) < TRIAL_WIDTH) {
+            side = widths[1] < widths[0] ? 1 : 0;
+        }
         int words = nets[0].words;
         long widest = Math.max(1, budget.states() * 100L / (60 + 8 * words));
-        int width = (int) Math.max(32, Math.min(widest, effort / nets[0].n));
-        Beam beam = beams[direction];
-        if (!beam.pass(ahead, steps, scale, limit(), width)) {
+        long wanted = Math.min(widest, widths[side] * WIDEN);
+        long expected = passEffort[side] * wanted / Math.max(1, widths[side]);
+        if (expected > budget.left()) {
+            wanted = Math.max(1, wanted * Math.max(1, budget.left()) / expected * 3 / 4);
+        }
+        widths[side] = (int) wanted;
+        long before = budget.spent();
+        if (!beams[side].pass(scale, limit(), widths[side])) {
             return;
         }
-        int[] found = beam.order();
+        passEffort[side] = budget.spent() - before;
+        lost[side] = beams[side].lost();
+        int[] found = beams[side].order();
         if (found != null) {
-            int[] order = direction == 0 ? found : turned(found);
+            int[] order = side == 0 ? found : turned(found);
             annealer.offer(order, nets[0].costOf(order));
         }
-        if (beam.lost() == Long.MAX_VALUE) {
+        if (lost[side] == Long.MAX_VALUE) {
             lowerBound = annealer.bestCost();
         } else {
-            raise(beam.lost());
+            raise(lost[side]);
         }
     }
 

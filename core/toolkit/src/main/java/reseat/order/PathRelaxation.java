@@ -16,7 +16,7 @@ final class PathRelaxation implements Completion {
 
     private static final int UNREACHED = 1 << 30;
     private static final int DEAREST = 1 << 28;
-    private static final int TRANSITIONS_PER_EFFORT = 256;
+    private static final int TRANSITIONS_PER_EFFORT = 1024;
 
     private final Network net;
     private final Scale scale;

@@ -14,7 +14,7 @@ final class Pricing {
 
     private static final int MOST_MEMORY = 12;
     private static final long MOST_TABLE = 24_000_000;
-    private static final int PATIENCE = 10;
+    private static final int PATIENCE = 4;
 
     private final int n;
     private final Scale scale;
@@ -25,7 +25,7 @@ final class Pricing {
     private final int priceCap;
     private int[] best;
     private long bestBound = Long.MIN_VALUE;
-    private double eagerness = 1;
+    private double eagerness = 0.3;
 
     /** Starts with the prices of an assignment. */
     Pricing(Network net, Network turned, Scale scale, Assignment assignment) {
@@ -73,36 +73,41 @@ final class Pricing {
         long until = budget.spent() + effort;
         int[] prices = best.clone();
         double[] direction = new double[n];
-        int idle = 0;
-        eagerness = Math.max(eagerness, 0.5);
+        int turns = 0;
+        long lowest = Long.MAX_VALUE;
+        long highest = Long.MIN_VALUE;
         while (budget.spent() < until && bestBound <= limit) {
             if (!budget.spend(relaxations[0].effort())) {
                 return false;
             }
             long bound = evaluate(0, prices);
             if (bound > bestBound) {
-                idle = bound > bestBound + Math.abs(bestBound) / 20_000 ? 0 : idle + 1;
                 bestBound = bound;
                 best = prices.clone();
-            } else {
-                idle++;
             }
             if (bound > limit) {
                 break;
             }
+            lowest = Math.min(lowest, bound);
+            highest = Math.max(highest, bound);
             int[] walk = relaxations[0].walk();
-            if (idle >= PATIENCE) {
-                idle = 0;
-                eagerness *= 0.6;
-                learn(walk, net, effort);
-                prices = best.clone();
-                if (eagerness < 0.02) {
-                    eagerness = 0.5;
+            if (++turns % PATIENCE == 0) {
+                if (highest - lowest > room(limit) / 10) {
+                    eagerness /= 2;
+                } else if (highest - lowest < room(limit) / 50) {
+                    eagerness = Math.min(1, eagerness * 1.5);
                 }
+                learn(walk, net, effort);
+                lowest = Long.MAX_VALUE;
+                highest = Long.MIN_VALUE;
             }
-            prices = step(walk, prices, direction, limit - bound);
+            prices = step(walk, prices, direction, room(limit));
         }
         return conclude(limit, budget);
+    }
+
+    private long room(long limit) {
+        return limit - bestBound + 1;
     }
 
     private long evaluate(int direction, int[] prices) {
@@ -119,7 +124,7 @@ final class Pricing {
         }
         double norm = 0;
         for (int act = 1; act < n - 1; act++) {
-            direction[act] = 0.7 * misses[act] + 0.3 * direction[act];
+            direction[act] = 0.6 * misses[act] + 0.4 * direction[act];
             norm += direction[act] * direction[act];
         }
         int[] next = prices.clone();
@@ -186,7 +191,7 @@ final class Pricing {
         long steps = windows[direction].size();
         int most = 0;
         while (most < MOST_MEMORY
-                && (steps << most + 1) / 256 < effort / 16
+                && (steps << most + 1) / 1024 < effort / 60
                 && (long) n * n << most + 1 <= MOST_TABLE) {
             most++;
         }
