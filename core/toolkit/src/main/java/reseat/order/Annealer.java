@@ -14,11 +14,13 @@ import java.util.Arrays;
 final class Annealer {
 
     private static final int NEAR = 12;
+    private static final double COLD = 0.06;
     private static final int SAMPLES = 4000;
     private static final int PROPOSALS_PER_EFFORT = 64;
 
     private final Network net;
     private final int n;
+    private int[][] near;
     private final int[] order;
     private final int[] place;
     private final int[] scratch;
@@ -30,6 +32,7 @@ final class Annealer {
     Annealer(Network net, int[] start) {
         this.net = net;
         this.n = net.n;
+        this.near = net.heads;
         this.order = new int[n];
         this.place = new int[n];
         this.scratch = new int[n];
@@ -44,6 +47,11 @@ final class Annealer {
 
     long bestCost() {
         return bestCost;
+    }
+
+    /** Sets, for every act, the acts that may come directly after it, the most likely first. */
+    void prefer(int[][] followers) {
+        near = followers;
     }
 
     /** Takes over an order that somebody else found, if it is better. */
@@ -62,7 +70,7 @@ final class Annealer {
         load();
         double usual = usualLoss();
         double hot = heat * usual;
-        double cold = Math.max(hot * 0.01, 0.02);
+        double cold = Math.max(hot * COLD, 0.02);
         long rounds = Math.max(1, effort / 16);
         long cost = bestCost;
         for (long round = 0; round < rounds; round++) {
@@ -114,8 +122,8 @@ final class Annealer {
     private boolean draw() {
         int at = below(n - 1);
         int from = order[at];
-        int[] near = net.heads[from];
-        int to = near[below(Math.min(near.length, NEAR))];
+        int[] followers = near[from];
+        int to = followers[below(Math.min(followers.length, NEAR))];
         int q = place[to];
         if (q > at + 1) {
             if (q >= n - 1) {

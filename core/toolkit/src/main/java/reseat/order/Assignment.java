@@ -1,6 +1,7 @@
 package reseat.order;
 
 import java.util.Arrays;
+import java.util.Comparator;
 
 /**
  * The cheapest choice of a follower for every act, circles allowed: a bound, and prices that prove it.
@@ -17,7 +18,13 @@ final class Assignment {
     /** Price of entering each act but the first. */
     final long[] entering;
 
-    Assignment(Network net, Scale scale) {
+    private final Network net;
+    private final Scale scale;
+
+    /** Solves it; when the budget ends before, the prices hold all the same. */
+    Assignment(Network net, Scale scale, Budget budget) {
+        this.net = net;
+        this.scale = scale;
         int n = net.n;
         leaving = new long[n];
         entering = new long[n];
@@ -27,7 +34,7 @@ final class Assignment {
         long[] distance = new long[n];
         boolean[] settled = new boolean[n];
         Arrays.fill(rowOf, -1);
-        for (int row = 0; row < n - 1; row++) {
+        for (int row = 0; row < n - 1 && budget.spend(1 + (long) n * n / 8192); row++) {
             Arrays.fill(distance, FAR);
             Arrays.fill(settled, false);
             rowOf[0] = row;
@@ -72,5 +79,20 @@ final class Assignment {
     /** The cost of the assignment, scaled. */
     long bound() {
         return Arrays.stream(leaving).sum() + Arrays.stream(entering).sum();
+    }
+
+    /** For every act those that may come directly after it, by what the step costs above its prices. */
+    int[][] byReducedCost() {
+        int n = net.n;
+        int[][] sorted = new int[n][];
+        for (int from = 0; from < n; from++) {
+            int row = from * n;
+            sorted[from] = Arrays.stream(net.heads[from])
+                    .boxed()
+                    .sorted(Comparator.comparingLong(to -> scale.up(net.cost[row + to]) - entering[to]))
+                    .mapToInt(Integer::intValue)
+                    .toArray();
+        }
+        return sorted;
     }
 }

@@ -19,7 +19,7 @@ public final class OrderProblem {
     public static final int MAX_COST = 1_000_000_000;
 
     /** The largest number of acts. */
-    public static final int MAX_SIZE = 4096;
+    public static final int MAX_SIZE = 2048;
 
     private final int size;
     private final int[] costs;

@@ -26,7 +26,7 @@ public final class OrderSolver {
     private static final int FIRST_WIDTH = 30;
     private static final int TRIAL_WIDTH = 5_000;
     private static final long WIDEN = 4;
-    private static final double[] HEATS = {0.2, 0.35, 0.1, 0.5};
+    private static final double[] HEATS = {0.3, 0.2, 0.12, 0.25};
 
     private final Network[] nets;
     private final Budget budget;
@@ -97,19 +97,19 @@ public final class OrderSolver {
     }
 
     private void search() {
-        int n = nets[0].n;
         annealer.run(FIRST_SLICE / 4, HEATS[0], budget);
-        if (!budget.spend(1 + (long) n * n * n / 4096)) {
+        Assignment assignment = new Assignment(nets[0], scale, budget);
+        raise(assignment.bound());
+        if (!open()) {
             return;
         }
-        Assignment assignment = new Assignment(nets[0], scale);
-        raise(assignment.bound());
+        annealer.prefer(assignment.byReducedCost());
         if (Pricing.suits(nets[0])) {
             pricing = new Pricing(nets[0], nets[1], scale, assignment);
             price();
         } else {
             beams[0].use(Completion.of(assignment), null);
-            beams[1].use(Completion.of(new Assignment(nets[1], scale)), null);
+            beams[1].use(Completion.of(new Assignment(nets[1], scale, budget)), null);
             shares[PRICE] = 0;
         }
         long[] spent = new long[shares.length];
@@ -138,7 +138,7 @@ public final class OrderSolver {
 
     private void anneal() {
         annealer.run(annealSlice, HEATS[turn++ % HEATS.length], budget);
-        annealSlice *= 2;
+        annealSlice += annealSlice / 2;
     }
 
     private void price() {
