@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less often.
  *
- * <p>A proposal takes an act, one of the cheap acts to follow it, and brings the two together by swapping two
- * consecutive stretches without turning either (the path-preserving 3-exchange of Gambardella and Dorigo 2000, with
+ * <p>A proposal swaps two consecutive stretches without turning either, mostly such that acts come together that have a
+ * cheap step between them (the path-preserving 3-exchange of Gambardella and Dorigo 2000, with
  * simulated annealing as in Skinderowicz 2017). What three new steps cost is known in constant time, and most proposals
  * end there; only one that would be accepted is checked against the precedence, with one pass over the two stretches.
  * Deterministic: the random numbers are its own and seeded.
@@ -14,13 +14,23 @@ import java.util.Arrays;
 final class Annealer {
 
     private static final int NEAR = 12;
+    /** Of ten proposals, how many swap short stretches wherever; the others bring likely neighbours together. */
+    private static final int NEARBY_OF_TEN = 3;
+
+    /** Proposals of the kinds below this choose the second new step from likely neighbours too. */
+    private static final int GUIDED_BELOW = 7;
+
+    /** The last temperature, as a share of the first, and as a share of the cost of a step. */
     private static final double COLD = 0.06;
+
+    private static final double COLD_STEP = 0.05;
     private static final int SAMPLES = 4000;
     private static final int PROPOSALS_PER_EFFORT = 64;
 
     private final Network net;
     private final int n;
-    private int[][] near;
+    private int[][] followers;
+    private int[][] leaders;
     private final int[] order;
     private final int[] place;
     private final int[] scratch;
@@ -32,7 +42,8 @@ final class Annealer {
     Annealer(Network net, int[] start) {
         this.net = net;
         this.n = net.n;
-        this.near = net.heads;
+        this.followers = net.heads;
+        this.leaders = net.tails;
         this.order = new int[n];
         this.place = new int[n];
         this.scratch = new int[n];
@@ -49,9 +60,10 @@ final class Annealer {
         return bestCost;
     }
 
-    /** Sets, for every act, the acts that may come directly after it, the most likely first. */
-    void prefer(int[][] followers) {
-        near = followers;
+    /** Sets, for every act, the acts that may come directly after it and before it, the most likely first. */
+    void prefer(int[][] likelyFollowers, int[][] likelyLeaders) {
+        followers = likelyFollowers;
+        leaders = likelyLeaders;
     }
 
     /** Takes over an order that somebody else found, if it is better. */
@@ -70,7 +82,7 @@ final class Annealer {
         load();
         double usual = usualLoss();
         double hot = heat * usual;
-        double cold = Math.max(hot * COLD, 0.02);
+        double cold = Math.max(0.02, Math.min(hot * COLD, COLD_STEP * bestCost / n));
         long rounds = Math.max(1, effort / 16);
         long cost = bestCost;
         for (long round = 0; round < rounds; round++) {
@@ -118,28 +130,40 @@ final class Annealer {
     private int middle;
     private int right;
 
-    /** Draws the exchange of order[left..middle-1] and order[middle..right]; false when there is none to draw. */
+    /** Draws the exchange of order[left..middle-1] and order[middle..right]; false when the draw is no exchange. */
     private boolean draw() {
         int at = below(n - 1);
-        int from = order[at];
-        int[] followers = near[from];
-        int to = followers[below(Math.min(followers.length, NEAR))];
-        int q = place[to];
-        if (q > at + 1) {
-            if (q >= n - 1) {
-                return false;
-            }
+        int kind = below(10);
+        if (kind < NEARBY_OF_TEN) {
+            left = at + 1;
+            middle = left + 1 + below(1 << below(6));
+            right = middle + below(1 << below(6));
+            return right < n - 1;
+        }
+        int q = placeOfOneOf(followers[order[at]]);
+        if (q > at + 1 && q < n - 1) {
             left = at + 1;
             middle = q;
-            right = q + below(n - 1 - q);
-        } else if (q < at) {
-            left = q;
-            middle = q + 1 + below(at - q);
-            right = at;
-        } else {
+            right = kind < GUIDED_BELOW ? placeOfOneOf(leaders[order[left]]) : q + below(n - 1 - q);
+            return right >= middle && right < n - 1;
+        }
+        if (q >= at || q == 0) {
             return false;
         }
-        return true;
+        left = q;
+        right = at;
+        if (kind >= GUIDED_BELOW) {
+            middle = q + 1 + below(at - q);
+        } else if (below(2) == 0) {
+            middle = placeOfOneOf(followers[order[left - 1]]);
+        } else {
+            middle = 1 + placeOfOneOf(leaders[order[right + 1]]);
+        }
+        return middle > left && middle <= right;
+    }
+
+    private int placeOfOneOf(int[] likely) {
+        return place[likely[below(Math.min(likely.length, NEAR))]];
     }
 
     private long gain() {

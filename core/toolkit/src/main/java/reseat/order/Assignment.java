@@ -2,6 +2,7 @@ package reseat.order;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.function.ToLongFunction;
 
 /**
  * The cheapest choice of a follower for every act, circles allowed: a bound, and prices that prove it.
@@ -82,17 +83,32 @@ final class Assignment {
     }
 
     /** For every act those that may come directly after it, by what the step costs above its prices. */
-    int[][] byReducedCost() {
+    int[][] likelyFollowers() {
         int n = net.n;
         int[][] sorted = new int[n][];
         for (int from = 0; from < n; from++) {
             int row = from * n;
-            sorted[from] = Arrays.stream(net.heads[from])
-                    .boxed()
-                    .sorted(Comparator.comparingLong(to -> scale.up(net.cost[row + to]) - entering[to]))
-                    .mapToInt(Integer::intValue)
-                    .toArray();
+            sorted[from] = sorted(net.heads[from], to -> scale.up(net.cost[row + to]) - entering[to]);
         }
         return sorted;
+    }
+
+    /** For every act those that may come directly before it, by what the step costs above its prices. */
+    int[][] likelyLeaders() {
+        int n = net.n;
+        int[][] sorted = new int[n][];
+        for (int to = 0; to < n; to++) {
+            int column = to;
+            sorted[to] = sorted(net.tails[to], from -> scale.up(net.cost[from * n + column]) - leaving[from]);
+        }
+        return sorted;
+    }
+
+    private static int[] sorted(int[] acts, ToLongFunction<Integer> cost) {
+        return Arrays.stream(acts)
+                .boxed()
+                .sorted(Comparator.comparingLong(cost))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 }

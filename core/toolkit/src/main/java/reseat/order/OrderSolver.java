@@ -26,7 +26,7 @@ public final class OrderSolver {
     private static final int FIRST_WIDTH = 30;
     private static final int TRIAL_WIDTH = 5_000;
     private static final long WIDEN = 4;
-    private static final double[] HEATS = {0.3, 0.2, 0.12, 0.25};
+    private static final double[] HEATS = {0.3, 0.1, 0.2, 0.15};
 
     private final Network[] nets;
     private final Budget budget;
@@ -103,7 +103,7 @@ public final class OrderSolver {
         if (!open()) {
             return;
         }
-        annealer.prefer(assignment.byReducedCost());
+        annealer.prefer(assignment.likelyFollowers(), assignment.likelyLeaders());
         if (Pricing.suits(nets[0])) {
             pricing = new Pricing(nets[0], nets[1], scale, assignment);
             price();
