@@ -6,7 +6,8 @@
  */
 @org.jspecify.annotations.NullMarked
 module reseat.toolkit {
-    requires static org.jspecify;
+    // transitive: @Nullable shows in exported signatures
+    requires static transitive org.jspecify;
 
     exports reseat.order;
     exports reseat.spi;
