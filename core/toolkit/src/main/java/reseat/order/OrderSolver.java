@@ -27,12 +27,15 @@ public final class OrderSolver {
     private static final int TRIAL_WIDTH = 5_000;
     private static final long WIDEN = 4;
     private static final double[] HEATS = {0.3, 0.1, 0.2, 0.15};
+    private static final double[] HEATS_WHEN_LARGE = {0.1, 0.03, 0.2, 0.01};
+    private static final int LARGE = 150;
 
     private final Network[] nets;
     private final Budget budget;
     private final Annealer annealer;
     private final Beam[] beams;
     private final Scale scale;
+    private final double[] heats;
     private final int[] shares;
     private final int[] widths = {FIRST_WIDTH, FIRST_WIDTH};
     private final long[] passEffort = new long[2];
@@ -44,6 +47,7 @@ public final class OrderSolver {
     private long lowerBound;
 
     private OrderSolver(Network net, OrderLimit limit, double density) {
+        this.heats = net.n > LARGE ? HEATS_WHEN_LARGE : HEATS;
         this.shares = density > 0.4 ? new int[] {1, 2, 7} : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
         this.nets = new Network[] {net, net.turned()};
         this.budget = new Budget(limit);
@@ -97,7 +101,7 @@ public final class OrderSolver {
     }
 
     private void search() {
-        annealer.run(FIRST_SLICE / 4, HEATS[0], budget);
+        annealer.run(FIRST_SLICE / 4, heats[0], budget);
         Assignment assignment = new Assignment(nets[0], scale, budget);
         raise(assignment.bound());
         if (!open()) {
@@ -137,7 +141,7 @@ public final class OrderSolver {
     }
 
     private void anneal() {
-        annealer.run(annealSlice, HEATS[turn++ % HEATS.length], budget);
+        annealer.run(annealSlice, heats[turn++ % heats.length], budget);
         annealSlice += annealSlice / 2;
     }
 

@@ -24,7 +24,7 @@ final class Pricing {
     private final boolean[] stale = {false, true};
     private final int priceCap;
     private int[] best;
-    private long bestBound = Long.MIN_VALUE;
+    private long bestBound;
     private double eagerness = 0.3;
 
     /** Starts with the prices of an assignment. */
@@ -38,6 +38,7 @@ final class Pricing {
         this.memories = new int[2][n][0];
         this.priceCap = (1 << 28) / n;
         this.best = new int[n];
+        this.bestBound = Math.max(0, assignment.bound());
         for (int act = 1; act < n - 1; act++) {
             best[act] = capped(assignment.leaving[act] + assignment.entering[act]);
         }
