@@ -3,18 +3,24 @@ package reseat.order;
 import java.util.Arrays;
 
 /**
- * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less often.
+ * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less
+ * often.
  *
- * <p>A proposal swaps two consecutive stretches without turning either, mostly such that acts come together that have a
- * cheap step between them (the path-preserving 3-exchange of Gambardella and Dorigo 2000, with
- * simulated annealing as in Skinderowicz 2017). What three new steps cost is known in constant time, and most proposals
- * end there; only one that would be accepted is checked against the precedence, with one pass over the two stretches.
- * Deterministic: the random numbers are its own and seeded.
+ * <p>A proposal swaps two consecutive stretches without turning either, mostly such that acts come
+ * together that have a cheap step between them (the path-preserving 3-exchange of Gambardella and
+ * Dorigo 2000, with simulated annealing as in Skinderowicz 2017). What three new steps cost is
+ * known in constant time, and most proposals end there; only one that would be accepted is checked
+ * against the precedence, with one pass over the two stretches. Deterministic: the random numbers
+ * are its own and seeded.
  */
 final class Annealer {
 
     private static final int NEAR = 12;
-    /** Of ten proposals, how many swap short stretches wherever; the others bring likely neighbours together. */
+
+    /**
+     * Of ten proposals, how many swap short stretches wherever; the others bring likely neighbours
+     * together.
+     */
     private static final int NEARBY_OF_TEN = 3;
 
     /** Proposals of the kinds below this choose the second new step from likely neighbours too. */
@@ -60,7 +66,10 @@ final class Annealer {
         return bestCost;
     }
 
-    /** Sets, for every act, the acts that may come directly after it and before it, the most likely first. */
+    /**
+     * Sets, for every act, the acts that may come directly after it and before it, the most likely
+     * first.
+     */
     void prefer(int[][] likelyFollowers, int[][] likelyLeaders) {
         followers = likelyFollowers;
         leaders = likelyLeaders;
@@ -130,7 +139,10 @@ final class Annealer {
     private int middle;
     private int right;
 
-    /** Draws the exchange of order[left..middle-1] and order[middle..right]; false when the draw is no exchange. */
+    /**
+     * Draws the exchange of order[left..middle-1] and order[middle..right]; false when the draw is
+     * no exchange.
+     */
     private boolean draw() {
         int at = below(n - 1);
         int kind = below(10);
@@ -174,7 +186,12 @@ final class Annealer {
         int o = order[middle];
         int y = order[right];
         int z = order[right + 1];
-        return (long) c[a * n + o] + c[y * n + b] + c[m * n + z] - c[a * n + b] - c[m * n + o] - c[y * n + z];
+        return (long) c[a * n + o]
+                + c[y * n + b]
+                + c[m * n + z]
+                - c[a * n + b]
+                - c[m * n + o]
+                - c[y * n + z];
     }
 
     private long propose(double temperature) {
@@ -182,7 +199,7 @@ final class Annealer {
             return 0;
         }
         long gain = gain();
-        if (gain > 0 && gain >= -temperature * Math.log(unit()) || !valid()) {
+        if ((gain > 0 && gain >= -temperature * Math.log(unit())) || !valid()) {
             return 0;
         }
         int leftLength = middle - left;
@@ -214,8 +231,10 @@ final class Annealer {
             for (int k = begin; k < end; k++) {
                 all |= bits[order[k]];
             }
-            for (int k = leftShorter ? middle : left, stop = leftShorter ? right + 1 : middle; k < stop; k++) {
-                if ((all >>> order[k] & 1) != 0) {
+            for (int k = leftShorter ? middle : left, stop = leftShorter ? right + 1 : middle;
+                    k < stop;
+                    k++) {
+                if (((all >>> order[k]) & 1) != 0) {
                     return false;
                 }
             }
@@ -228,8 +247,10 @@ final class Annealer {
                 marked[w] |= bits[row + w];
             }
         }
-        for (int k = leftShorter ? middle : left, stop = leftShorter ? right + 1 : middle; k < stop; k++) {
-            if ((marked[order[k] >>> 6] >>> order[k] & 1) != 0) {
+        for (int k = leftShorter ? middle : left, stop = leftShorter ? right + 1 : middle;
+                k < stop;
+                k++) {
+            if (((marked[order[k] >>> 6] >>> order[k]) & 1) != 0) {
                 return false;
             }
         }
@@ -244,7 +265,7 @@ final class Annealer {
     }
 
     private int below(int bound) {
-        return (int) ((next() >>> 33) * bound >>> 31);
+        return (int) (((next() >>> 33) * bound) >>> 31);
     }
 
     private double unit() {

@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.function.ToLongFunction;
 
 /**
- * The cheapest choice of a follower for every act, circles allowed: a bound, and prices that prove it.
+ * The cheapest choice of a follower for every act, circles allowed: a bound, and prices that prove
+ * it.
  *
- * <p>Successive shortest paths with prices (Kuhn 1955; Jonker and Volgenant 1987), in O(n^3). Steps that no valid order
- * has do not take part. The prices satisfy {@code leaving[i] + entering[j] <= cost(i, j)} for all steps.
+ * <p>Successive shortest paths with prices (Kuhn 1955; Jonker and Volgenant 1987), in O(n^3). Steps
+ * that no valid order has do not take part. The prices satisfy {@code leaving[i] + entering[j] <=
+ * cost(i, j)} for all steps.
  */
 final class Assignment {
 
@@ -16,6 +18,7 @@ final class Assignment {
 
     /** Price of leaving each act but the last. */
     final long[] leaving;
+
     /** Price of entering each act but the first. */
     final long[] entering;
 
@@ -82,24 +85,33 @@ final class Assignment {
         return Arrays.stream(leaving).sum() + Arrays.stream(entering).sum();
     }
 
-    /** For every act those that may come directly after it, by what the step costs above its prices. */
+    /**
+     * For every act those that may come directly after it, by what the step costs above its prices.
+     */
     int[][] likelyFollowers() {
         int n = net.n;
         int[][] sorted = new int[n][];
         for (int from = 0; from < n; from++) {
             int row = from * n;
-            sorted[from] = sorted(net.heads[from], to -> scale.up(net.cost[row + to]) - entering[to]);
+            sorted[from] =
+                    sorted(net.heads[from], to -> scale.up(net.cost[row + to]) - entering[to]);
         }
         return sorted;
     }
 
-    /** For every act those that may come directly before it, by what the step costs above its prices. */
+    /**
+     * For every act those that may come directly before it, by what the step costs above its
+     * prices.
+     */
     int[][] likelyLeaders() {
         int n = net.n;
         int[][] sorted = new int[n][];
         for (int to = 0; to < n; to++) {
             int column = to;
-            sorted[to] = sorted(net.tails[to], from -> scale.up(net.cost[from * n + column]) - leaving[from]);
+            sorted[to] =
+                    sorted(
+                            net.tails[to],
+                            from -> scale.up(net.cost[from * n + column]) - leaving[from]);
         }
         return sorted;
     }

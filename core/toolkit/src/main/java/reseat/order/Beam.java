@@ -4,12 +4,14 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Searches orders place by place, keeping of all parts with the same acts and the same last act the cheapest one.
+ * Searches orders place by place, keeping of all parts with the same acts and the same last act the
+ * cheapest one.
  *
- * <p>This is the dynamic program of Held and Karp (1962) over sets closed under the precedence (Lawler 1979), cut where
- * a bound says that no better order can come of a state (Morin and Marsten 1976), and, where a layer would grow above a
- * width, to its best states (Libralesso and others 2020). When no layer had to be cut to the width, the result is exact;
- * else the lowest bound among the states thrown away is a lower bound for all orders.
+ * <p>This is the dynamic program of Held and Karp (1962) over sets closed under the precedence
+ * (Lawler 1979), cut where a bound says that no better order can come of a state (Morin and Marsten
+ * 1976), and, where a layer would grow above a width, to its best states (Libralesso and others
+ * 2020). When no layer had to be cut to the width, the result is exact; else the lowest bound among
+ * the states thrown away is a lower bound for all orders.
  */
 final class Beam {
 
@@ -55,7 +57,10 @@ final class Beam {
         return order;
     }
 
-    /** The lowest scaled bound that the last pass threw away for want of room; {@code MAX_VALUE} for none. */
+    /**
+     * The lowest scaled bound that the last pass threw away for want of room; {@code MAX_VALUE} for
+     * none.
+     */
     long lost() {
         return lost;
     }
@@ -78,7 +83,7 @@ final class Beam {
         here.addFirst(Completion.total(ahead, n));
         int traces = 0;
         for (int k = 0; k < n - 1; k++) {
-            Layer next = layers[k + 1 & 1];
+            Layer next = layers[(k + 1) & 1];
             next.clear(Math.max(1, Math.min(width, (MOST_TRACES - traces) / 4)));
             for (int s = 0; s < here.count; s++) {
                 expand(here, s, k, next, scale, limit);
@@ -111,7 +116,7 @@ final class Beam {
         long[] sets = here.sets;
         for (int act : net.heads[last]) {
             int word = offset + (act >>> 6);
-            if ((sets[word] >>> act & 1) != 0 || steps != null && !steps.isOpen(k, last, act)) {
+            if (((sets[word] >>> act) & 1) != 0 || (steps != null && !steps.isOpen(k, last, act))) {
                 continue;
             }
             long missing = 0;

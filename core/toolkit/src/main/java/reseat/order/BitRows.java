@@ -31,7 +31,7 @@ final class BitRows {
     }
 
     boolean has(int row, int column) {
-        return (bits[row * words + (column >>> 6)] >>> column & 1) != 0;
+        return ((bits[row * words + (column >>> 6)] >>> column) & 1) != 0;
     }
 
     /** Tells whether a row here and a row there share a bit. */
@@ -70,8 +70,9 @@ final class BitRows {
         return sum;
     }
 
+    /** The relation turned round; for relations, which are square. */
     BitRows transposed() {
-        BitRows result = new BitRows(columns, rows);
+        BitRows result = new BitRows(rows, rows);
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 if (has(row, column)) {
@@ -84,7 +85,7 @@ final class BitRows {
 
     /** The relation with every act renamed to its mirror image, and turned round. */
     BitRows mirrored() {
-        BitRows result = new BitRows(columns, rows);
+        BitRows result = new BitRows(rows, rows);
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 if (has(row, column)) {
@@ -155,7 +156,7 @@ final class BitRows {
     int nextBit(int row, int from) {
         for (int w = from >>> 6; w < words; w++) {
             long word = bits[row * words + w];
-            if (w == from >>> 6) {
+            if (w == (from >>> 6)) {
                 word &= -1L << from;
             }
             if (word != 0) {

@@ -31,7 +31,8 @@ final class Budget {
             nextLook = spent + LOOK_EVERY;
             if (limit.cancelled().getAsBoolean()) {
                 ended = OrderResult.Ended.CANCELLED;
-            } else if (!limit.time().isNegative() && System.nanoTime() - begun >= limit.time().toNanos()) {
+            } else if (!limit.time().isNegative()
+                    && System.nanoTime() - begun >= limit.time().toNanos()) {
                 ended = OrderResult.Ended.TIME;
             }
         }

@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * Bounds from below what it costs to finish an order of which a part is known.
  *
- * <p>The bound of a part is its own cost, plus {@link #after} for its last act, plus the prices of all acts not in it;
- * everything is scaled. A search keeps the sum of prices up to date, so that a bound takes next to no time.
+ * <p>The bound of a part is its own cost, plus {@link #after} for its last act, plus the prices of
+ * all acts not in it; everything is scaled. A search keeps the sum of prices up to date, so that a
+ * bound takes next to no time.
  */
 interface Completion {
 
@@ -37,23 +38,29 @@ interface Completion {
     }
 
     /** The bound that needs to know nothing: steps cost no less than 0. */
-    Completion NOTHING = new Completion() {
-        @Override
-        public long price(int act) {
-            return 0;
-        }
+    Completion NOTHING =
+            new Completion() {
+                @Override
+                public long price(int act) {
+                    return 0;
+                }
 
-        @Override
-        public long after(int position, int act, long[] sets, int offset) {
-            return 0;
-        }
-    };
+                @Override
+                public long after(int position, int act, long[] sets, int offset) {
+                    return 0;
+                }
+            };
 
     /** The bound that the prices of an assignment give, for problems too large for better. */
     static Completion of(Assignment assignment) {
         int n = assignment.leaving.length;
         long[] prices = new long[n];
-        Arrays.setAll(prices, act -> act == 0 || act == n - 1 ? 0 : assignment.leaving[act] + assignment.entering[act]);
+        Arrays.setAll(
+                prices,
+                act ->
+                        act == 0 || act == n - 1
+                                ? 0
+                                : assignment.leaving[act] + assignment.entering[act]);
         return new Completion() {
             @Override
             public long price(int act) {

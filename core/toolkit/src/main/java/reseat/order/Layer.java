@@ -3,10 +3,12 @@ package reseat.order;
 import java.util.Arrays;
 
 /**
- * The states of one place of the search: the set of acts done and the last of them, each kept with its cheapest part.
+ * The states of one place of the search: the set of acts done and the last of them, each kept with
+ * its cheapest part.
  *
- * <p>A hash table finds the state that has the same set and last act. When there are more states than wanted, those
- * with the highest bounds go, and the lowest bound that went is kept: no order that was lost is cheaper than that.
+ * <p>A hash table finds the state that has the same set and last act. When there are more states
+ * than wanted, those with the highest bounds go, and the lowest bound that went is kept: no order
+ * that was lost is cheaper than that.
  */
 final class Layer {
 
@@ -55,13 +57,25 @@ final class Layer {
         return true;
     }
 
-    /** Adds a state, or a cheaper part to one that is there. The set is that of the parent and the act. */
-    void add(Layer from, int parentState, int act, long actHash, long newCost, long newPrices, long newBound) {
+    /**
+     * Adds a state, or a cheaper part to one that is there. The set is that of the parent and the
+     * act.
+     */
+    void add(
+            Layer from,
+            int parentState,
+            int act,
+            long actHash,
+            long newCost,
+            long newPrices,
+            long newBound) {
         long newHash = from.hash[parentState] ^ actHash;
         int slot = slotOf(newHash, act);
         while (slots[slot] != 0) {
             int state = slots[slot] - 1;
-            if (hash[state] == newHash && last[state] == act && sameSet(state, from, parentState, act)) {
+            if (hash[state] == newHash
+                    && last[state] == act
+                    && sameSet(state, from, parentState, act)) {
                 if (newCost < cost[state]) {
                     cost[state] = newCost;
                     bound[state] = newBound;
@@ -69,7 +83,7 @@ final class Layer {
                 }
                 return;
             }
-            slot = slot + 1 & slots.length - 1;
+            slot = (slot + 1) & (slots.length - 1);
         }
         if (count == most) {
             shrink();
@@ -120,7 +134,7 @@ final class Layer {
         ties = width - ties; // how many states at the gate itself may stay
         int kept = 0;
         for (int s = 0; s < count; s++) {
-            if (bound[s] > gate || bound[s] == gate && ties-- <= 0) {
+            if (bound[s] > gate || (bound[s] == gate && ties-- <= 0)) {
                 lost = Math.min(lost, bound[s]);
             } else {
                 move(s, kept++);
@@ -169,14 +183,14 @@ final class Layer {
     private int freeSlot(long key, int act) {
         int slot = slotOf(key, act);
         while (slots[slot] != 0) {
-            slot = slot + 1 & slots.length - 1;
+            slot = (slot + 1) & (slots.length - 1);
         }
         return slot;
     }
 
     private int slotOf(long key, int act) {
         long mixed = (key + act) * 0x9E3779B97F4A7C15L;
-        return (int) (mixed >>> 32) & slots.length - 1;
+        return (int) (mixed >>> 32) & (slots.length - 1);
     }
 
     private boolean sameSet(int state, Layer from, int parentState, int act) {
@@ -184,7 +198,7 @@ final class Layer {
         int theirs = parentState * words;
         for (int w = 0; w < words; w++) {
             long word = from.sets[theirs + w];
-            if (w == act >>> 6) {
+            if (w == (act >>> 6)) {
                 word |= 1L << act;
             }
             if (sets[mine + w] != word) {

@@ -3,10 +3,12 @@ package reseat.order;
 import java.util.Arrays;
 
 /**
- * A problem made ready for searching: flat arrays, and for every act those that may come directly after and before it.
+ * A problem made ready for searching: flat arrays, and for every act those that may come directly
+ * after and before it.
  *
- * <p>A network can be turned round: act {@code v} becomes {@code n - 1 - v} and every step is walked the other way, so
- * that an order read backwards has the same cost. Everything that searches forward can so search backward.
+ * <p>A network can be turned round: act {@code v} becomes {@code n - 1 - v} and every step is
+ * walked the other way, so that an order read backwards has the same cost. Everything that searches
+ * forward can so search backward.
  */
 final class Network {
 
@@ -15,14 +17,18 @@ final class Network {
 
     final int n;
     final int words;
+
     /** Cost of the step from i to j at {@code i * n + j}, or {@link #NEVER}. */
     final int[] cost;
+
     /** Acts that must come after, and before, each act. */
     final BitRows after;
 
     final BitRows before;
+
     /** Acts that may come directly after, cheapest first. */
     final int[][] heads;
+
     /** Acts that may come directly before, cheapest first. */
     final int[][] tails;
 
@@ -67,7 +73,7 @@ final class Network {
         for (int j = 0; j < n; j++) {
             int c = cost[start + j * stride];
             if (c != NEVER) {
-                keyed[count++] = (long) c << 16 | j;
+                keyed[count++] = ((long) c << 16) | j;
             }
         }
         Arrays.sort(keyed, 0, count);

@@ -7,14 +7,16 @@ import java.util.function.BooleanSupplier;
 /**
  * How long a solver may work: by the clock, by effort, or both, and who may stop it.
  *
- * <p>Under an effort limit alone the same problem gives the same answer, byte for byte, on any machine; the clock breaks
- * that. Effort is counted in <em>expansions</em>: one is a state of the search whose followers are tried, and other work
- * is counted in shares that take about as long (some microseconds).
+ * <p>Under an effort limit alone the same problem gives the same answer, byte for byte, on any
+ * machine; the clock breaks that. Effort is counted in <em>expansions</em>: one is a state of the
+ * search whose followers are tried, and other work is counted in shares that take about as long
+ * (some microseconds).
  *
  * @param time how long at most, or a negative duration for no limit
  * @param expansions how much effort at most; {@link Long#MAX_VALUE} for no limit
  * @param states how many states one layer of the search may hold; bounds the memory
- * @param cancelled asked now and then, from the thread that solves; when it says true, the solver ends with what it has
+ * @param cancelled asked now and then, from the thread that solves; when it says true, the solver
+ *     ends with what it has
  */
 public record OrderLimit(Duration time, long expansions, int states, BooleanSupplier cancelled) {
 

@@ -7,9 +7,9 @@ import java.util.List;
 /**
  * Acts to be put in order: the cost of following one by another, and which must come before which.
  *
- * <p>Acts are numbered from 0. Act 0 comes first and act {@code size() - 1} last, as in the published instances
- * (TSPLIB 95); a caller without such acts adds two that cost nothing. The order to keep is closed under transitivity
- * here, so a caller states only what it knows. Immutable.
+ * <p>Acts are numbered from 0. Act 0 comes first and act {@code size() - 1} last, as in the
+ * published instances (TSPLIB 95); a caller without such acts adds two that cost nothing. The order
+ * to keep is closed under transitivity here, so a caller states only what it knows. Immutable.
  *
  * @see <a href="http://comopt.ifi.uni-heidelberg.de/software/TSPLIB95/">G. Reinelt, TSPLIB 95</a>
  */
@@ -34,7 +34,8 @@ public final class OrderProblem {
     }
 
     /**
-     * Starts a problem in which every step costs nothing and nothing is ordered but the first and the last act.
+     * Starts a problem in which every step costs nothing and nothing is ordered but the first and
+     * the last act.
      *
      * @param size how many acts, 1 to {@link #MAX_SIZE}
      * @return the builder
@@ -75,7 +76,8 @@ public final class OrderProblem {
     }
 
     /**
-     * Tells whether an act may come directly after another: nothing that must come between, and not the wrong way round.
+     * Tells whether an act may come directly after another: nothing that must come between, and not
+     * the wrong way round.
      *
      * @param from the earlier act
      * @param to the later act
@@ -155,7 +157,8 @@ public final class OrderProblem {
 
         private Builder(int size) {
             if (size < 1 || size > MAX_SIZE) {
-                throw new IllegalArgumentException("the number of acts must be 1 to " + MAX_SIZE + ", not " + size);
+                throw new IllegalArgumentException(
+                        "the number of acts must be 1 to " + MAX_SIZE + ", not " + size);
             }
             this.size = size;
             this.costs = new int[size * size];
@@ -173,7 +176,14 @@ public final class OrderProblem {
         public Builder cost(int from, int to, int cost) {
             if (cost < 0 || cost > MAX_COST) {
                 throw new IllegalArgumentException(
-                        "the cost of " + from + " to " + to + " must be 0 to " + MAX_COST + ", not " + cost);
+                        "the cost of "
+                                + from
+                                + " to "
+                                + to
+                                + " must be 0 to "
+                                + MAX_COST
+                                + ", not "
+                                + cost);
             }
             costs[at(from) * size + at(to)] = cost;
             return this;
@@ -195,8 +205,8 @@ public final class OrderProblem {
          * Closes the order and makes the problem.
          *
          * @return the problem
-         * @throws IllegalArgumentException when acts would have to come before themselves; the message names one such
-         *     cycle
+         * @throws IllegalArgumentException when acts would have to come before themselves; the
+         *     message names one such cycle
          */
         public OrderProblem build() {
             BitRows closed = after.copy();
@@ -210,7 +220,8 @@ public final class OrderProblem {
             }
             List<Integer> cycle = closed.cycle();
             if (!cycle.isEmpty()) {
-                throw new IllegalArgumentException("the precedence runs in a circle: " + inWords(cycle));
+                throw new IllegalArgumentException(
+                        "the precedence runs in a circle: " + inWords(cycle));
             }
             closed.close();
             return new OrderProblem(size, costs.clone(), closed);

@@ -11,7 +11,8 @@ import java.util.List;
  * @param ended why the solver stopped
  * @param expansions the effort spent, in the unit of {@link OrderLimit}
  */
-public record OrderResult(List<Integer> order, long cost, long lowerBound, Ended ended, long expansions) {
+public record OrderResult(
+        List<Integer> order, long cost, long lowerBound, Ended ended, long expansions) {
 
     /** Why a solver stopped. */
     public enum Ended {
@@ -29,7 +30,8 @@ public record OrderResult(List<Integer> order, long cost, long lowerBound, Ended
     public OrderResult {
         order = List.copyOf(order);
         if (lowerBound > cost) {
-            throw new IllegalArgumentException("the lower bound " + lowerBound + " is above the cost " + cost);
+            throw new IllegalArgumentException(
+                    "the lower bound " + lowerBound + " is above the cost " + cost);
         }
     }
 

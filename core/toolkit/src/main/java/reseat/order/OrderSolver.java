@@ -6,16 +6,18 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it can.
+ * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
+ * can.
  *
- * <p>Three kinds of work take turns, in slices that double: {@link Annealer} improves the best order, {@link Pricing}
- * raises the bound and closes steps, and {@link Beam} searches states from both ends with that bound. Where precedence
- * is dense the search alone is soon exact; where it is thin the order comes from annealing and the bound from pricing;
- * in between each makes the others stronger. Exact for any size in principle, at exponential cost: the problem is
- * NP-hard. One thread; under an effort limit alone the answer is the same every time.
+ * <p>Three kinds of work take turns, in slices that double: {@link Annealer} improves the best
+ * order, {@link Pricing} raises the bound and closes steps, and {@link Beam} searches states from
+ * both ends with that bound. Where precedence is dense the search alone is soon exact; where it is
+ * thin the order comes from annealing and the bound from pricing; in between each makes the others
+ * stronger. Exact for any size in principle, at exponential cost: the problem is NP-hard. One
+ * thread; under an effort limit alone the answer is the same every time.
  *
- * @see <a href="https://doi.org/10.1016/0167-6377(88)90069-8">L. F. Escudero, An inexact algorithm for the sequential
- *     ordering problem, 1988: the problem</a>
+ * @see <a href="https://doi.org/10.1016/0167-6377(88)90069-8">L. F. Escudero, An inexact algorithm
+ *     for the sequential ordering problem, 1988: the problem</a>
  */
 public final class OrderSolver {
 
@@ -48,11 +50,18 @@ public final class OrderSolver {
 
     private OrderSolver(Network net, OrderLimit limit, double density) {
         this.heats = net.n > LARGE ? HEATS_WHEN_LARGE : HEATS;
-        this.shares = density > 0.4 ? new int[] {1, 2, 7} : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
+        this.shares =
+                density > 0.4
+                        ? new int[] {1, 2, 7}
+                        : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
         this.nets = new Network[] {net, net.turned()};
         this.budget = new Budget(limit);
         this.annealer = new Annealer(net, net.nearest());
-        this.beams = new Beam[] {new Beam(nets[0], budget, Completion.NOTHING), new Beam(nets[1], budget, Completion.NOTHING)};
+        this.beams =
+                new Beam[] {
+                    new Beam(nets[0], budget, Completion.NOTHING),
+                    new Beam(nets[1], budget, Completion.NOTHING)
+                };
         this.scale = new Scale(annealer.bestCost());
     }
 
@@ -158,7 +167,7 @@ public final class OrderSolver {
 
     /** Makes one pass from the end that promises more, wider than the last one from there. */
     private void beam() {
-        int side = lost[1] > lost[0] || lost[1] == lost[0] && widths[1] < widths[0] ? 1 : 0;
+        int side = lost[1] > lost[0] || (lost[1] == lost[0] && widths[1] < widths[0]) ? 1 : 0;
         if (Math.max(widths[0], widths[1]) < TRIAL_WIDTH) {
             side = widths[1] < widths[0] ? 1 : 0;
         }
@@ -166,8 +175,13 @@ public final class OrderSolver {
         long widest = Math.max(1, budget.states() * 100L / (60 + 8 * words));
         long wanted = Math.min(widest, widths[side] * WIDEN);
         long expected = passEffort[side] * wanted / Math.max(1, widths[side]);
-        if (expected > budget.left()) {
-            wanted = Math.max(1, wanted * Math.max(1, budget.left()) / expected * 3 / 4);
+        long left = Math.max(1, budget.left());
+        if (expected > left) {
+            wanted = wanted * left / expected * 3 / 4;
+            if (wanted < widths[side]) {
+                shares[BEAM] = 0; // nothing that ends in time would tell more than the last pass
+                return;
+            }
         }
         widths[side] = (int) wanted;
         long before = budget.spent();

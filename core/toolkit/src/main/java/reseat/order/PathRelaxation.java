@@ -3,14 +3,17 @@ package reseat.order;
 import java.util.Arrays;
 
 /**
- * The cheapest walk of n places that forgets most of where it was: a bound for orders, and for the rest of a part.
+ * The cheapest walk of n places that forgets most of where it was: a bound for orders, and for the
+ * rest of a part.
  *
- * <p>A walk visits an act at every place; it may visit an act twice and break the precedence, unless it remembers. At
- * every act it remembers those of the acts ahead that are in the act's <em>memory</em> and forgets the others (the
- * "ng" relaxation of Baldacci, Mingozzi and Roberti 2011, here with precedence). Visits are priced, so that walks that
- * leave acts out are dear (Lagrange). One evaluation goes backward through the places in O(steps * 2^memory).
+ * <p>A walk visits an act at every place; it may visit an act twice and break the precedence,
+ * unless it remembers. At every act it remembers those of the acts ahead that are in the act's
+ * <em>memory</em> and forgets the others (the "ng" relaxation of Baldacci, Mingozzi and Roberti
+ * 2011, here with precedence). Visits are priced, so that walks that leave acts out are dear
+ * (Lagrange). One evaluation goes backward through the places in O(steps * 2^memory).
  *
- * <p>After {@link #spread} the table answers, in constant time, what the rest of a given part costs at least.
+ * <p>After {@link #spread} the table answers, in constant time, what the rest of a given part costs
+ * at least.
  */
 final class PathRelaxation implements Completion {
 
@@ -23,7 +26,10 @@ final class PathRelaxation implements Completion {
     private final int n;
     private StepWindows steps;
     private int[][] memory;
-    /** For the step from i to j, the new memory for each memory at j; -1 when the walk knows better. */
+
+    /**
+     * For the step from i to j, the new memory for each memory at j; -1 when the walk knows better.
+     */
     private final short[][] recall;
 
     private final int[] start;
@@ -77,7 +83,7 @@ final class PathRelaxation implements Completion {
         result[0] = (short) own;
         for (int m = 1; m < result.length; m++) {
             int low = Integer.numberOfTrailingZeros(m);
-            int rest = result[m & m - 1];
+            int rest = result[m & (m - 1)];
             result[m] = (short) ((m & bad) != 0 ? -1 : rest | bit[low]);
         }
         return result;
@@ -112,7 +118,10 @@ final class PathRelaxation implements Completion {
         return 1 + work / TRANSITIONS_PER_EFFORT;
     }
 
-    /** Finds the cheapest walk for the given prices; its priced cost plus the sum of prices bounds every order. */
+    /**
+     * Finds the cheapest walk for the given prices; its priced cost plus the sum of prices bounds
+     * every order.
+     */
     int evaluate(int[] newPrices) {
         prices = newPrices;
         Arrays.fill(table, 0, n * layer, UNREACHED);
@@ -235,7 +244,7 @@ final class PathRelaxation implements Completion {
         int m = 0;
         for (int t = 0; t < remembered.length; t++) {
             int other = remembered[t];
-            m |= (int) (~sets[offset + (other >>> 6)] >>> other & 1) << t;
+            m |= (int) ((~sets[offset + (other >>> 6)] >>> other) & 1) << t;
         }
         return table[position * layer + start[act] + m];
     }

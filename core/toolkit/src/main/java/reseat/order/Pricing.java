@@ -3,12 +3,14 @@ package reseat.order;
 import java.util.Arrays;
 
 /**
- * Looks for the prices of visits that make the cheapest walk as dear as possible, and draws conclusions.
+ * Looks for the prices of visits that make the cheapest walk as dear as possible, and draws
+ * conclusions.
  *
- * <p>Subgradient ascent (Held and Karp 1971): acts that the cheapest walk leaves out get cheaper, acts that it visits
- * twice get dearer. Where the walk returns to an act or breaks the precedence, the acts in between learn to remember
- * (Roberti and Mingozzi 2014). With the best prices, walks from both ends meeting in a step tell what an order with that
- * step at that place costs at least; steps that are too dear are closed for good.
+ * <p>Subgradient ascent (Held and Karp 1971): acts that the cheapest walk leaves out get cheaper,
+ * acts that it visits twice get dearer. Where the walk returns to an act or breaks the precedence,
+ * the acts in between learn to remember (Roberti and Mingozzi 2014). With the best prices, walks
+ * from both ends meeting in a step tell what an order with that step at that place costs at least;
+ * steps that are too dear are closed for good.
  */
 final class Pricing {
 
@@ -17,11 +19,9 @@ final class Pricing {
     private static final int PATIENCE = 4;
 
     private final int n;
-    private final Scale scale;
     private final PathRelaxation[] relaxations = new PathRelaxation[2];
     private final StepWindows[] windows = new StepWindows[2];
     private final int[][][] memories;
-    private final boolean[] stale = {false, true};
     private final int priceCap;
     private int[] best;
     private long bestBound;
@@ -30,7 +30,6 @@ final class Pricing {
     /** Starts with the prices of an assignment. */
     Pricing(Network net, Network turned, Scale scale, Assignment assignment) {
         this.n = net.n;
-        this.scale = scale;
         this.windows[0] = StepWindows.of(net);
         this.windows[1] = windows[0].turned();
         this.relaxations[0] = new PathRelaxation(net, scale, windows[0]);
@@ -65,7 +64,8 @@ final class Pricing {
     }
 
     /**
-     * Ascends for about the given effort, then closes steps and leaves both tables ready for searching.
+     * Ascends for about the given effort, then closes steps and leaves both tables ready for
+     * searching.
      *
      * @param limit the highest scaled cost that is still of interest
      * @return false when the budget ended before
@@ -142,7 +142,9 @@ final class Pricing {
         return (int) Math.max(-priceCap, Math.min(priceCap, price));
     }
 
-    /** Makes the acts between two visits that do not go together remember, as far as there is room. */
+    /**
+     * Makes the acts between two visits that do not go together remember, as far as there is room.
+     */
     private void learn(int[] walk, Network net, long effort) {
         boolean[] changed = new boolean[2];
         for (int length = 2; length < n; length++) {
@@ -172,7 +174,7 @@ final class Pricing {
         int most = mostMemory(direction, effort);
         for (int k = p + 1; k < p + length; k++) {
             int at = direction == 0 ? walk[k] : n - 1 - walk[k];
-            if (at == seen || memory[at].length >= most && !has(memory[at], seen)) {
+            if (at == seen || (memory[at].length >= most && !has(memory[at], seen))) {
                 return false;
             }
         }
@@ -192,8 +194,8 @@ final class Pricing {
         long steps = windows[direction].size();
         int most = 0;
         while (most < MOST_MEMORY
-                && (steps << most + 1) / 1024 < effort / 60
-                && (long) n * n << most + 1 <= MOST_TABLE) {
+                && (steps << (most + 1)) / 1024 < effort / 60
+                && ((long) n * n) << (most + 1) <= MOST_TABLE) {
             most++;
         }
         return most;
@@ -225,10 +227,19 @@ final class Pricing {
         int[] ahead = relaxations[0].least();
         int[] behind = relaxations[1].least();
         long all = Arrays.stream(best).asLongStream().sum();
-        windows[0] = windows[0].only((k, tail, head) -> {
-            long through = (long) ahead[(k + 1) * n + head] + behind[(n - 1 - k) * n + n - 1 - tail];
-            return through + relaxations[0].stepCost(tail, head) - best[tail] - best[head] + all <= limit;
-        });
+        windows[0] =
+                windows[0].only(
+                        (k, tail, head) -> {
+                            long through =
+                                    (long) ahead[(k + 1) * n + head]
+                                            + behind[(n - 1 - k) * n + n - 1 - tail];
+                            return through
+                                            + relaxations[0].stepCost(tail, head)
+                                            - best[tail]
+                                            - best[head]
+                                            + all
+                                    <= limit;
+                        });
         windows[1] = windows[0].turned();
         relaxations[0].narrow(windows[0]);
         relaxations[1].narrow(windows[1]);

@@ -1,10 +1,12 @@
 package reseat.order;
 
 /**
- * Turns costs into the whole numbers in which bounds are reckoned, and back, never to the wrong side.
+ * Turns costs into the whole numbers in which bounds are reckoned, and back, never to the wrong
+ * side.
  *
- * <p>Multipliers want fractions of small costs and sums of large costs must fit, so costs are shifted up or down until a
- * known order costs about 2^23. Shifting down drops bits, which only lowers a bound.
+ * <p>Multipliers want fractions of small costs and sums of large costs must fit, so costs are
+ * shifted up or down until a known order costs about 2^23. Shifting down drops bits, which only
+ * lowers a bound.
  */
 final class Scale {
 

@@ -11,10 +11,11 @@ import java.util.Locale;
 /**
  * Reads problems from the files in which they are published.
  *
- * <p>Two forms are known. TSPLIB 95: lines {@code KEY: value}, then {@code EDGE_WEIGHT_SECTION}, the number of acts and
- * the matrix. SOPLIB 2006: the matrix alone, one row a line, or the number of acts before it. In row i and column j
- * stands the cost of j directly after i, or -1 where j must come before i; what stands on the diagonal has no meaning.
- * The precedence need not be closed. Reading takes as much memory as the matrix.
+ * <p>Two forms are known. TSPLIB 95: lines {@code KEY: value}, then {@code EDGE_WEIGHT_SECTION},
+ * the number of acts and the matrix. SOPLIB 2006: the matrix alone, one row a line, or the number
+ * of acts before it. In row i and column j stands the cost of j directly after i, or -1 where j
+ * must come before i; what stands on the diagonal has no meaning. The precedence need not be
+ * closed. Reading takes as much memory as the matrix.
  */
 public final class SopFiles {
 
@@ -64,7 +65,7 @@ public final class SopFiles {
         if (first < 0) {
             throw tokens.fault("expected the matrix of a problem, found nothing");
         }
-        if (first >= 'A' && first <= 'Z' || first >= 'a' && first <= 'z') {
+        if ((first >= 'A' && first <= 'Z') || (first >= 'a' && first <= 'z')) {
             int dimension = header();
             String word = tokens.word();
             if (dimension < 0) {
@@ -75,7 +76,8 @@ public final class SopFiles {
                 return matrix(dimension, new int[0]);
             }
             if (number != 0) {
-                throw tokens.fault("expected " + dimension + ", the DIMENSION, found '" + word + "'");
+                throw tokens.fault(
+                        "expected " + dimension + ", the DIMENSION, found '" + word + "'");
             }
             return matrix(dimension, new int[] {0});
         }
@@ -102,7 +104,10 @@ public final class SopFiles {
                 case "EDGE_WEIGHT_FORMAT" -> demand(key, value, "FULL_MATRIX");
                 default -> {
                     if (entry.length < 2) {
-                        throw tokens.fault("expected 'KEY: value' or EDGE_WEIGHT_SECTION, found '" + entry[0] + "'");
+                        throw tokens.fault(
+                                "expected 'KEY: value' or EDGE_WEIGHT_SECTION, found '"
+                                        + entry[0]
+                                        + "'");
                     }
                 }
             }
@@ -121,7 +126,8 @@ public final class SopFiles {
         int count = 0;
         do {
             if (count == row.length) {
-                throw tokens.fault("more than " + OrderProblem.MAX_SIZE + " numbers in the first row");
+                throw tokens.fault(
+                        "more than " + OrderProblem.MAX_SIZE + " numbers in the first row");
             }
             row[count++] = entry(tokens.word());
         } while (!tokens.atEndOfLine());
@@ -149,12 +155,19 @@ public final class SopFiles {
         }
         String end = tokens.word();
         if (!end.isEmpty() && !end.equals("EOF")) {
-            throw tokens.fault("expected the end after " + n + " rows of " + n + " numbers, found '" + end + "'");
+            throw tokens.fault(
+                    "expected the end after "
+                            + n
+                            + " rows of "
+                            + n
+                            + " numbers, found '"
+                            + end
+                            + "'");
         }
         try {
             return builder.build();
         } catch (IllegalArgumentException e) {
-            throw (SopFormatException) tokens.fault(e.getMessage()).initCause(e);
+            throw (SopFormatException) tokens.fault(String.valueOf(e.getMessage())).initCause(e);
         }
     }
 
@@ -162,7 +175,14 @@ public final class SopFiles {
         String word = tokens.word();
         if (word.isEmpty() || word.equals("EOF")) {
             throw tokens.fault(
-                    "expected " + n + " rows of " + n + " numbers, found the end in row " + i + " before column " + j);
+                    "expected "
+                            + n
+                            + " rows of "
+                            + n
+                            + " numbers, found the end in row "
+                            + i
+                            + " before column "
+                            + j);
         }
         return entry(word);
     }
@@ -177,14 +197,17 @@ public final class SopFiles {
 
     private int size(int n) throws SopFormatException {
         if (n < 1 || n > OrderProblem.MAX_SIZE) {
-            throw tokens.fault("the number of acts must be 1 to " + OrderProblem.MAX_SIZE + ", not " + n);
+            throw tokens.fault(
+                    "the number of acts must be 1 to " + OrderProblem.MAX_SIZE + ", not " + n);
         }
         return n;
     }
 
     private int number(String word) throws SopFormatException {
         try {
-            int number = Integer.parseInt(word.endsWith(".0") ? word.substring(0, word.length() - 2) : word);
+            int number =
+                    Integer.parseInt(
+                            word.endsWith(".0") ? word.substring(0, word.length() - 2) : word);
             if (number <= OrderProblem.MAX_COST) {
                 return number;
             }

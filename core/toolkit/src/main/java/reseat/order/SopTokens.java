@@ -97,7 +97,9 @@ final class SopTokens {
 
     private static String printable(CharSequence text) {
         StringBuilder clean = new StringBuilder();
-        text.chars().forEach(c -> clean.append(c < ' ' && c != '\t' || c >= 127 && c < 160 ? '?' : (char) c));
+        text.chars()
+                .forEach(
+                        c -> clean.append(Character.isISOControl(c) && c != '\t' ? '?' : (char) c));
         return clean.toString();
     }
 }

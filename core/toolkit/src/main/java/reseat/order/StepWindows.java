@@ -3,20 +3,21 @@ package reseat.order;
 import java.util.Arrays;
 
 /**
- * Which step may be taken at which place of an order: at first what the precedence allows, later what could still
- * belong to an order better than the best known.
+ * Which step may be taken at which place of an order: at first what the precedence allows, later
+ * what could still belong to an order better than the best known.
  */
 final class StepWindows {
 
     private final int n;
     private final int words;
     private final long[] open;
+
     /** At each place k, the steps open from k to k + 1, as {@code head << 16 | tail}, sorted. */
     private final int[][] at;
 
     private StepWindows(int n, int[][] at) {
         this.n = n;
-        this.words = n + 63 >>> 6;
+        this.words = (n + 63) >>> 6;
         this.open = new long[n * n * words];
         this.at = at;
         for (int k = 0; k < n - 1; k++) {
@@ -38,7 +39,7 @@ final class StepWindows {
                 }
                 for (int tail : net.tails[head]) {
                     if (fits(net, tail, k)) {
-                        found[count++] = head << 16 | tail;
+                        found[count++] = (head << 16) | tail;
                     }
                 }
             }
@@ -75,9 +76,10 @@ final class StepWindows {
         int[][] kept = new int[n][];
         for (int k = 0; k < n; k++) {
             int position = k;
-            kept[k] = Arrays.stream(at[k])
-                    .filter(step -> test.keeps(position, step & 0xffff, step >>> 16))
-                    .toArray();
+            kept[k] =
+                    Arrays.stream(at[k])
+                            .filter(step -> test.keeps(position, step & 0xffff, step >>> 16))
+                            .toArray();
         }
         return new StepWindows(n, kept);
     }
@@ -86,10 +88,14 @@ final class StepWindows {
     StepWindows turned() {
         int[][] turned = new int[n][];
         for (int k = 0; k < n - 1; k++) {
-            turned[n - 2 - k] = Arrays.stream(at[k])
-                    .map(step -> n - 1 - (step & 0xffff) << 16 | n - 1 - (step >>> 16))
-                    .sorted()
-                    .toArray();
+            turned[n - 2 - k] =
+                    Arrays.stream(at[k])
+                            .map(
+                                    step ->
+                                            ((n - 1 - (step & 0xffff)) << 16)
+                                                    | (n - 1 - (step >>> 16)))
+                            .sorted()
+                            .toArray();
         }
         turned[n - 1] = new int[0];
         return new StepWindows(n, turned);
@@ -100,7 +106,7 @@ final class StepWindows {
     }
 
     boolean isOpen(int position, int tail, int head) {
-        return (open[word(tail, head, position)] >>> position & 1) != 0;
+        return ((open[word(tail, head, position)] >>> position) & 1) != 0;
     }
 
     long size() {
