@@ -44,7 +44,7 @@ public final class OrderSolver {
     private final long[] lost = new long[2];
     private @Nullable Pricing pricing;
     private long annealSlice = FIRST_SLICE;
-    private long priceSlice = FIRST_SLICE;
+    private long priceSlice = FIRST_SLICE / 4;
     private int turn = 1;
     private long lowerBound;
 

@@ -17,6 +17,7 @@ final class Pricing {
     private static final int MOST_MEMORY = 12;
     private static final long MOST_TABLE = 24_000_000;
     private static final int PATIENCE = 4;
+    private static final int MOST_TURNS = 1000;
 
     private final int n;
     private final PathRelaxation[] relaxations = new PathRelaxation[2];
@@ -77,7 +78,7 @@ final class Pricing {
         int turns = 0;
         long lowest = Long.MAX_VALUE;
         long highest = Long.MIN_VALUE;
-        while (budget.spent() < until && bestBound <= limit) {
+        while (budget.spent() < until && bestBound <= limit && turns < MOST_TURNS) {
             if (!budget.spend(relaxations[0].effort())) {
                 return false;
             }
@@ -102,7 +103,11 @@ final class Pricing {
                 lowest = Long.MAX_VALUE;
                 highest = Long.MIN_VALUE;
             }
-            prices = step(walk, prices, direction, room(limit));
+            int[] next = step(walk, prices, direction, room(limit));
+            if (Arrays.equals(next, prices) && !learn(walk, net, effort)) {
+                break; // this walk leaves nothing out, so prices cannot make it dearer
+            }
+            prices = next;
         }
         return conclude(limit, budget);
     }
@@ -145,7 +150,7 @@ final class Pricing {
     /**
      * Makes the acts between two visits that do not go together remember, as far as there is room.
      */
-    private void learn(int[] walk, Network net, long effort) {
+    private boolean learn(int[] walk, Network net, long effort) {
         boolean[] changed = new boolean[2];
         for (int length = 2; length < n; length++) {
             for (int p = 1; p + length < n; p++) {
@@ -166,6 +171,7 @@ final class Pricing {
                 relaxations[direction].remember(memories[direction].clone());
             }
         }
+        return changed[0];
     }
 
     private boolean remember(int direction, int[] walk, int p, int length, int act, long effort) {

@@ -40,13 +40,14 @@ final class RandomProblems {
             Arrays.fill(row, Long.MAX_VALUE);
         }
         least[1][0] = 0;
+        int[] before = predecessors(problem);
         for (int set = 1; set < 1 << n; set++) {
             for (int last = 0; last < n; last++) {
                 if (least[set][last] == Long.MAX_VALUE) {
                     continue;
                 }
                 for (int next = 0; next < n; next++) {
-                    if ((set >> next & 1) == 0 && mayCome(problem, set, next)) {
+                    if ((set >> next & 1) == 0 && (before[next] & ~set) == 0) {
                         long cost = least[set][last] + problem.cost(last, next);
                         int grown = set | 1 << next;
                         least[grown][next] = Math.min(least[grown][next], cost);
@@ -57,12 +58,15 @@ final class RandomProblems {
         return least[(1 << n) - 1][n - 1];
     }
 
-    private static boolean mayCome(OrderProblem problem, int set, int next) {
-        for (int act = 0; act < problem.size(); act++) {
-            if ((set >> act & 1) == 0 && problem.mustPrecede(act, next)) {
-                return false;
+    private static int[] predecessors(OrderProblem problem) {
+        int[] masks = new int[problem.size()];
+        for (int earlier = 0; earlier < masks.length; earlier++) {
+            for (int later = 0; later < masks.length; later++) {
+                if (problem.mustPrecede(earlier, later)) {
+                    masks[later] |= 1 << earlier;
+                }
             }
         }
-        return true;
+        return masks;
     }
 }
