@@ -18,6 +18,7 @@ module reseat.toolkit {
     exports reseat.fasten;
     exports reseat.graph;
     exports reseat.model;
+    exports reseat.order;
     exports reseat.plan;
     exports reseat.simulate;
     exports reseat.spi;
