@@ -22,15 +22,16 @@ class FastenerCommandsTest {
             parts:
               frame: {}
               lid: {}
-              cell: {kind: battery-cell}
+              cell: {kind: cell}
             screwTypes:
               m2x4: {thread: M2, length: 4 mm, head: pan, headDiameter: 3.5 mm, drive: T5, class: 8.8, finish: black}
               m2x5: {thread: M2, length: 4.8 mm, head: pan, headDiameter: 3.5 mm, drive: T5, class: 8.8, finish: black}
             joints:
               a: {kind: screw, holds: [lid, frame], screw: m2x4, seat: {form: tapped, material: magnesium, clamped: 0.5 mm, threaded: 3.5 mm, behind: [{part: cell, gap: 0.5 mm}], torque: 0.12 N·m}}
               b: {kind: screw, holds: [lid, frame], screw: m2x5, seat: {form: tapped, material: magnesium, clamped: 0.8 mm, threaded: 4 mm}}
+              tape: {kind: tape, holds: [cell, frame]}
               glue:
-                kind: adhesive
+                kind: tape
                 holds: [lid, frame]
                 bond: {edge: [[0,0],[100,0],[100,60],[0,60]], strips: {s: {path: [[10,1.5],[90,1.5]], width: 3 mm}}, keepOuts: {coax: {part: cell, outline: [[40,2],[50,2],[50,4],[40,4]]}}, margin: 0.5 mm, givenDepths: [{edge: 0, depth: 3 mm}]}
             """;
@@ -63,7 +64,7 @@ class FastenerCommandsTest {
         Ran ran = Ran.reseat("torque", "--device", device, "--unit", "N·cm", "a");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().startsWith("12.0 N·cm  given by the maker"), ran.out());
+        assertTrue(ran.out().startsWith("12 N·cm  given by the maker"), ran.out());
     }
 
     @Test
@@ -107,7 +108,11 @@ class FastenerCommandsTest {
         Ran ran = Ran.reseat("swap", device, "a");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().contains("right screw: fits  m2x4 in a engages 3.5 mm."), ran.out());
+        assertTrue(
+                ran.out()
+                        .contains(
+                                "right screw: fits  m2x4 in a engages 3.5 mm; 4 mm is good practice"),
+                ran.out());
         assertTrue(
                 ran.out().contains("instead:     pierces  m2x5 in a goes 0.3 mm into cell."),
                 ran.out());

@@ -24,6 +24,7 @@ import reseat.model.Seat;
  * @param reachMm how far the screw reaches past the first thread of the seat, in millimetres; may
  *     be negative
  * @param engagementMm length of engaged thread in millimetres, not below 0
+ * @param goodEngagementMm engagement that good practice asks for in this seat, in millimetres
  * @param bottomClearanceMm what is left to the bottom of a blind hole, or to the end of its thread
  *     where that comes first, in millimetres; negative where the screw bottoms; empty for a through
  *     hole
@@ -39,6 +40,7 @@ public record StackUp(
         String screw,
         OptionalDouble reachMm,
         OptionalDouble engagementMm,
+        double goodEngagementMm,
         OptionalDouble bottomClearanceMm,
         OptionalDouble protrusionMm,
         List<Behind> behind,

@@ -95,8 +95,12 @@ class FastenerChecksTest {
                         bench().screw("s", Bench.seat("m2x4").lengths(2.5, 3)).build(),
                         "under-engagement");
         assertTrue(
-                finding.message().contains("engages 1.5 mm (3.8 turns); 4 mm is the least"),
+                finding.message().contains("engages 1.5 mm (3.8 turns); 2 mm is the least"),
                 finding.message());
+        Device modest = bench().screw("s", Bench.seat("m2x4").lengths(1, 3.5)).build();
+        Finding note = only(modest, "under-engagement");
+        assertEquals(Severity.NOTE, note.severity());
+        assertTrue(note.message().contains("engages 3 mm; 4 mm is good practice"), note.message());
         Device tooThick = bench().screw("s", Bench.seat("m2x4").lengths(4.5, 3)).build();
         assertEquals(Severity.ERROR, only(tooThick, "under-engagement").severity());
     }

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             PlanCommand.class,
             WhyCommand.class,
+            GraphCommand.class,
             CompareCommand.class,
             JudgeCommand.class,
             FactsCommand.class,

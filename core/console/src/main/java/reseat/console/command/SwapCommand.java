@@ -93,28 +93,39 @@ final class SwapCommand implements Callable<Integer> {
 
     private static Map<String, Object> shape(StackUp swap) {
         return JsonText.map(
-                "screw", swap.screw(),
-                "outcome", swap.outcome(),
-                "weight", LookAlikes.weight(swap),
-                "told", swap.told(),
-                "reachMm", swap.reachMm(),
-                "engagementMm", swap.engagementMm(),
-                "bottomClearanceMm", swap.bottomClearanceMm(),
-                "protrusionMm", swap.protrusionMm(),
+                "screw",
+                swap.screw(),
+                "outcome",
+                swap.outcome(),
+                "weight",
+                LookAlikes.weight(swap),
+                "told",
+                swap.told(),
+                "reachMm",
+                swap.reachMm(),
+                "engagementMm",
+                swap.engagementMm(),
+                "goodEngagementMm",
+                swap.goodEngagementMm(),
+                "bottomClearanceMm",
+                swap.bottomClearanceMm(),
+                "protrusionMm",
+                swap.protrusionMm(),
                 "behind",
-                        swap.behind().stream()
-                                .map(
-                                        b ->
-                                                JsonText.map(
-                                                        "part",
-                                                        b.part(),
-                                                        "name",
-                                                        b.name(),
-                                                        "role",
-                                                        b.role(),
-                                                        "clearanceMm",
-                                                        b.clearanceMm()))
-                                .toList(),
-                "missing", swap.missing());
+                swap.behind().stream()
+                        .map(
+                                b ->
+                                        JsonText.map(
+                                                "part",
+                                                b.part(),
+                                                "name",
+                                                b.name(),
+                                                "role",
+                                                b.role(),
+                                                "clearanceMm",
+                                                b.clearanceMm()))
+                        .toList(),
+                "missing",
+                swap.missing());
     }
 }

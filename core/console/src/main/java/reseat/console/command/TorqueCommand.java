@@ -142,7 +142,11 @@ final class TorqueCommand implements Callable<Integer> {
                     case FAMILY -> "of the family table";
                     case ESTIMATE -> "ESTIMATE";
                 };
-        out.println(text(advice.valueNm(), printed) + "  " + basis + " (" + advice.from() + ")");
+        out.println(
+                text(advice.valueNm(), printed)
+                        + "  "
+                        + basis
+                        + (advice.from().equals(basis) ? "" : " (" + advice.from() + ")"));
         if (advice.lowNm() < advice.highNm()) {
             out.println(
                     "window "

@@ -9,7 +9,6 @@ import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.check.Severity;
-import reseat.fasten.ScrewThread;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Numbers;
@@ -123,10 +122,21 @@ public final class ReachCheck implements Check {
                     found,
                     input,
                     screw,
-                    scant(screw, lies) ? UNDER.severity() : Severity.NOTE,
+                    UNDER.severity(),
                     "clamped",
                     lies.told(),
                     "Check the length of the screw, the clamped thickness and the depth of thread.");
+        } else if (info.equals(UNDER)
+                && lies.outcome() == Outcome.FITS
+                && lies.engagementMm().orElse(0) < lies.goodEngagementMm() - 1e-9) {
+            add(
+                    found,
+                    input,
+                    screw,
+                    Severity.NOTE,
+                    "clamped",
+                    lies.told(),
+                    "Be sparing with the torque, and check the thread each time.");
         } else if (info.equals(BOTTOMS) && lies.outcome() == Outcome.BOTTOMS) {
             add(
                     found,
@@ -139,17 +149,6 @@ public final class ReachCheck implements Check {
         } else if (info.equals(PROTRUDES)) {
             protrudes(input, screw, lies, found);
         }
-    }
-
-    /**
-     * Tells whether less than one diameter or than the least number of turns engages, whatever the
-     * material.
-     */
-    private boolean scant(BoltedFacts.Screwed screw, StackUp lies) {
-        ScrewThread thread = facts.tables().thread(screw.type().thread());
-        double engaged = lies.engagementMm().orElse(0);
-        return engaged < thread.diameterMm() - 1e-9
-                || thread.turns(engaged) < facts.tables().rule("full-turns").low() - 1e-9;
     }
 
     private void protrudes(

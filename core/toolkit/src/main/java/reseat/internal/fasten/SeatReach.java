@@ -47,7 +47,11 @@ public final class SeatReach {
 
     /** Returns how the right screw lies here. */
     public StackUp right() {
-        return lie(right, leastEngagementMm());
+        ScrewThread thread = seatThread();
+        // what its maker designed strips only where it is short by any measure
+        double scant =
+                Math.max(thread.diameterMm(), tables.rule("full-turns").low() * thread.pitchMm());
+        return lie(right, Math.min(leastEngagementMm(), scant));
     }
 
     /**
@@ -92,6 +96,7 @@ public final class SeatReach {
                     type.id(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
+                    leastEngagementMm(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     List.of(),
@@ -127,6 +132,7 @@ public final class SeatReach {
                 type.id(),
                 OptionalDouble.of(reach),
                 OptionalDouble.of(engaged),
+                leastEngagementMm(),
                 bottom,
                 OptionalDouble.of(protrusion),
                 behind,
@@ -220,7 +226,15 @@ public final class SeatReach {
                             + " turns); "
                             + mm(leastMm)
                             + " is the least for this seat.";
-            default -> start + "engages " + mm(engaged) + ".";
+            default ->
+                    start
+                            + "engages "
+                            + mm(engaged)
+                            + (engaged < leastEngagementMm() - 1e-9
+                                    ? "; "
+                                            + mm(leastEngagementMm())
+                                            + " is good practice in this seat."
+                                    : ".");
         };
     }
 

@@ -104,6 +104,7 @@ public final class SwapJudge {
                 lies.screw(),
                 lies.reachMm(),
                 OptionalDouble.of(0),
+                lies.goodEngagementMm(),
                 lies.bottomClearanceMm(),
                 lies.protrusionMm(),
                 lies.behind(),
