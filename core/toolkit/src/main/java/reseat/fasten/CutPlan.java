@@ -11,11 +11,12 @@ import reseat.model.Point;
  * How deep a blade or pick goes, from the edge of a bonded part inwards.
  *
  * <p>Along each edge, piece by piece: the <em>least</em> depth is the largest distance from the
- * edge of adhesive that lies nearer to this edge than to any other; the <em>greatest</em> is the
- * distance from the piece to the nearest keep-out, less the margin. Where the least exceeds the
- * greatest no safe depth exists. Pieces are merged into the fewest depth settings (interval
- * stabbing, exact), and these into the fewest passes round the edge. Everything errs to the safe
- * side: pieces are never judged longer than {@value #PIECE_MM} mm, distances are of whole pieces.
+ * edge of adhesive that is cut from it: strips that run along it, and whatever else lies nearer to
+ * it than to any other; the <em>greatest</em> is the distance from the piece to the nearest
+ * keep-out, less the margin. Where the least exceeds the greatest no safe depth exists. Pieces are
+ * merged into the fewest depth settings (interval stabbing, exact), and these into the fewest
+ * passes round the edge. Everything errs to the safe side: pieces are never judged longer than
+ * {@value #PIECE_MM} mm, distances are of whole pieces.
  *
  * @param pieces the edge in pieces, in order round it
  * @param settings depths to mark on the pick, in millimetres, rising; the fewest that serve every

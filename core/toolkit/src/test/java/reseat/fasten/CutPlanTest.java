@@ -38,6 +38,21 @@ class CutPlanTest {
                         .allMatch(p -> p.leastMm() <= 3.5 + 1e-9));
     }
 
+    /** The corner of a wide strip is cut from the edge that the strip runs along, not from both. */
+    @Test
+    void leavesTheCornersOfAWideStripToItsOwnEdge() {
+        List<Bond.Strip> strips =
+                List.of(
+                        strip("wide", 5, 0, 2.5, 120, 2.5),
+                        strip("right", 3, 118.5, 0, 118.5, 80),
+                        strip("left", 3, 1.5, 80, 1.5, 0));
+        CutPlan plan = CutPlan.of(bond(strips, List.of(), 0.5, List.of()));
+        for (CutPlan.Piece piece : plan.pieces()) {
+            double least = piece.place().edge() == 0 ? 5 : piece.place().edge() == 2 ? 0 : 3;
+            assertTrue(piece.leastMm() <= least + 1e-6, piece.toString());
+        }
+    }
+
     @Test
     void saysWhereNoSafeDepthExistsAndWhatForbidsIt() {
         Bond bond = bond(ROUND, List.of(keepOut("coax", 40, 3, 60, 6)), 0.5, List.of());

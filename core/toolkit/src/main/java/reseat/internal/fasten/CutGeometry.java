@@ -10,9 +10,6 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 import reseat.fasten.CutPlan;
 import reseat.fasten.CutPlan.Piece;
 import reseat.fasten.CutPlan.Place;
@@ -23,10 +20,11 @@ import reseat.model.Point;
 /**
  * Least and greatest depth along the edge of a bonded part.
  *
- * <p>The adhesive is taken apart into square cells, which are quartered where more than one edge
- * could be the nearest. A cell counts for every edge that may be nearest to some point of it, with
- * the distance of its farthest corner to the edge for which that is least: the distance to a
- * segment is convex, so no point of the cell lies farther from its nearest edge.
+ * <p>What of the adhesive belongs to no one edge is taken apart into square cells, which are
+ * quartered where more than one edge could be the nearest. A cell counts for every edge that may be
+ * nearest to some point of it, with the distance of its farthest corner to the edge for which that
+ * is least: the distance to a segment is convex, so no point of the cell lies farther from its
+ * nearest edge.
  */
 public final class CutGeometry {
 
@@ -63,40 +61,15 @@ public final class CutGeometry {
                                     1,
                                     (int) Math.ceil(edge.getLength() / CutPlan.PIECE_MM - TINY))]);
         }
-        Geometry adhesive = adhesive(part);
-        if (!adhesive.isEmpty()) {
+        for (Adhesive adhesive : Adhesive.of(bond, part, edges)) {
             sever(adhesive);
         }
         return withKeepOuts();
     }
 
-    private Geometry adhesive(Polygon part) {
-        List<Geometry> strips = new ArrayList<>();
-        for (Bond.Strip strip : bond.strips()) {
-            if (!(strip.widthMm() > 0) || strip.path().size() < 2) {
-                throw new FastenerInputException(
-                        "The strip \""
-                                + strip.id()
-                                + "\" needs a width above 0 and a path of two points or more.");
-            }
-            Coordinate[] path =
-                    strip.path().stream().map(CutGeometry::at).toArray(Coordinate[]::new);
-            BufferParameters square =
-                    new BufferParameters(
-                            16,
-                            BufferParameters.CAP_FLAT,
-                            BufferParameters.JOIN_MITRE,
-                            BufferParameters.DEFAULT_MITRE_LIMIT);
-            strips.add(
-                    BufferOp.bufferOp(SHAPES.createLineString(path), strip.widthMm() / 2, square));
-        }
-        Geometry all = strips.isEmpty() ? SHAPES.createPolygon() : UnaryUnionOp.union(strips);
-        return all.intersection(part);
-    }
-
-    private void sever(Geometry adhesive) {
-        PreparedGeometry prepared = PreparedGeometryFactory.prepare(adhesive);
-        Envelope box = adhesive.getEnvelopeInternal();
+    private void sever(Adhesive adhesive) {
+        PreparedGeometry prepared = PreparedGeometryFactory.prepare(adhesive.area());
+        Envelope box = adhesive.area().getEnvelopeInternal();
         for (double x = box.getMinX(); x < box.getMaxX(); x += CELL_MM) {
             for (double y = box.getMinY(); y < box.getMaxY(); y += CELL_MM) {
                 cell(adhesive, prepared, new Envelope(x, x + CELL_MM, y, y + CELL_MM));
@@ -104,12 +77,12 @@ public final class CutGeometry {
         }
     }
 
-    private void cell(Geometry adhesive, PreparedGeometry prepared, Envelope box) {
+    private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box) {
         Geometry square = SHAPES.toGeometry(box);
         if (!prepared.intersects(square)) {
             return;
         }
-        boolean[] near = nearest(box);
+        boolean[] near = adhesive.edge() < 0 ? nearest(box) : only(adhesive.edge());
         int candidates = 0;
         for (boolean each : near) {
             candidates += each ? 1 : 0;
@@ -125,7 +98,7 @@ public final class CutGeometry {
             }
             return;
         }
-        Geometry inside = prepared.contains(square) ? square : adhesive.intersection(square);
+        Geometry inside = prepared.contains(square) ? square : adhesive.area().intersection(square);
         if (inside.getArea() > 1e-12) {
             Coordinate[] points = inside.getCoordinates();
             // every point is severed from its nearest edge, so the least of the farthest distances
@@ -142,6 +115,12 @@ public final class CutGeometry {
                 }
             }
         }
+    }
+
+    private boolean[] only(int edge) {
+        boolean[] near = new boolean[edges.size()];
+        near[edge] = true;
+        return near;
     }
 
     private double farthest(int edge, Coordinate[] points) {
