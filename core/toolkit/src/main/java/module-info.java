@@ -16,7 +16,9 @@ module reseat.toolkit {
     exports reseat.check;
     exports reseat.device;
     exports reseat.fasten;
+    exports reseat.graph;
     exports reseat.model;
+    exports reseat.order;
     exports reseat.plan;
     exports reseat.simulate;
     exports reseat.spi;

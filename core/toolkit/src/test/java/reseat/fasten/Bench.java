@@ -285,6 +285,7 @@ public final class Bench {
                 false,
                 false,
                 false,
+                false,
                 0,
                 OptionalInt.empty(),
                 "test");

@@ -24,6 +24,14 @@ import picocli.CommandLine.Spec;
             "3:failed inside"
         },
         subcommands = {
+            PlanCommand.class,
+            WhyCommand.class,
+            GraphCommand.class,
+            CompareCommand.class,
+            JudgeCommand.class,
+            FactsCommand.class,
+            ProofreadCommand.class,
+            SchemaCommand.class,
             TorqueCommand.class,
             DriverCommand.class,
             SwapCommand.class,

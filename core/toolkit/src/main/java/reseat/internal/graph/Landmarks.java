@@ -266,6 +266,26 @@ public final class Landmarks {
     }
 
     /**
+     * Returns what must be done for a part to go while another stays behind, its move included;
+     * refers to the last call of {@link #compute}.
+     */
+    public long[] needsOfLeaving(int part, int stays) {
+        if (pinned[part] || part == stays || covers(stays, part)) {
+            return all.clone();
+        }
+        long[] needs = go[part].clone();
+        Bits.set(needs, moveBit(part));
+        for (int j : c.nodesOf[part]) {
+            if (!c.slack[j]
+                    && !Bits.get(released, j)
+                    && Arrays.stream(c.holds[j]).anyMatch(h -> h == stays)) {
+                Bits.addAll(needs, rel[j]);
+            }
+        }
+        return needs;
+    }
+
+    /**
      * Returns a number that parts share if one move could take them together: unreleased joints
      * link them over parts of the same tool and posture that may move. Valid until the next call of
      * {@link #compute}.
