@@ -1,0 +1,11 @@
+/** The {@code reseat} command. Exports nothing: no plugin may know of it. */
+@org.jspecify.annotations.NullMarked
+module reseat.console {
+    requires static org.jspecify;
+    requires info.picocli;
+    requires reseat.toolkit;
+
+    // picocli fills the fields of our commands, and of nothing else
+    opens reseat.console.command to
+            info.picocli;
+}

@@ -1,0 +1,57 @@
+package reseat.console;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import reseat.console.command.ReseatCommand;
+
+/** Where the {@code reseat} command starts, and the only place where the process ends. */
+public final class Main {
+
+    private Main() {}
+
+    /** Runs one command and ends the process with its exit code. */
+    public static void main(String[] args) {
+        // UTF-8 whatever the locale says: the same input must give the same bytes everywhere
+        PrintWriter out = writer(System.out);
+        PrintWriter err = writer(System.err);
+        boolean trace = "1".equals(System.getenv("RESEAT_TRACE"));
+        int code = run(out, err, trace, args);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /**
+     * Runs one command inside this process.
+     *
+     * @param out gets what the command prints
+     * @param err gets what goes wrong
+     * @param trace whether stack traces are wanted
+     * @param args the words after {@code reseat}
+     * @return the exit code: 0 fine, 1 findings, 2 usage or bad input, 3 failed inside
+     */
+    static int run(PrintWriter out, PrintWriter err, boolean trace, String... args) {
+        Failures failures = new Failures(trace);
+        try {
+            CommandLine command = new CommandLine(new ReseatCommand());
+            command.setOut(out);
+            command.setErr(err);
+            command.setUsageHelpAutoWidth(true);
+            command.setCaseInsensitiveEnumValuesAllowed(true);
+            command.setExpandAtFiles(false);
+            command.setParameterExceptionHandler(failures::badUsage);
+            command.setExecutionExceptionHandler(failures::failed);
+            return command.execute(args);
+        } catch (Throwable e) { // errors too: a user never meets a stack trace
+            return failures.report(e, err);
+        }
+    }
+
+    private static PrintWriter writer(OutputStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, UTF_8));
+    }
+}

@@ -1,0 +1,220 @@
+package reseat.console;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import reseat.spi.ToolkitVersion;
+
+/** Runs the distribution that was built, in a copy elsewhere, as a user would. */
+@DisabledOnOs(value = OS.WINDOWS, disabledReason = "runs the launcher for POSIX shells")
+class LauncherIT {
+
+    private static final Path BUILT = Path.of("target/reseat");
+    private static final Map<String, String> OUR_JAVA =
+            Map.of("JAVA_HOME", System.getProperty("java.home"));
+
+    @TempDir Path folder;
+    private Path copy;
+
+    @BeforeEach
+    void copyTheDistribution() throws IOException {
+        copy = folder.resolve("with a space/and a dot.d/reseat");
+        try (Stream<Path> files = Files.walk(BUILT)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                Path to = copy.resolve(BUILT.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(to);
+                } else {
+                    Files.copy(file, to, StandardCopyOption.COPY_ATTRIBUTES);
+                }
+            }
+        }
+    }
+
+    @Test
+    void runsFromAFolderWithASpaceAndPrintsNoWarning() throws IOException {
+        Ran ran = run(copy.resolve("bin/reseat"), OUR_JAVA, "--version");
+
+        assertEquals("", ran.err());
+        assertTrue(ran.out().startsWith("reseat " + ToolkitVersion.current() + "\nJava "));
+        assertEquals(0, ran.code());
+    }
+
+    @Test
+    void runsThroughLinks() throws IOException {
+        Path first = Files.createSymbolicLink(folder.resolve("first"), copy.resolve("bin/reseat"));
+        Path bin = Files.createDirectory(folder.resolve("bin"));
+        Path second = Files.createSymbolicLink(bin.resolve("reseat"), Path.of("../first"));
+
+        assertEquals(0, run(first, OUR_JAVA, "--version").code());
+        assertEquals(0, run(second, OUR_JAVA, "--version").code());
+    }
+
+    @Test
+    void handsOnTheExitCode() throws IOException {
+        Ran ran = run(copy.resolve("bin/reseat"), OUR_JAVA, "no such", "command");
+
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains("'no such'"), ran.err());
+    }
+
+    @Test
+    void runsOnTheModulePathWithTheModulesPromisedToPlugins() throws IOException {
+        Map<String, String> env =
+                Map.of(
+                        "JAVA_HOME",
+                        OUR_JAVA.get("JAVA_HOME"),
+                        "RESEAT_JAVA_OPTS",
+                        "-Xmx64m --show-module-resolution");
+
+        Ran ran = run(copy.resolve("bin/reseat"), env, "--version");
+
+        for (String module : List.of("reseat.console", "reseat.toolkit", "java.se", "jdk.jshell")) {
+            assertTrue(ran.out().contains("root " + module + " "), module + " not in " + ran.out());
+        }
+        assertTrue(!ran.out().contains(" automatic"), ran.out());
+    }
+
+    @Test
+    void bundlesEveryPlugin() throws IOException {
+        Set<String> lib;
+        try (Stream<Path> files = Files.list(copy.resolve("lib"))) {
+            lib = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+        }
+        try (Stream<Path> poms =
+                Files.find(Path.of("../../plugins"), 2, (p, a) -> p.endsWith("pom.xml"))) {
+            for (Path pom : (Iterable<Path>) poms.sorted()::iterator) {
+                Path target = pom.resolveSibling("target");
+                for (String jar : jarsIn(target)) {
+                    assertTrue(
+                            lib.contains(jar),
+                            jar
+                                    + " does not ship; name it in core/console/pom.xml with scope runtime");
+                }
+            }
+        }
+    }
+
+    @Test
+    void saysSoWhenJavaHomeIsWrong() throws IOException {
+        Ran ran = run(copy.resolve("bin/reseat"), Map.of("JAVA_HOME", "/no/java"), "--version");
+
+        assertEquals(3, ran.code());
+        assertTrue(ran.err().startsWith("reseat: JAVA_HOME is /no/java, but there is no bin/java"));
+    }
+
+    @Test
+    void saysSoWhenThereIsNoJava() throws IOException {
+        Path tools = toolsWithoutJava();
+
+        Ran ran = run(copy.resolve("bin/reseat"), Map.of("PATH", tools.toString()), "--version");
+
+        assertEquals(3, ran.code());
+        assertTrue(
+                ran.err().startsWith("reseat: no Java found; put a Java of 17 or newer"),
+                ran.err());
+    }
+
+    @Test
+    void saysSoWhenJavaIsTooOld() throws IOException {
+        Path old = folder.resolve("old");
+        Files.createDirectories(old.resolve("bin"));
+        script(old.resolve("bin/java"), "echo 'this must not run'; exit 9");
+        Files.writeString(old.resolve("release"), "JAVA_VERSION=\"11.0.2\"\n", UTF_8);
+
+        Ran ran = run(copy.resolve("bin/reseat"), Map.of("JAVA_HOME", old.toString()), "--version");
+
+        assertEquals(3, ran.code());
+        assertEquals(
+                "reseat: needs Java 17 or newer, but " + old + "/bin/java is 11.0.2\n", ran.err());
+    }
+
+    @Test
+    void asksAJavaThatHasNoReleaseFile() throws IOException {
+        Path old = folder.resolve("old");
+        Files.createDirectories(old.resolve("bin"));
+        script(old.resolve("bin/java"), "echo 'openjdk version \"1.8.0_292\"' >&2");
+
+        Ran ran = run(copy.resolve("bin/reseat"), Map.of("JAVA_HOME", old.toString()), "--version");
+
+        assertEquals(3, ran.code());
+        assertTrue(ran.err().contains("is 1.8.0_292"), ran.err());
+    }
+
+    private static List<String> jarsIn(Path target) throws IOException {
+        if (!Files.isDirectory(target)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(target)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".jar"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private Path toolsWithoutJava() throws IOException {
+        Path tools = Files.createDirectory(folder.resolve("tools"));
+        for (String name : List.of("sh", "dirname", "readlink", "sed", "head")) {
+            for (String place : List.of("/bin", "/usr/bin")) {
+                Path tool = Path.of(place, name);
+                if (Files.exists(tool) && !Files.exists(tools.resolve(name))) {
+                    script(tools.resolve(name), "exec " + tool + " \"$@\"");
+                }
+            }
+        }
+        return tools;
+    }
+
+    private static void script(Path file, String body) throws IOException {
+        Files.writeString(file, "#!/bin/sh\n" + body + "\n", UTF_8);
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+    }
+
+    /** Runs with this environment alone, and a PATH. */
+    private Ran run(Path launcher, Map<String, String> env, String... args) throws IOException {
+        List<String> words = new ArrayList<>(List.of(launcher.toString()));
+        words.addAll(List.of(args));
+        Path out = Files.createTempFile(folder, "out", ".txt");
+        Path err = Files.createTempFile(folder, "err", ".txt");
+        ProcessBuilder builder =
+                new ProcessBuilder(words)
+                        .directory(folder.toFile())
+                        .redirectOutput(out.toFile())
+                        .redirectError(err.toFile());
+        builder.environment().clear();
+        builder.environment().put("PATH", "/usr/bin:/bin");
+        builder.environment().putAll(env);
+        Process process = builder.start();
+        try {
+            if (!process.waitFor(60, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+                throw new AssertionError("did not end within a minute: " + words);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new UncheckedIOException(new IOException(e));
+        }
+        return new Ran(
+                process.exitValue(), Files.readString(out, UTF_8), Files.readString(err, UTF_8));
+    }
+}

@@ -1,0 +1,5 @@
+package wrong.check;
+
+public class ReadsFiles {
+    foreign.Tree known;
+}

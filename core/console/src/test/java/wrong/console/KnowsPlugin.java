@@ -1,0 +1,5 @@
+package wrong.console;
+
+public class KnowsPlugin {
+    wrong.plugins.Family known;
+}

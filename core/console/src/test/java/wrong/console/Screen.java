@@ -1,0 +1,3 @@
+package wrong.console;
+
+public class Screen {}

@@ -1,0 +1,3 @@
+package wrong.device;
+
+public class Reader {}

@@ -1,0 +1,5 @@
+package wrong.fasten;
+
+public class KnowsGraph {
+    wrong.graph.StepGraph known;
+}

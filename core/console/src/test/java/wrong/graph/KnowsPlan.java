@@ -1,0 +1,5 @@
+package wrong.graph;
+
+public class KnowsPlan {
+    wrong.plan.Plan[][] known;
+}

@@ -1,0 +1,3 @@
+package wrong.graph;
+
+public class StepGraph {}

@@ -1,0 +1,3 @@
+package wrong.internal.graph;
+
+public class Nodes {}

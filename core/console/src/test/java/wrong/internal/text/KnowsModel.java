@@ -1,0 +1,5 @@
+package wrong.internal.text;
+
+public class KnowsModel {
+    wrong.model.Device known;
+}

@@ -1,0 +1,3 @@
+package wrong.internal.text;
+
+public class Words {}

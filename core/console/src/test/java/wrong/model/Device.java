@@ -1,0 +1,3 @@
+package wrong.model;
+
+public class Device {}

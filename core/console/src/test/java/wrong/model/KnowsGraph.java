@@ -1,0 +1,5 @@
+package wrong.model;
+
+public class KnowsGraph {
+    wrong.graph.StepGraph known;
+}

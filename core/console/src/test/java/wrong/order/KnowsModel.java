@@ -1,0 +1,5 @@
+package wrong.order;
+
+public class KnowsModel {
+    wrong.model.Device known;
+}

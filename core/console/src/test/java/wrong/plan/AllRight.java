@@ -1,0 +1,7 @@
+package wrong.plan;
+
+public class AllRight {
+    wrong.model.Device device;
+    wrong.graph.StepGraph graph;
+    wrong.internal.text.Words words;
+}

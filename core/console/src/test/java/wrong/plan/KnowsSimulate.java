@@ -1,0 +1,5 @@
+package wrong.plan;
+
+public class KnowsSimulate {
+    wrong.simulate.Simulator known;
+}

@@ -1,0 +1,3 @@
+package wrong.plan;
+
+public class Plan {}

@@ -1,0 +1,3 @@
+package wrong.plugins;
+
+public class Family {}

@@ -1,0 +1,5 @@
+package wrong.plugins;
+
+public class KnowsConsole {
+    wrong.console.Screen known;
+}

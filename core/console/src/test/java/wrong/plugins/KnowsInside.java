@@ -1,0 +1,5 @@
+package wrong.plugins;
+
+public class KnowsInside {
+    wrong.internal.graph.Nodes known;
+}

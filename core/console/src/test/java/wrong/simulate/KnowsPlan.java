@@ -1,0 +1,5 @@
+package wrong.simulate;
+
+public class KnowsPlan {
+    wrong.plan.Plan known;
+}

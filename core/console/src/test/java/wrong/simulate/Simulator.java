@@ -1,0 +1,3 @@
+package wrong.simulate;
+
+public class Simulator {}

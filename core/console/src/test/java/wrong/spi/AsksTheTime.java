@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class AsksTheTime {
+    long now() {
+        return System.currentTimeMillis();
+    }
+}

@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class Dice {
+    Object dice() {
+        return new java.util.Random();
+    }
+}

@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class Encodes {
+    byte[] bytes(String text) {
+        return text.getBytes();
+    }
+}

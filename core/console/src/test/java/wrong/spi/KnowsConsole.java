@@ -1,0 +1,5 @@
+package wrong.spi;
+
+public class KnowsConsole {
+    wrong.console.Screen known;
+}

@@ -1,0 +1,5 @@
+package wrong.spi;
+
+public class KnowsPlugin {
+    wrong.plugins.Family known;
+}

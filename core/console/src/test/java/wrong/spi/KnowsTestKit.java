@@ -1,0 +1,5 @@
+package wrong.spi;
+
+public class KnowsTestKit {
+    wrong.testkit.Tester known;
+}

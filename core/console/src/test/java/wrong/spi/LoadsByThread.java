@@ -1,0 +1,9 @@
+package wrong.spi;
+
+import java.util.ServiceLoader;
+
+public class LoadsByThread {
+    Object load() {
+        return ServiceLoader.load(Runnable.class);
+    }
+}

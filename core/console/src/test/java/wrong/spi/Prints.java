@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class Prints {
+    void print() {
+        System.out.println();
+    }
+}

@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class PrintsTrace {
+    void print(Exception e) {
+        e.printStackTrace();
+    }
+}

@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class Reads {
+    String text(byte[] bytes) {
+        return new String(bytes);
+    }
+}

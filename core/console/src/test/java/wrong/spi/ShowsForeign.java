@@ -1,0 +1,7 @@
+package wrong.spi;
+
+public class ShowsForeign {
+    public foreign.Tree tree() {
+        return new foreign.Tree();
+    }
+}

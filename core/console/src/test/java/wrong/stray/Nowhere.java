@@ -1,0 +1,3 @@
+package wrong.stray;
+
+public class Nowhere {}

@@ -1,0 +1,5 @@
+package wrong.testkit;
+
+public class KnowsConsole {
+    wrong.console.Screen known;
+}

@@ -1,0 +1,3 @@
+package wrong.testkit;
+
+public class Tester {}

@@ -1,0 +1,5 @@
+package wrong.time;
+
+public class KnowsPlan {
+    wrong.plan.Plan known;
+}

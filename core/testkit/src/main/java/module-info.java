@@ -1,0 +1,9 @@
+/** What the author of a plugin or of a script tests with. */
+@org.jspecify.annotations.NullMarked
+module reseat.testkit {
+    // transitive: @Nullable shows in exported signatures
+    requires static transitive org.jspecify;
+    requires transitive reseat.toolkit;
+
+    exports reseat.testkit;
+}
