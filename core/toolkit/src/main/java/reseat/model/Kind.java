@@ -28,6 +28,7 @@ import java.util.OptionalInt;
  *     destroying the closure
  * @param keepHold whether the hand must stay on it until the next part is moved
  * @param magnetic whether it catches loose screws
+ * @param captive whether a screw that it loosens stays in its part, so that it is not counted out
  * @param dwellMs time to wait after the restore act (curing), in milliseconds; printed, never
  *     minimised
  * @param ratedCycles how many times it may be made and broken; empty where no limit is known
@@ -51,6 +52,7 @@ public record Kind(
         boolean irreversible,
         boolean keepHold,
         boolean magnetic,
+        boolean captive,
         long dwellMs,
         OptionalInt ratedCycles,
         String source) {

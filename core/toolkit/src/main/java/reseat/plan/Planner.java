@@ -17,6 +17,15 @@ public final class Planner {
     /** Makes a planner. */
     public Planner() {}
 
+    /**
+     * Checks that a request makes sense for its device.
+     *
+     * @return what is wrong with it; empty if it can be planned
+     */
+    public static List<Problem> check(PlanRequest request) {
+        return RequestCheck.check(request);
+    }
+
     /** Plans without watching. */
     public PlanResult plan(PlanRequest request) {
         return plan(request, Watch.NONE);
@@ -31,7 +40,7 @@ public final class Planner {
      *     is wrong with the request
      */
     public PlanResult plan(PlanRequest request, Watch watch) {
-        List<Problem> problems = RequestCheck.check(request);
+        List<Problem> problems = check(request);
         if (!problems.isEmpty()) {
             return new PlanResult.Refused(problems);
         }
@@ -58,7 +67,7 @@ public final class Planner {
             PlanRequest request =
                     plan.request().with(plan.request().rules().forbidParts(List.of(part)));
             if (!watch.cancelled()
-                    && RequestCheck.check(request).isEmpty()
+                    && check(request).isEmpty()
                     && Planning.plan(request, watch) instanceof PlanResult.Found other
                     && found.stream()
                             .noneMatch(

@@ -205,6 +205,7 @@ final class Sketch {
                 false,
                 false,
                 false,
+                false,
                 0,
                 java.util.OptionalInt.empty(),
                 "made up");

@@ -238,7 +238,8 @@ public final class Compiled {
         return mask;
     }
 
-    private static boolean allowed(Joint joint, Way way, Rules rules) {
+    /** Tells whether the rules leave a way to release a joint. */
+    public static boolean allowed(Joint joint, Way way, Rules rules) {
         return !rules.forbiddenJoints().contains(joint.id())
                 && !rules.forbiddenTools().contains(way.tool())
                 && !rules.forbiddenActs().contains(new Act.Release(joint.id(), way.id()).id())

@@ -266,6 +266,89 @@ public final class Landmarks {
     }
 
     /**
+     * Returns what must be done for a part to go while another stays behind, its move included;
+     * refers to the last call of {@link #compute}.
+     */
+    public long[] needsOfLeaving(int part, int stays) {
+        if (pinned[part] || part == stays || covers(stays, part)) {
+            return all.clone();
+        }
+        long[] needs = go[part].clone();
+        Bits.set(needs, moveBit(part));
+        for (int j : c.nodesOf[part]) {
+            if (!c.slack[j]
+                    && !Bits.get(released, j)
+                    && Arrays.stream(c.holds[j]).anyMatch(h -> h == stays)) {
+                Bits.addAll(needs, rel[j]);
+            }
+        }
+        return needs;
+    }
+
+    /**
+     * Returns the parts that a move of a part could take along at most: those of its tool and
+     * posture that hang on it by joints which need not be released before any part between them can
+     * go. Valid until the next call of {@link #compute}.
+     *
+     * @param part the part
+     * @param without a part that the move leaves behind, or -1
+     */
+    public boolean[] company(int part, int without) {
+        boolean[] company = new boolean[c.parts];
+        int[] queue = new int[c.parts];
+        int end = 0;
+        queue[end++] = part;
+        company[part] = true;
+        for (int k = 0; k < end; k++) {
+            int x = queue[k];
+            for (int j : c.nodesOf[x]) {
+                if (Bits.get(released, j) || Bits.get(go[x], j) || Bits.get(go[part], j)) {
+                    continue;
+                }
+                for (int y : c.holds[j]) {
+                    if (!company[y]
+                            && y != without
+                            && !pinned[y]
+                            && c.partClass[y] == c.partClass[part]
+                            && !Bits.get(go[y], j)) {
+                        company[y] = true;
+                        queue[end++] = y;
+                    }
+                }
+            }
+        }
+        return company;
+    }
+
+    /** What is closed, pinned and forced. */
+    public static final class Assumptions {
+        private final boolean[] closedNode;
+        private final boolean[] pinned;
+        private final boolean[] forcedNode;
+        private final boolean[] forcedPart;
+
+        private Assumptions(Landmarks of) {
+            closedNode = of.closedNode.clone();
+            pinned = of.pinned.clone();
+            forcedNode = of.forcedNode.clone();
+            forcedPart = of.forcedPart.clone();
+        }
+    }
+
+    /** Returns what is closed, pinned and forced now. */
+    public Assumptions assumptions() {
+        return new Assumptions(this);
+    }
+
+    /** Goes back to earlier assumptions. */
+    public void assume(Assumptions earlier) {
+        System.arraycopy(earlier.closedNode, 0, closedNode, 0, closedNode.length);
+        System.arraycopy(earlier.pinned, 0, pinned, 0, pinned.length);
+        System.arraycopy(earlier.forcedNode, 0, forcedNode, 0, forcedNode.length);
+        System.arraycopy(earlier.forcedPart, 0, forcedPart, 0, forcedPart.length);
+    }
+
+    /**
      * Returns a number that parts share if one move could take them together: unreleased joints
      * link them over parts of the same tool and posture that may move. Valid until the next call of
      * {@link #compute}.

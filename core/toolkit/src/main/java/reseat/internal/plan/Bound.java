@@ -1,11 +1,10 @@
 package reseat.internal.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
+import reseat.internal.graph.Need;
 
 /**
  * A lower bound on what is still to be paid from a state: the releases that every way needs at
@@ -20,13 +19,15 @@ final class Bound {
     private final Compiled c;
     private final Landmarks landmarks;
     private final OrderBound order;
+    private final MoveBound moves;
     private final boolean teardown;
 
-    Bound(Compiled c, Landmarks landmarks, OrderBound order, boolean teardown) {
+    Bound(Compiled c, Need need, Landmarks landmarks, OrderBound order) {
         this.c = c;
         this.landmarks = landmarks;
         this.order = order;
-        this.teardown = teardown;
+        this.moves = new MoveBound(c, need, landmarks);
+        this.teardown = need.teardown();
     }
 
     /**
@@ -47,7 +48,7 @@ final class Bound {
         for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
             sum += c.minCost[j];
         }
-        sum += teardown ? separations(place) : moves(needs);
+        sum += teardown ? separations(place) : moves.of(needs, place);
         return sum + order.bound(work(needs), clazz, effort);
     }
 
@@ -74,37 +75,6 @@ final class Bound {
             }
         }
         return sum;
-    }
-
-    /**
-     * What the moves cost at least: parts of which no two can have their first move in common each
-     * pay for themselves. Two cannot if they differ in tool or posture, hang in no one piece, or
-     * one must have moved before the other can.
-     */
-    private long moves(long[] needs) {
-        List<Integer> parts = new ArrayList<>();
-        for (int p = 0; p < c.parts; p++) {
-            if (Bits.get(needs, landmarks.moveBit(p))) {
-                parts.add(p);
-            }
-        }
-        parts.sort((a, b) -> Long.compare(c.moveCost(b), c.moveCost(a)));
-        List<Integer> apart = new ArrayList<>();
-        long sum = 0;
-        for (int p : parts) {
-            if (apart.stream().allMatch(q -> conflict(p, q))) {
-                apart.add(p);
-                sum += c.moveCost(p);
-            }
-        }
-        return sum;
-    }
-
-    private boolean conflict(int p, int q) {
-        return c.partClass[p] != c.partClass[q]
-                || landmarks.component(p) != landmarks.component(q)
-                || Bits.get(landmarks.needsOfMove(p), landmarks.moveBit(q))
-                || Bits.get(landmarks.needsOfMove(q), landmarks.moveBit(p));
     }
 
     private OrderBound.Work work(long[] needs) {

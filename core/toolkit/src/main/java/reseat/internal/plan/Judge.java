@@ -21,7 +21,7 @@ final class Judge {
         this.limits = limits;
         landmarks = new Landmarks(c, task.need);
         Visits visits = new Visits(c);
-        bound = new Bound(c, landmarks, new OrderBound(c.setup, visits), task.need.teardown());
+        bound = new Bound(c, task.need, landmarks, new OrderBound(c.setup, visits));
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import reseat.graph.Blocked;
+import reseat.graph.StepGraph;
 import reseat.internal.graph.Compiled;
 import reseat.model.Act;
 import reseat.model.CostedAct;
@@ -50,7 +52,7 @@ public final class Planning {
         Node best = outcome.best();
         if (best == null) {
             return outcome.ended() == Plan.Ended.PROVED
-                    ? new PlanResult.Impossible(List.of(request.goal() + ": no valid plan exists"))
+                    ? new PlanResult.Impossible(reasons())
                     : new PlanResult.Unfinished(
                             outcome.ended(), outcome.lowerBoundMs() + task.prepareMs);
         }
@@ -72,6 +74,18 @@ public final class Planning {
                         outcome.lowerBoundMs() + task.prepareMs,
                         outcome.ended(),
                         limits.expansions()));
+    }
+
+    /** Says why there is no plan: what stands in the way, or that nothing single does. */
+    private List<String> reasons() {
+        return StepGraph.of(device, request.start(), request.rules())
+                .blocked(request.goal())
+                .map(Blocked::chain)
+                .orElse(
+                        List.of(
+                                request.goal()
+                                        + ": no order of acts works, although nothing single stands in"
+                                        + " the way"));
     }
 
     private List<CostedAct> acts(List<Node.Step> steps) {

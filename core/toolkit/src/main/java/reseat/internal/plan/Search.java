@@ -15,7 +15,7 @@ final class Search {
 
     private static final int FIRST_WIDTH = 2;
     private static final int WIDER = 4;
-    private static final int WIDEST_BEFORE_PROOF = 32;
+    private static final int WIDEST_BEFORE_PROOF = 8;
 
     private final Task task;
     private final Limits limits;
@@ -42,36 +42,23 @@ final class Search {
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
         int width = FIRST_WIDTH;
         for (;
-                width <= WIDEST_BEFORE_PROOF && cost() > bound && limits.used() < 0.5;
+                width <= WIDEST_BEFORE_PROOF && cost() > bound && limits.used() < 0.3;
                 width *= WIDER) {
             widen(beam, start, width);
         }
-        if (best != null && best.cost > bound) {
-            bound =
-                    Math.max(
-                            bound,
-                            Math.min(
-                                    best.cost,
-                                    new Probing(task, judge, limits)
-                                            .run(start, best.steps(), best.cost)));
+        if (cost() > bound) {
+            Cases cases = new Cases(task, judge, limits);
+            bound = Math.max(bound, cases.run(best));
+            better(cases.best());
         }
-        if (best != null && best.cost <= bound) {
-            return new Outcome(best, best.cost, Ended.PROVED);
-        }
-        Expander expander = new Expander(task, judge.landmarks);
-        BestFirst exact = new BestFirst(task, judge, expander, limits);
-        better(exact.run(start, cost()));
-        if (!expander.cutShort()) {
-            bound = Math.max(bound, Math.min(cost(), exact.openBound()));
-        }
+        bound = Math.min(bound, cost());
         Ended ended = limits.ended();
-        if (ended == null) {
-            return new Outcome(
-                    best,
-                    Math.min(bound, cost()),
-                    best == null || bound >= cost() ? Ended.PROVED : Ended.MEMORY);
+        if (bound == cost()) {
+            ended = Ended.PROVED;
+        } else if (ended == null) {
+            ended = Ended.MEMORY;
         }
-        return new Outcome(best, Math.min(bound, cost()), bound >= cost() ? Ended.PROVED : ended);
+        return new Outcome(best, bound, ended);
     }
 
     private void widen(Beam beam, Node start, int width) {

@@ -10,12 +10,8 @@ import java.util.Set;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Need;
-import reseat.model.Act;
-import reseat.model.Device;
-import reseat.model.Goal;
-import reseat.model.Part;
+import reseat.internal.graph.Question;
 import reseat.model.Rules;
-import reseat.model.State;
 import reseat.plan.PlanRequest;
 
 /** A request in numbers: the compiled device, the goal, and what the rules require. */
@@ -30,43 +26,26 @@ final class Task {
     /** Cost of all prepare acts, in milliseconds; paid by every plan that has an act. */
     final long prepareMs;
 
-    private final Goal goal;
+    private final Question question;
     private final long[] mustRelease;
-    private final int[] targets;
-    private final boolean[][] spare;
     private final List<String> requiredTools;
     private final List<Integer> requiredParts = new ArrayList<>();
     private final List<int[]> requiredMoves = new ArrayList<>();
     private final Set<List<Integer>> forbiddenMoves = new HashSet<>();
 
     Task(PlanRequest request) {
-        Device device = request.device();
-        goal = request.goal();
-        Rules rules = onlyRequiredWays(device, request.rules());
-        Set<String> single = new LinkedHashSet<>(rules.requiredJoints());
-        if (goal instanceof Goal.Reach reach) {
-            single.add(reach.joint());
-        }
-        c = new Compiled(device, request.start(), rules, single);
-        targets =
-                goal instanceof Goal.Free free
-                        ? free.targets().stream().mapToInt(c::part).toArray()
-                        : new int[0];
-        spare = new boolean[targets.length][c.parts];
-        for (int t = 0; t < targets.length; t++) {
-            Part part = device.part(c.partIds[targets[t]]);
-            for (String id : part.spareIncludes()) {
-                spare[t][c.part(id)] = true;
-            }
-            spare[t][targets[t]] = true;
-        }
+        Rules rules = request.rules();
+        question =
+                new Question(request.device(), request.start(), Optional.of(request.goal()), rules);
+        c = question.c;
+        need = question.need;
         requiredTools = List.copyOf(rules.requiredTools());
         rules.requiredParts().forEach(id -> requiredParts.add(c.part(id)));
         for (String id : rules.requiredActs()) {
-            moveOf(id).ifPresent(requiredMoves::add);
+            question.moveOf(id).ifPresent(requiredMoves::add);
         }
         for (String id : rules.forbiddenActs()) {
-            moveOf(id)
+            question.moveOf(id)
                     .ifPresent(parts -> forbiddenMoves.add(Arrays.stream(parts).boxed().toList()));
         }
         int requirements = requiredTools.size() + requiredParts.size() + requiredMoves.size();
@@ -76,95 +55,13 @@ final class Task {
         }
         allMet = (1L << requirements) - 1;
         prepareMs =
-                device.prepares().values().stream()
+                request.device().prepares().values().stream()
                         .mapToLong(prepare -> prepare.ms() + prepare.restoreMs())
                         .sum();
         mustRelease = new long[Bits.words(c.nodes)];
-        need = need(rules, request.start());
-    }
-
-    /** A required release leaves its joint only that way, and requires the joint. */
-    private static Rules onlyRequiredWays(Device device, Rules rules) {
-        Rules narrowed = rules;
-        for (String id : rules.requiredActs()) {
-            for (var joint : device.joints().values()) {
-                if (joint.ways().keySet().stream()
-                        .anyMatch(w -> new Act.Release(joint.id(), w).id().equals(id))) {
-                    narrowed =
-                            narrowed.requireJoints(List.of(joint.id()))
-                                    .forbidActs(
-                                            joint.ways().keySet().stream()
-                                                    .map(w -> new Act.Release(joint.id(), w).id())
-                                                    .filter(other -> !other.equals(id))
-                                                    .toList());
-                }
-            }
+        for (int j : need.released()) {
+            Bits.set(mustRelease, j);
         }
-        return narrowed;
-    }
-
-    private Optional<int[]> moveOf(String actId) {
-        if (!actId.startsWith("move:")) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                Arrays.stream(actId.substring("move:".length()).split("\\+"))
-                        .mapToInt(c::part)
-                        .sorted()
-                        .toArray());
-    }
-
-    private Need need(Rules rules, State start) {
-        Set<Integer> release = new LinkedHashSet<>();
-        List<int[]> apart = new ArrayList<>();
-        int reach = -1;
-        if (goal instanceof Goal.Teardown) {
-            for (int j = 0; j < c.nodes; j++) {
-                release.add(j);
-            }
-            for (int p = 0; p < c.parts; p++) {
-                if (p != c.base && c.startPlace[p] == c.startPlace[c.base]) {
-                    apart.add(new int[] {p, c.base});
-                }
-            }
-        } else if (goal instanceof Goal.Reach reached) {
-            reach = c.node(reached.joint());
-        }
-        for (int t = 0; t < targets.length; t++) {
-            for (int j : c.nodesOf[targets[t]]) {
-                if (leadsOut(j, t)) {
-                    release.add(j);
-                }
-            }
-            for (int q = 0; q < c.parts; q++) {
-                boolean mate = c.startPlace[q] == c.startPlace[targets[t]];
-                if (mate
-                        && !spare[t][q]
-                        && (q == c.base || c.partClass[q] == c.partClass[targets[t]])) {
-                    apart.add(new int[] {targets[t], q});
-                }
-            }
-        }
-        for (String joint : rules.requiredJoints()) {
-            if (!start.released().contains(joint)) {
-                release.add(c.node(joint));
-            }
-        }
-        release.forEach(j -> Bits.set(mustRelease, j));
-        return new Need(
-                release.stream().mapToInt(Integer::intValue).toArray(),
-                reach,
-                apart,
-                goal instanceof Goal.Teardown);
-    }
-
-    private boolean leadsOut(int node, int target) {
-        for (int p : c.holds[node]) {
-            if (!spare[target][p]) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Returns the start; a part that lies elsewhere than the base has been moved already. */
@@ -196,9 +93,10 @@ final class Task {
             }
             return true;
         }
+        int[] targets = question.targets;
         for (int t = 0; t < targets.length; t++) {
             for (int p = 0; p < c.parts; p++) {
-                if (!spare[t][p] && at.place[p] == at.place[targets[t]]) {
+                if (!question.mayStayOn(t, p) && at.place[p] == at.place[targets[t]]) {
                     return false;
                 }
             }

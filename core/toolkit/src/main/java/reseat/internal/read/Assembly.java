@@ -110,6 +110,7 @@ final class Assembly {
                                         new Prepare(
                                                 id,
                                                 look.text("text", ""),
+                                                look.text("restore", ""),
                                                 look.ms("time", "ms").orElse(0L),
                                                 look.ms("restoreTime", "restoreMs").orElse(0L),
                                                 look.texts("hazards"))));

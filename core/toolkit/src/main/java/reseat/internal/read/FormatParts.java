@@ -41,7 +41,11 @@ final class FormatParts {
                                     must(
                                             "text",
                                             value(ScalarType.TEXT),
-                                            "What to do, in the imperative.")),
+                                            "What to do, in the imperative."),
+                                    may(
+                                            "restore",
+                                            value(ScalarType.TEXT),
+                                            "What undoes it at the end, in the imperative.")),
                             time("time", "ms", Need.ALWAYS, "Time of the act."),
                             time(
                                     "restoreTime",
@@ -135,6 +139,10 @@ final class FormatParts {
                                     value(ScalarType.BOOL),
                                     "The hand stays on it until the next part is moved."),
                             may("magnetic", value(ScalarType.BOOL), "It catches loose screws."),
+                            may(
+                                    "captive",
+                                    value(ScalarType.BOOL),
+                                    "A screw that it loosens stays in its part."),
                             may(
                                     "dwell",
                                     value(ScalarType.DWELL),

@@ -116,6 +116,7 @@ final class KindTable {
                         look.flag("irreversible", false),
                         look.flag("keepHold", false),
                         look.flag("magnetic", false),
+                        look.flag("captive", false),
                         look.number("dwell", ScalarType.DWELL).map(Number::longValue).orElse(0L),
                         look.count("ratedCycles"),
                         look.text("source", ""));
@@ -172,6 +173,7 @@ final class KindTable {
                         List.of(),
                         List.of(),
                         "",
+                        false,
                         false,
                         false,
                         false,

@@ -57,6 +57,9 @@ public final class ResolvedWriter {
                         act -> {
                             JsonObject node = prepare.putObject(act.id());
                             node.put("text", act.text());
+                            if (!act.restore().isEmpty()) {
+                                node.put("restore", act.restore());
+                            }
                             node.put("ms", act.ms());
                             node.put("restoreMs", act.restoreMs());
                             texts(node, "hazards", act.hazards());
@@ -164,6 +167,7 @@ public final class ResolvedWriter {
             flag(node, "irreversible", kind.irreversible());
             flag(node, "keepHold", kind.keepHold());
             flag(node, "magnetic", kind.magnetic());
+            flag(node, "captive", kind.captive());
             if (kind.dwellMs() != 0) {
                 node.put("dwell", kind.dwellMs());
             }

@@ -1,0 +1,110 @@
+package reseat.internal.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import reseat.internal.graph.Bits;
+import reseat.internal.graph.Compiled;
+import reseat.internal.graph.Landmarks;
+import reseat.internal.graph.Need;
+
+/**
+ * What moves cost at least. Every needed move of a part is a debt: some move must take that part,
+ * and where the part lies on another that it must leave, some move must take it and not the other.
+ * Debts of which no two can be paid by one move each cost their own part.
+ */
+final class MoveBound {
+
+    private static final int NONE = -1;
+
+    /**
+     * A part that has to leave another one beneath it.
+     *
+     * @param below the other part
+     * @param node the node whose release needs it, or {@link #NONE} if the goal does
+     */
+    private record Leave(int below, int node) {}
+
+    private record Debt(int part, int below, boolean[] company) {}
+
+    private final Compiled c;
+    private final Landmarks landmarks;
+    private final List<List<Leave>> leaves = new ArrayList<>();
+
+    MoveBound(Compiled c, Need need, Landmarks landmarks) {
+        this.c = c;
+        this.landmarks = landmarks;
+        for (int p = 0; p < c.parts; p++) {
+            leaves.add(new ArrayList<>());
+        }
+        for (int[] pair : need.apart()) {
+            leave(pair[0], pair[1], NONE);
+            leave(pair[1], pair[0], NONE);
+        }
+        for (int j = 0; j < c.nodes; j++) {
+            for (int u : c.under[j]) {
+                leave(u, c.site[j], j);
+            }
+        }
+    }
+
+    private void leave(int part, int below, int node) {
+        if (Arrays.stream(c.partUnder[below]).anyMatch(u -> u == part)) {
+            leaves.get(part).add(new Leave(below, node));
+        }
+    }
+
+    /**
+     * Bounds the moves among some needs.
+     *
+     * @param needs the needs, as the landmarks computed them last
+     * @param place place of every part
+     * @return milliseconds
+     */
+    long of(long[] needs, char[] place) {
+        List<Integer> parts = new ArrayList<>();
+        for (int p = 0; p < c.parts; p++) {
+            if (Bits.get(needs, landmarks.moveBit(p))) {
+                parts.add(p);
+            }
+        }
+        parts.sort((a, b) -> Long.compare(c.moveCost(b), c.moveCost(a)));
+        List<Debt> apart = new ArrayList<>();
+        long sum = 0;
+        for (int p : parts) {
+            int below = below(p, needs, place);
+            Debt debt = new Debt(p, below, landmarks.company(p, below));
+            if (apart.stream().allMatch(other -> conflict(debt, other))) {
+                apart.add(debt);
+                sum += c.moveCost(p);
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * A cover can only leave what it lies on by a move of its own: what lies beneath takes its
+     * covers along.
+     */
+    private int below(int part, long[] needs, char[] place) {
+        for (Leave leave : leaves.get(part)) {
+            if (place[part] == place[leave.below]
+                    && (leave.node == NONE || Bits.get(needs, leave.node))) {
+                return leave.below;
+            }
+        }
+        return NONE;
+    }
+
+    private boolean conflict(Debt p, Debt q) {
+        return !p.company[q.part]
+                || !q.company[p.part]
+                || (p.below == NONE && q.below == NONE && inOrder(p.part, q.part));
+    }
+
+    /** Where one must have moved before the other can, their first moves differ. */
+    private boolean inOrder(int p, int q) {
+        return Bits.get(landmarks.needsOfMove(p), landmarks.moveBit(q))
+                || Bits.get(landmarks.needsOfMove(q), landmarks.moveBit(p));
+    }
+}

@@ -1,0 +1,213 @@
+package reseat.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
+ * can.
+ *
+ * <p>Three kinds of work take turns, in slices that double: {@link Annealer} improves the best
+ * order, {@link Pricing} raises the bound and closes steps, and {@link Beam} searches states from
+ * both ends with that bound. Where precedence is dense the search alone is soon exact; where it is
+ * thin the order comes from annealing and the bound from pricing; in between each makes the others
+ * stronger. Exact for any size in principle, at exponential cost: the problem is NP-hard. One
+ * thread; under an effort limit alone the answer is the same every time.
+ *
+ * @see <a href="https://doi.org/10.1016/0167-6377(88)90069-8">L. F. Escudero, An inexact algorithm
+ *     for the sequential ordering problem, 1988: the problem</a>
+ */
+public final class OrderSolver {
+
+    private static final long FIRST_SLICE = 8_000;
+    private static final int ANNEAL = 0;
+    private static final int PRICE = 1;
+    private static final int BEAM = 2;
+    private static final int FIRST_WIDTH = 30;
+    private static final int TRIAL_WIDTH = 5_000;
+    private static final long WIDEN = 4;
+    private static final double[] HEATS = {0.3, 0.1, 0.2, 0.15};
+    private static final double[] HEATS_WHEN_LARGE = {0.1, 0.03, 0.2, 0.01};
+    private static final int LARGE = 150;
+
+    private final Network[] nets;
+    private final Budget budget;
+    private final Annealer annealer;
+    private final Beam[] beams;
+    private final Scale scale;
+    private final double[] heats;
+    private final int[] shares;
+    private final int[] widths = {FIRST_WIDTH, FIRST_WIDTH};
+    private final long[] passEffort = new long[2];
+    private final long[] lost = new long[2];
+    private @Nullable Pricing pricing;
+    private long annealSlice = FIRST_SLICE;
+    private long priceSlice = FIRST_SLICE / 4;
+    private int turn = 1;
+    private long lowerBound;
+
+    private OrderSolver(Network net, OrderLimit limit, double density) {
+        this.heats = net.n > LARGE ? HEATS_WHEN_LARGE : HEATS;
+        this.shares =
+                density > 0.4
+                        ? new int[] {1, 2, 7}
+                        : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
+        this.nets = new Network[] {net, net.turned()};
+        this.budget = new Budget(limit);
+        this.annealer = new Annealer(net, net.nearest());
+        this.beams =
+                new Beam[] {
+                    new Beam(nets[0], budget, Completion.NOTHING),
+                    new Beam(nets[1], budget, Completion.NOTHING)
+                };
+        this.scale = new Scale(annealer.bestCost());
+    }
+
+    /**
+     * Solves a problem as well as the limit allows.
+     *
+     * @param problem what to put in order
+     * @param limit when to stop; some valid order comes back however tight it is
+     * @return an order and what is known about it
+     */
+    public static OrderResult solve(OrderProblem problem, OrderLimit limit) {
+        OrderSolver solver = new OrderSolver(Network.of(problem), limit, problem.density());
+        if (problem.size() > 2) {
+            solver.search();
+        } else {
+            solver.lowerBound = solver.annealer.bestCost();
+        }
+        return solver.result();
+    }
+
+    private OrderResult result() {
+        List<Integer> order = new ArrayList<>();
+        for (int act : annealer.best()) {
+            order.add(act);
+        }
+        long cost = annealer.bestCost();
+        boolean proved = lowerBound >= cost;
+        return new OrderResult(
+                order,
+                cost,
+                Math.min(lowerBound, cost),
+                proved ? OrderResult.Ended.PROVED : budget.ended(),
+                budget.spent());
+    }
+
+    private boolean open() {
+        return lowerBound < annealer.bestCost() && !budget.over();
+    }
+
+    private long limit() {
+        return scale.up(annealer.bestCost() - 1);
+    }
+
+    private void raise(long scaledBound) {
+        lowerBound = Math.max(lowerBound, scale.down(scaledBound));
+    }
+
+    private void search() {
+        annealer.run(FIRST_SLICE / 4, heats[0], budget);
+        Assignment assignment = new Assignment(nets[0], scale, budget);
+        raise(assignment.bound());
+        if (!open()) {
+            return;
+        }
+        annealer.prefer(assignment.likelyFollowers(), assignment.likelyLeaders());
+        if (Pricing.suits(nets[0])) {
+            pricing = new Pricing(nets[0], nets[1], scale, assignment);
+            price();
+        } else {
+            beams[0].use(Completion.of(assignment), null);
+            beams[1].use(Completion.of(new Assignment(nets[1], scale, budget)), null);
+            shares[PRICE] = 0;
+        }
+        long[] spent = new long[shares.length];
+        while (open()) {
+            int work = mostBehind(spent);
+            long before = budget.spent();
+            switch (work) {
+                case ANNEAL -> anneal();
+                case PRICE -> price();
+                default -> beam();
+            }
+            spent[work] += Math.max(1, budget.spent() - before);
+        }
+    }
+
+    /** The kind of work that has had least of its share. */
+    private int mostBehind(long[] spent) {
+        int work = ANNEAL;
+        for (int other = PRICE; other <= BEAM; other++) {
+            if (shares[other] > 0 && spent[other] * shares[work] < spent[work] * shares[other]) {
+                work = other;
+            }
+        }
+        return work;
+    }
+
+    private void anneal() {
+        annealer.run(annealSlice, heats[turn++ % heats.length], budget);
+        annealSlice += annealSlice / 2;
+    }
+
+    private void price() {
+        Pricing current = Objects.requireNonNull(pricing);
+        boolean ready = current.run(priceSlice, limit(), nets[0], budget);
+        raise(current.bound());
+        if (ready) {
+            beams[0].use(current.completion(0), current.windows(0));
+            beams[1].use(current.completion(1), current.windows(1));
+        }
+        priceSlice *= 2;
+    }
+
+    /** Makes one pass from the end that promises more, wider than the last one from there. */
+    private void beam() {
+        int side = lost[1] > lost[0] || (lost[1] == lost[0] && widths[1] < widths[0]) ? 1 : 0;
+        if (Math.max(widths[0], widths[1]) < TRIAL_WIDTH) {
+            side = widths[1] < widths[0] ? 1 : 0;
+        }
+        int words = nets[0].words;
+        long widest = Math.max(1, budget.states() * 100L / (60 + 8 * words));
+        long wanted = Math.min(widest, widths[side] * WIDEN);
+        long expected = passEffort[side] * wanted / Math.max(1, widths[side]);
+        long left = Math.max(1, budget.left());
+        if (expected > left) {
+            wanted = wanted * left / expected * 3 / 4;
+            if (wanted < widths[side]) {
+                shares[BEAM] = 0; // nothing that ends in time would tell more than the last pass
+                return;
+            }
+        }
+        widths[side] = (int) wanted;
+        long before = budget.spent();
+        if (!beams[side].pass(scale, limit(), widths[side])) {
+            return;
+        }
+        passEffort[side] = budget.spent() - before;
+        lost[side] = beams[side].lost();
+        int[] found = beams[side].order();
+        if (found != null) {
+            int[] order = side == 0 ? found : turned(found);
+            annealer.offer(order, nets[0].costOf(order));
+        }
+        if (lost[side] == Long.MAX_VALUE) {
+            lowerBound = annealer.bestCost();
+        } else {
+            raise(lost[side]);
+        }
+    }
+
+    private static int[] turned(int[] order) {
+        int n = order.length;
+        int[] result = new int[n];
+        for (int k = 0; k < n; k++) {
+            result[k] = n - 1 - order[n - 1 - k];
+        }
+        return result;
+    }
+}
