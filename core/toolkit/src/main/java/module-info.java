@@ -5,10 +5,22 @@
  * plugins of any kind as well.
  */
 @org.jspecify.annotations.NullMarked
+@SuppressWarnings("requires-automatic") // jts-core has a fixed module name and no descriptor
 module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
+    requires com.fasterxml.jackson.core;
+    requires org.locationtech.jts;
+    requires org.snakeyaml.engine;
 
+    exports reseat.check;
+    exports reseat.device;
+    exports reseat.fasten;
+    exports reseat.graph;
+    exports reseat.model;
     exports reseat.order;
+    exports reseat.plan;
+    exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.time;
 }

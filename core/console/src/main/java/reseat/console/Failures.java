@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.BadInput;
+import reseat.model.BadInputException;
 
 /** Says what went wrong in words, and with which exit code it ends. */
 final class Failures {
@@ -46,6 +47,9 @@ final class Failures {
         int code;
         if (cause instanceof BadInput badInput) {
             err.println(badInput.getMessage());
+            code = BAD_INPUT;
+        } else if (cause instanceof BadInputException problems) {
+            err.println(problems.getMessage());
             code = BAD_INPUT;
         } else if (cause instanceof FileSystemException fileTrouble) {
             err.println("reseat: " + describe(fileTrouble));

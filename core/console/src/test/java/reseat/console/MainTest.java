@@ -43,7 +43,7 @@ class MainTest {
         Ran ran = Ran.reseat("completoin");
 
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("Did you mean: reseat completion?"), ran.err());
+        assertTrue(ran.err().contains("Did you mean: reseat completion"), ran.err());
     }
 
     @Test

@@ -2,7 +2,10 @@ package reseat.model;
 
 import java.util.List;
 
-/** Something that is done to a device. Its {@link #id()} is stable: made from joint, way and parts alone. */
+/**
+ * Something that is done to a device. Its {@link #id()} is stable: made from joint, way and parts
+ * alone.
+ */
 public sealed interface Act {
 
     /** Returns the stable id, the same in every plan, procedure and job. */

@@ -4,11 +4,12 @@ import java.io.Serial;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Thrown when what a user gave cannot be worked with; carries every problem found, sorted by place. */
+/**
+ * Thrown when what a user gave cannot be worked with; carries every problem found, sorted by place.
+ */
 public final class BadInputException extends Exception {
 
-    @Serial
-    private static final long serialVersionUID = 1L;
+    @Serial private static final long serialVersionUID = 1L;
 
     private final transient List<Problem> problems;
 

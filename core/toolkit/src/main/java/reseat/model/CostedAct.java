@@ -10,7 +10,8 @@ package reseat.model;
  * @param restoreMs time of its restore act, in milliseconds
  * @param setupMs set-up charged before it, in milliseconds
  */
-public record CostedAct(Act act, String tool, String posture, long ms, long restoreMs, long setupMs) {
+public record CostedAct(
+        Act act, String tool, String posture, long ms, long restoreMs, long setupMs) {
 
     /** Returns everything that the act adds to the cost of a plan, in milliseconds. */
     public long costMs() {

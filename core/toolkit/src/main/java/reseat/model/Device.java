@@ -10,9 +10,9 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The physical facts of one device in one variant, with every default applied. Immutable; all maps keep the order of the
- * file. Made by {@link #build}, which refuses what has no meaning: a device that exists is sound as far as its
- * references go.
+ * The physical facts of one device in one variant, with every default applied. Immutable; all maps
+ * keep the order of the file. Made by {@link #build}, which refuses what has no meaning: a device
+ * that exists is sound as far as its references go.
  */
 public final class Device {
 
@@ -158,7 +158,10 @@ public final class Device {
     public Move move(String partId) {
         return part(partId)
                 .move()
-                .orElseThrow(() -> new IllegalArgumentException(partId + " is the base and is never moved"));
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        partId + " is the base and is never moved"));
     }
 
     /** Returns the kind of a joint. */
@@ -179,13 +182,15 @@ public final class Device {
     private Kind kind(Kind.Scope scope, String kindId) {
         Kind kind = kinds(scope).get(kindId);
         if (kind == null) {
-            throw new IllegalArgumentException(facts.id + " has no kind of " + scope + " " + kindId);
+            throw new IllegalArgumentException(
+                    facts.id + " has no kind of " + scope + " " + kindId);
         }
         return kind;
     }
 
     /**
-     * Returns where a fact was read: the place of the pointer itself, or of the nearest fact that encloses it.
+     * Returns where a fact was read: the place of the pointer itself, or of the nearest fact that
+     * encloses it.
      *
      * @param pointer JSON Pointer, such as {@code /joints/lid-1/under}
      */
@@ -371,7 +376,11 @@ public final class Device {
         void check() {
             known("part", facts.parts.keySet(), facts.base, "the base");
             known("tool of the set-up table", setup.tools(), facts.hand, "the hand");
-            known("posture of the set-up table", setup.postures(), facts.usualPosture, "the usual posture");
+            known(
+                    "posture of the set-up table",
+                    setup.postures(),
+                    facts.usualPosture,
+                    "the usual posture");
             for (Part part : facts.parts.values()) {
                 part(part);
             }
@@ -386,7 +395,10 @@ public final class Device {
             allKnown("part", facts.parts.keySet(), part.spareIncludes(), who);
             if (part.move().isEmpty() != part.id().equals(facts.base)) {
                 throw new IllegalArgumentException(
-                        who + (part.move().isEmpty() ? " has no move" : " is the base and must have no move"));
+                        who
+                                + (part.move().isEmpty()
+                                        ? " has no move"
+                                        : " is the base and must have no move"));
             }
             part.move().ifPresent(move -> clazz(move.tool(), move.posture(), who));
         }
@@ -401,7 +413,14 @@ public final class Device {
                 clazz(way.tool(), way.posture(), who);
                 allKnown("part", facts.parts.keySet(), way.ruins(), who);
             }
-            joint.seat().ifPresent(seat -> known("screw type", facts.screwTypes.keySet(), seat.screw(), who));
+            joint.seat()
+                    .ifPresent(
+                            seat ->
+                                    known(
+                                            "screw type",
+                                            facts.screwTypes.keySet(),
+                                            seat.screw(),
+                                            who));
         }
 
         private void clazz(String tool, String posture, String who) {
@@ -409,14 +428,22 @@ public final class Device {
             known("posture of the set-up table", setup.postures(), posture, who);
         }
 
-        private void allKnown(String what, Collection<String> known, Collection<String> ids, String who) {
+        private void allKnown(
+                String what, Collection<String> known, Collection<String> ids, String who) {
             ids.forEach(each -> known(what, known, each, who));
         }
 
         private void known(String what, Collection<String> known, String wanted, String who) {
             if (!known.contains(wanted)) {
                 throw new IllegalArgumentException(
-                        facts.id + ": " + who + " names " + what + " \"" + wanted + "\", which does not exist");
+                        facts.id
+                                + ": "
+                                + who
+                                + " names "
+                                + what
+                                + " \""
+                                + wanted
+                                + "\", which does not exist");
             }
         }
     }

@@ -6,8 +6,8 @@ import java.util.List;
 public sealed interface Goal {
 
     /**
-     * Targets free: no unreleased joint leads from a target except to parts that its spare unit includes, and it shares
-     * its place with those alone.
+     * Targets free: no unreleased joint leads from a target except to parts that its spare unit
+     * includes, and it shares its place with those alone.
      *
      * @param targets one or more parts other than the base
      */

@@ -1,8 +1,8 @@
 package reseat.model;
 
 /**
- * A safety message: what the hazard is, what follows, how to avoid it. All three are required, as ANSI Z535.6 asks of a
- * message in a manual.
+ * A safety message: what the hazard is, what follows, how to avoid it. All three are required, as
+ * ANSI Z535.6 asks of a message in a manual.
  *
  * @param id id of the hazard
  * @param signal signal word
@@ -10,11 +10,13 @@ package reseat.model;
  * @param consequence what happens if it is not avoided
  * @param avoidance what to do
  */
-public record Hazard(String id, Signal signal, String nature, String consequence, String avoidance) {
+public record Hazard(
+        String id, Signal signal, String nature, String consequence, String avoidance) {
 
     public Hazard {
         if (nature.isBlank() || consequence.isBlank() || avoidance.isBlank()) {
-            throw new IllegalArgumentException("hazard " + id + " must say what it is, what follows and how to avoid it");
+            throw new IllegalArgumentException(
+                    "hazard " + id + " must say what it is, what follows and how to avoid it");
         }
     }
 }

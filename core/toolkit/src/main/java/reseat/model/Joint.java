@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param ways ways to release it, by id, at least one, in the order of the file
  * @param seat the screw and its seat, for a screw
  * @param bond the bond path and its keep-outs, for a bond whose geometry is known
- * @param madeCycles how often it has been made, factory included; counts against the kind's rated cycles
+ * @param madeCycles how often it has been made, factory included; counts against the kind's rated
+ *     cycles
  */
 public record Joint(
         String id,

@@ -5,14 +5,16 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * A registered kind of part, joint or manipulation: data, never a closed list in code. Families and device files add
- * their own.
+ * A registered kind of part, joint or manipulation: data, never a closed list in code. Families and
+ * device files add their own.
  *
  * @param id id, unique within its scope
  * @param scope what it is a kind of
  * @param title the noun people use ("battery cell", "board-to-board connector", "lift at an angle")
- * @param verb how the act is told in the imperative ("Unscrew", "Lift at an angle"); empty for kinds of part
- * @param restoreVerb how the rebuild act is told ("Start by hand, then tighten"); empty for kinds of part
+ * @param verb how the act is told in the imperative ("Unscrew", "Lift at an angle"); empty for
+ *     kinds of part
+ * @param restoreVerb how the rebuild act is told ("Start by hand, then tighten"); empty for kinds
+ *     of part
  * @param role the role that the toolkit computes with, if it is one of those
  * @param tool tool that is used unless a device says otherwise
  * @param posture posture that is used unless a device says otherwise
@@ -22,10 +24,13 @@ import java.util.OptionalInt;
  * @param handling sentences to print with each act ("Hold the latch until the part is clear")
  * @param consumes what a rebuild uses up each time
  * @param restore what the rebuild has to do ("new adhesive"); empty where putting back is all
- * @param irreversible whether making it again closes something that cannot be opened without destroying the closure
+ * @param irreversible whether making it again closes something that cannot be opened without
+ *     destroying the closure
  * @param keepHold whether the hand must stay on it until the next part is moved
  * @param magnetic whether it catches loose screws
- * @param dwellMs time to wait after the restore act (curing), in milliseconds; printed, never minimised
+ * @param captive whether a screw that it loosens stays in its part, so that it is not counted out
+ * @param dwellMs time to wait after the restore act (curing), in milliseconds; printed, never
+ *     minimised
  * @param ratedCycles how many times it may be made and broken; empty where no limit is known
  * @param source where the values come from, or "from memory", or "common practice, no source"
  */
@@ -47,6 +52,7 @@ public record Kind(
         boolean irreversible,
         boolean keepHold,
         boolean magnetic,
+        boolean captive,
         long dwellMs,
         OptionalInt ratedCycles,
         String source) {
@@ -64,7 +70,10 @@ public record Kind(
         MANIPULATION
     }
 
-    /** The roles that the toolkit computes with; every other property of a kind is only printed or added up. */
+    /**
+     * The roles that the toolkit computes with; every other property of a kind is only printed or
+     * added up.
+     */
     public enum Role {
         /** Joint: a screw in a seat. */
         SCREW,

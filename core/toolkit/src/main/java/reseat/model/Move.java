@@ -14,7 +14,13 @@ import java.util.List;
  * @param hazards ids of hazards, besides those of the kind
  */
 public record Move(
-        String kind, String tool, String posture, long ms, long restoreMs, List<String> handling, List<String> hazards) {
+        String kind,
+        String tool,
+        String posture,
+        long ms,
+        long restoreMs,
+        List<String> handling,
+        List<String> hazards) {
 
     public Move {
         handling = List.copyOf(handling);

@@ -17,7 +17,8 @@ public record Origin(String file, int line, int column) implements Comparable<Or
             throw new IllegalArgumentException("an origin needs the name of a file");
         }
         if (line < 0 || column < 0) {
-            throw new IllegalArgumentException("line and column are counted from 1: " + line + ":" + column);
+            throw new IllegalArgumentException(
+                    "line and column are counted from 1: " + line + ":" + column);
         }
     }
 

@@ -13,6 +13,9 @@ public record Outline(double widthMm, double heightMm, OptionalDouble thicknessM
 
     /** Tells whether a point lies inside or on the edge. */
     public boolean contains(Point point) {
-        return point.xMm() >= 0 && point.yMm() >= 0 && point.xMm() <= widthMm && point.yMm() <= heightMm;
+        return point.xMm() >= 0
+                && point.yMm() >= 0
+                && point.xMm() <= widthMm
+                && point.yMm() <= heightMm;
     }
 }

@@ -7,12 +7,15 @@ import java.util.Comparator;
  *
  * @param severity whether it can be worked with
  * @param at where it stands
- * @param message a sentence: what was found, what was expected, and the nearest right name where there is one
+ * @param message a sentence: what was found, what was expected, and the nearest right name where
+ *     there is one
  */
 public record Problem(Severity severity, Origin at, String message) implements Comparable<Problem> {
 
     private static final Comparator<Problem> ORDER =
-            Comparator.comparing(Problem::at).thenComparing(Problem::severity).thenComparing(Problem::message);
+            Comparator.comparing(Problem::at)
+                    .thenComparing(Problem::severity)
+                    .thenComparing(Problem::message);
 
     /** How bad a problem is. */
     public enum Severity {

@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * What a user forbids, requires and permits in a plan. Ids keep the order in which they were named.
  *
- * @param forbiddenActs ids of acts that must not occur ({@code release:fan-plug/pull}, {@code move:lid})
+ * @param forbiddenActs ids of acts that must not occur ({@code release:fan-plug/pull}, {@code
+ *     move:lid})
  * @param forbiddenJoints joints that must not be released
  * @param forbiddenParts parts that must not be moved
  * @param forbiddenTools tools that must not be used
@@ -29,8 +30,10 @@ public record Rules(
         Set<String> requiredTools,
         Set<String> permittedRuin) {
 
-    private static final Rules NONE = new Rules(
-            Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
+    private static final Rules NONE =
+            new Rules(
+                    Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(),
+                    Set.of());
 
     public Rules {
         forbiddenActs = copy(forbiddenActs);
@@ -51,56 +54,119 @@ public record Rules(
 
     public Rules forbidActs(Collection<String> ids) {
         return new Rules(
-                plus(forbiddenActs, ids), forbiddenJoints, forbiddenParts, forbiddenTools,
-                requiredActs, requiredJoints, requiredParts, requiredTools, permittedRuin);
+                plus(forbiddenActs, ids),
+                forbiddenJoints,
+                forbiddenParts,
+                forbiddenTools,
+                requiredActs,
+                requiredJoints,
+                requiredParts,
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules forbidJoints(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, plus(forbiddenJoints, ids), forbiddenParts, forbiddenTools,
-                requiredActs, requiredJoints, requiredParts, requiredTools, permittedRuin);
+                forbiddenActs,
+                plus(forbiddenJoints, ids),
+                forbiddenParts,
+                forbiddenTools,
+                requiredActs,
+                requiredJoints,
+                requiredParts,
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules forbidParts(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, plus(forbiddenParts, ids), forbiddenTools,
-                requiredActs, requiredJoints, requiredParts, requiredTools, permittedRuin);
+                forbiddenActs,
+                forbiddenJoints,
+                plus(forbiddenParts, ids),
+                forbiddenTools,
+                requiredActs,
+                requiredJoints,
+                requiredParts,
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules forbidTools(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, forbiddenParts, plus(forbiddenTools, ids),
-                requiredActs, requiredJoints, requiredParts, requiredTools, permittedRuin);
+                forbiddenActs,
+                forbiddenJoints,
+                forbiddenParts,
+                plus(forbiddenTools, ids),
+                requiredActs,
+                requiredJoints,
+                requiredParts,
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules requireActs(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, forbiddenParts, forbiddenTools,
-                plus(requiredActs, ids), requiredJoints, requiredParts, requiredTools, permittedRuin);
+                forbiddenActs,
+                forbiddenJoints,
+                forbiddenParts,
+                forbiddenTools,
+                plus(requiredActs, ids),
+                requiredJoints,
+                requiredParts,
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules requireJoints(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, forbiddenParts, forbiddenTools,
-                requiredActs, plus(requiredJoints, ids), requiredParts, requiredTools, permittedRuin);
+                forbiddenActs,
+                forbiddenJoints,
+                forbiddenParts,
+                forbiddenTools,
+                requiredActs,
+                plus(requiredJoints, ids),
+                requiredParts,
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules requireParts(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, forbiddenParts, forbiddenTools,
-                requiredActs, requiredJoints, plus(requiredParts, ids), requiredTools, permittedRuin);
+                forbiddenActs,
+                forbiddenJoints,
+                forbiddenParts,
+                forbiddenTools,
+                requiredActs,
+                requiredJoints,
+                plus(requiredParts, ids),
+                requiredTools,
+                permittedRuin);
     }
 
     public Rules requireTools(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, forbiddenParts, forbiddenTools,
-                requiredActs, requiredJoints, requiredParts, plus(requiredTools, ids), permittedRuin);
+                forbiddenActs,
+                forbiddenJoints,
+                forbiddenParts,
+                forbiddenTools,
+                requiredActs,
+                requiredJoints,
+                requiredParts,
+                plus(requiredTools, ids),
+                permittedRuin);
     }
 
     public Rules permitRuin(Collection<String> ids) {
         return new Rules(
-                forbiddenActs, forbiddenJoints, forbiddenParts, forbiddenTools,
-                requiredActs, requiredJoints, requiredParts, requiredTools, plus(permittedRuin, ids));
+                forbiddenActs,
+                forbiddenJoints,
+                forbiddenParts,
+                forbiddenTools,
+                requiredActs,
+                requiredJoints,
+                requiredParts,
+                requiredTools,
+                plus(permittedRuin, ids));
     }
 
     private static Set<String> plus(Set<String> have, Collection<String> more) {

@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
  * A type of screw: what a person sees and buys.
  *
  * @param id id
- * @param thread thread designation ("M1.6", "M2x0.4", "S0.8", "ST1.8" for a thread-forming screw of 1.8 mm)
+ * @param thread thread designation ("M1.6", "M2x0.4", "S0.8", "ST1.8" for a thread-forming screw of
+ *     1.8 mm)
  * @param lengthMm nominal length in millimetres, as the head form defines it
  * @param threadLengthMm length of thread in millimetres; empty where threaded to the head
  * @param head head form ("pan", "countersunk", "low-cap", "shoulder", "set")

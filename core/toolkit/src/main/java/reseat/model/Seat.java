@@ -13,14 +13,17 @@ import java.util.OptionalInt;
  * @param form what it is
  * @param thread thread of the seat; empty where it is that of its screw
  * @param material id of the material that the thread is in; empty where not known
- * @param clampedMm thickness between the bearing face of the head and the first thread of the seat, in millimetres
+ * @param clampedMm thickness between the bearing face of the head and the first thread of the seat,
+ *     in millimetres
  * @param threadedMm depth of usable thread in millimetres
- * @param depthMm depth of the hole from the first thread of the seat, in millimetres; empty for a through hole
+ * @param depthMm depth of the hole from the first thread of the seat, in millimetres; empty for a
+ *     through hole
  * @param bossOuterMm outer diameter of boss or insert in millimetres
  * @param behind what lies behind the end of the hole, nearest first
  * @param torqueNm torque given by the maker, in newton metres; empty where none is given
  * @param torqueSource where that torque is given; empty where none is given
- * @param pass which pass of a tightening order the maker puts it in, counted from 1; empty where the maker does not say
+ * @param pass which pass of a tightening order the maker puts it in, counted from 1; empty where
+ *     the maker does not say
  * @param formedCycles how often a thread-forming screw has been driven into it, factory included
  */
 public record Seat(
@@ -59,7 +62,8 @@ public record Seat(
      * Something behind the end of a seat.
      *
      * @param part id of the part
-     * @param gapMm distance from the end of the hole, or from the last thread of a through hole, in millimetres
+     * @param gapMm distance from the end of the hole, or from the last thread of a through hole, in
+     *     millimetres
      */
     public record Behind(String part, double gapMm) {}
 }

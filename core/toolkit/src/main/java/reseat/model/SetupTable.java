@@ -8,8 +8,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What a change of tool and a change of posture cost, in whole milliseconds. A set-up is the sum of both. Both tables
- * obey the triangle inequality: a detour over a third tool is never cheaper than the direct change.
+ * What a change of tool and a change of posture cost, in whole milliseconds. A set-up is the sum of
+ * both. Both tables obey the triangle inequality: a detour over a third tool is never cheaper than
+ * the direct change.
  */
 public final class SetupTable {
 
@@ -23,7 +24,8 @@ public final class SetupTable {
      * @param postureMs for each posture, the time to change to each other posture
      * @throws IllegalArgumentException if {@link #check} finds anything
      */
-    public SetupTable(Map<String, Map<String, Long>> toolMs, Map<String, Map<String, Long>> postureMs) {
+    public SetupTable(
+            Map<String, Map<String, Long>> toolMs, Map<String, Map<String, Long>> postureMs) {
         this.toolMs = deepCopy(toolMs);
         this.postureMs = deepCopy(postureMs);
         List<String> wrong = new ArrayList<>();
@@ -35,8 +37,8 @@ public final class SetupTable {
     }
 
     /**
-     * Finds the first thing wrong with one of the two tables: a missing or negative entry, a change to itself that costs
-     * something, or three entries against the triangle inequality.
+     * Finds the first thing wrong with one of the two tables: a missing or negative entry, a change
+     * to itself that costs something, or three entries against the triangle inequality.
      *
      * @param what "tool" or "posture", for the message
      * @param table the table
@@ -54,15 +56,35 @@ public final class SetupTable {
                     if (i == k) {
                         continue;
                     }
-                    return Optional.of("the change of " + what + " from " + ids.get(i) + " to " + ids.get(k)
-                            + " has no time");
+                    return Optional.of(
+                            "the change of "
+                                    + what
+                                    + " from "
+                                    + ids.get(i)
+                                    + " to "
+                                    + ids.get(k)
+                                    + " has no time");
                 }
                 if (ms < 0 || ms > Duration.MAX_MS) {
-                    return Optional.of("the change of " + what + " from " + ids.get(i) + " to " + ids.get(k)
-                            + " must lie between 0 and 24 h, not " + ms + " ms");
+                    return Optional.of(
+                            "the change of "
+                                    + what
+                                    + " from "
+                                    + ids.get(i)
+                                    + " to "
+                                    + ids.get(k)
+                                    + " must lie between 0 and 24 h, not "
+                                    + ms
+                                    + " ms");
                 }
                 if (i == k && ms != 0) {
-                    return Optional.of("staying with " + what + " " + ids.get(i) + " must cost 0 ms, not " + ms);
+                    return Optional.of(
+                            "staying with "
+                                    + what
+                                    + " "
+                                    + ids.get(i)
+                                    + " must cost 0 ms, not "
+                                    + ms);
                 }
                 cost[i][k] = ms;
             }
@@ -71,10 +93,20 @@ public final class SetupTable {
             for (int k = 0; k < n; k++) {
                 for (int via = 0; via < n; via++) {
                     if (cost[i][via] + cost[via][k] < cost[i][k]) {
-                        return Optional.of("the change of " + what + " from " + ids.get(i) + " to " + ids.get(k)
-                                + " costs " + cost[i][k] + " ms, but over " + ids.get(via) + " only "
-                                + (cost[i][via] + cost[via][k])
-                                + " ms: set-ups must obey the triangle inequality");
+                        return Optional.of(
+                                "the change of "
+                                        + what
+                                        + " from "
+                                        + ids.get(i)
+                                        + " to "
+                                        + ids.get(k)
+                                        + " costs "
+                                        + cost[i][k]
+                                        + " ms, but over "
+                                        + ids.get(via)
+                                        + " only "
+                                        + (cost[i][via] + cost[via][k])
+                                        + " ms: set-ups must obey the triangle inequality");
                     }
                 }
             }
@@ -110,12 +142,15 @@ public final class SetupTable {
         return look("posture", postureMs, from, to);
     }
 
-    /** Returns the set-up between two acts: change of tool plus change of posture, in milliseconds. */
+    /**
+     * Returns the set-up between two acts: change of tool plus change of posture, in milliseconds.
+     */
     public long setupMs(String fromTool, String fromPosture, String toTool, String toPosture) {
         return toolChangeMs(fromTool, toTool) + postureChangeMs(fromPosture, toPosture);
     }
 
-    private static long look(String what, Map<String, Map<String, Long>> table, String from, String to) {
+    private static long look(
+            String what, Map<String, Map<String, Long>> table, String from, String to) {
         Map<String, Long> row = table.get(from);
         if (row == null || !table.containsKey(to)) {
             throw new IllegalArgumentException(

@@ -1,7 +1,8 @@
 package reseat.model;
 
 /**
- * The signal words of a safety message, gravest first, with the meanings that ANSI Z535.6 and ISO 3864-2 give them.
+ * The signal words of a safety message, gravest first, with the meanings that ANSI Z535.6 and ISO
+ * 3864-2 give them.
  */
 public enum Signal {
     /** Death or serious injury will follow if the hazard is not avoided. */

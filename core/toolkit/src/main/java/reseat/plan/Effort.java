@@ -20,7 +20,10 @@ public record Effort(Optional<Duration> time, OptionalLong expansions) {
         return new Effort(Optional.of(time), OptionalLong.empty());
     }
 
-    /** Returns a limit on the number of states expanded; the same input then gives the same plan on any machine. */
+    /**
+     * Returns a limit on the number of states expanded; the same input then gives the same plan on
+     * any machine.
+     */
     public static Effort ofExpansions(long expansions) {
         return new Effort(Optional.empty(), OptionalLong.of(expansions));
     }

@@ -1,6 +1,10 @@
 package reseat.plan;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import reseat.model.Act;
 import reseat.model.CostedAct;
 
 /**
@@ -24,13 +28,25 @@ public record Plan(
     public Plan {
         acts = List.copyOf(acts);
         if (lowerBoundMs > totalMs) {
-            throw new IllegalArgumentException("a bound of " + lowerBoundMs + " ms lies above the cost " + totalMs + " ms");
+            throw new IllegalArgumentException(
+                    "a bound of " + lowerBoundMs + " ms lies above the cost " + totalMs + " ms");
         }
     }
 
     /** Tells whether no valid plan costs less. */
     public boolean proved() {
         return lowerBoundMs == totalMs;
+    }
+
+    /** Returns the parts that the plan moves, in the order in which they are moved first. */
+    public Set<String> movedParts() {
+        Set<String> parts = new LinkedHashSet<>();
+        for (CostedAct act : acts) {
+            if (act.act() instanceof Act.MoveParts move) {
+                parts.addAll(move.parts());
+            }
+        }
+        return Collections.unmodifiableSet(parts);
     }
 
     /** Returns (cost - bound) / cost, from 0 to 1; 0 for a proved plan. */

@@ -23,7 +23,22 @@ import picocli.CommandLine.Spec;
             "2:wrong usage or bad input",
             "3:failed inside"
         },
-        subcommands = {CompletionCommand.class})
+        subcommands = {
+            PlanCommand.class,
+            WhyCommand.class,
+            GraphCommand.class,
+            CompareCommand.class,
+            JudgeCommand.class,
+            FactsCommand.class,
+            ProofreadCommand.class,
+            SchemaCommand.class,
+            TorqueCommand.class,
+            DriverCommand.class,
+            SwapCommand.class,
+            TraysCommand.class,
+            CutCommand.class,
+            CompletionCommand.class
+        })
 public final class ReseatCommand implements Runnable {
 
     @Spec private CommandSpec spec;

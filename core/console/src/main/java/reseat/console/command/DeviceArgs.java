@@ -1,0 +1,72 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.ServiceLoader;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import reseat.device.DeviceFiles;
+import reseat.device.Reading;
+import reseat.model.Device;
+import reseat.model.Problem;
+import reseat.spi.DeviceFamily;
+
+/** The device that a command is about: its file, and which variant. */
+final class DeviceArgs {
+
+    @Parameters(
+            index = "0",
+            paramLabel = "FILE",
+            description = "Device file, YAML or JSON; see core/docs/device-file.md.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--variant",
+            paramLabel = "ID",
+            description = "Variant of the device; the base device if left out.")
+    private @Nullable String variant;
+
+    Path file() {
+        return file;
+    }
+
+    Optional<String> variant() {
+        return Optional.ofNullable(variant);
+    }
+
+    /** Reads the device; warnings go to {@code err}, errors end the command. */
+    Device read(PrintWriter err) {
+        return read(variant(), err);
+    }
+
+    /** Reads the device in another variant. */
+    Device read(Optional<String> asVariant, PrintWriter err) {
+        Reading reading = reading(asVariant);
+        if (reading.device().isEmpty()) {
+            throw new BadInput(lines(reading.problems()));
+        }
+        reading.problems().forEach(err::println);
+        return reading.device().get();
+    }
+
+    Reading reading(Optional<String> asVariant) {
+        return DeviceFiles.read(file, asVariant, families());
+    }
+
+    static String lines(List<Problem> problems) {
+        return problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
+    }
+
+    /** Returns the device families of the plugins that are on the module path. */
+    private static List<DeviceFamily> families() {
+        List<DeviceFamily> families = new ArrayList<>();
+        ServiceLoader.load(DeviceFamily.class, DeviceArgs.class.getClassLoader())
+                .forEach(families::add);
+        return families;
+    }
+}

@@ -1,0 +1,155 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import reseat.fasten.DriverFit;
+import reseat.fasten.Drives;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.TableRow;
+
+/** Says which driver fits a recess, and which only looks as if it did. */
+@Command(
+        name = "driver",
+        description = "Say which driver fits a recess, or which recess a screw usually has.",
+        footer = {
+            "",
+            "  reseat driver JIS-S0",
+            "  reseat driver PH0 JIS-S0",
+            "  reseat driver --thread M3 --head pan"
+        })
+final class DriverCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+    @Mixin private ShopTables shop;
+
+    @Parameters(
+            arity = "0..2",
+            paramLabel = "DRIVE",
+            description =
+                    "The recess, or the driver and the recess: T5, PH00, JIS-S0, H1.5, 5L0.8.")
+    private List<String> drives = List.of();
+
+    @Option(
+            names = "--thread",
+            paramLabel = "THREAD",
+            description = "Thread of the screw, such as M3.")
+    private @Nullable String thread;
+
+    @Option(names = "--head", paramLabel = "HEAD", description = "Form of its head, such as pan.")
+    private @Nullable String head;
+
+    @Option(names = "--json", description = "Print JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        FastenerTables tables = shop.tables();
+        if (thread != null && drives.isEmpty()) {
+            List<TableRow> rows = byScrew(tables, thread);
+            printRows(rows);
+            return 0;
+        }
+        if (drives.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "Name a recess, such as PH00, or a --thread.");
+        }
+        Drives known = tables.drives();
+        String recess = drives.get(drives.size() - 1);
+        List<DriverFit> fits =
+                ShopTables.asked(
+                        () ->
+                                drives.size() == 2
+                                        ? List.of(
+                                                known.fit(
+                                                        known.drive(drives.get(0)),
+                                                        known.drive(recess)))
+                                        : known.drivers(known.drive(recess)));
+        printFits(fits);
+        return 0;
+    }
+
+    private List<TableRow> byScrew(FastenerTables tables, String wanted) {
+        return ShopTables.asked(
+                () -> tables.drives().byScrew(Optional.ofNullable(head), tables.thread(wanted)));
+    }
+
+    private void printRows(List<TableRow> rows) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.print(
+                    JsonText.of(
+                            JsonText.map(
+                                    "format",
+                                    "reseat-drives/1",
+                                    "drives",
+                                    rows.stream().map(TableRow::cells).toList())));
+            return;
+        }
+        for (TableRow row : rows) {
+            out.println(
+                    row.text("drive")
+                            + "  "
+                            + row.text("standard")
+                            + ", "
+                            + row.text("head")
+                            + " ["
+                            + row.source()
+                            + "]");
+        }
+        if (rows.isEmpty()) {
+            out.println("No row tells.");
+        }
+    }
+
+    private void printFits(List<DriverFit> fits) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.print(
+                    JsonText.of(
+                            JsonText.map(
+                                    "format",
+                                    "reseat-driver/1",
+                                    "fits",
+                                    fits.stream()
+                                            .map(
+                                                    f ->
+                                                            JsonText.map(
+                                                                    "driver",
+                                                                    f.driver().id(),
+                                                                    "recess",
+                                                                    f.recess().id(),
+                                                                    "verdict",
+                                                                    f.verdict(),
+                                                                    "why",
+                                                                    f.why(),
+                                                                    "source",
+                                                                    f.source()))
+                                            .toList())));
+            return;
+        }
+        for (DriverFit fit : fits) {
+            out.println(
+                    fit.driver().id()
+                            + " in "
+                            + fit.recess().id()
+                            + ": "
+                            + fit.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ')
+                            + ", "
+                            + fit.why()
+                            + " ["
+                            + fit.source()
+                            + "]");
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import reseat.console.sheet.Names;
+import reseat.device.ResolvedJson;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Part;
+import reseat.model.Way;
+
+/** Prints the facts of a device with every default applied. */
+@Command(
+        name = "facts",
+        description = "Print what is known of a device: variant, family and seat tables applied.",
+        footer = {
+            "",
+            "Examples:",
+            "  reseat facts samples/tiny/tiny.yaml",
+            "  reseat facts slate.yaml --variant lte --json > slate-lte.json",
+            "",
+            "What --json prints is a device file itself: every command reads it."
+        })
+final class FactsCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
+
+    @Option(names = "--json", description = "Print a resolved device file.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Device device = deviceArgs.read(spec.commandLine().getErr());
+        if (json) {
+            out.print(ResolvedJson.write(device));
+            return 0;
+        }
+        out.println(
+                device.name()
+                        + " ("
+                        + device.id()
+                        + device.variant().map(v -> ", variant " + v).orElse("")
+                        + "): "
+                        + device.parts().size()
+                        + " parts, "
+                        + device.joints().size()
+                        + " joints, "
+                        + device.screwTypes().size()
+                        + " types of screw, "
+                        + device.supplies().size()
+                        + (device.supplies().size() == 1 ? " supply" : " supplies"));
+        out.println();
+        out.println("Parts");
+        device.parts().values().forEach(part -> part(device, part, out));
+        out.println();
+        out.println("Joints");
+        device.joints().values().forEach(joint -> joint(joint, out));
+        return 0;
+    }
+
+    private static void part(Device device, Part part, PrintWriter out) {
+        String move =
+                part.id().equals(device.base())
+                        ? "base"
+                        : part.move()
+                                .map(
+                                        m ->
+                                                m.kind()
+                                                        + ", "
+                                                        + m.tool()
+                                                        + ", "
+                                                        + m.posture()
+                                                        + ", "
+                                                        + Names.time(m.ms())
+                                                        + " + "
+                                                        + Names.time(m.restoreMs()))
+                                .orElse("");
+        out.println(
+                plain(
+                        "  "
+                                + part.id()
+                                + ": "
+                                + part.name()
+                                + ", "
+                                + part.kind()
+                                + "; "
+                                + move
+                                + list("; under ", part.under())
+                                + list("; its spare brings ", part.spareIncludes())));
+    }
+
+    private static void joint(Joint joint, PrintWriter out) {
+        String ways =
+                joint.ways().values().stream()
+                        .map(FactsCommand::way)
+                        .collect(Collectors.joining(" | "));
+        out.println(
+                plain(
+                        "  "
+                                + joint.id()
+                                + ": "
+                                + joint.kind()
+                                + " "
+                                + String.join(" + ", joint.holds())
+                                + (joint.slack() ? ", slack" : "")
+                                + joint.seat().map(seat -> ", " + seat.screw()).orElse("")
+                                + list("; under ", joint.under())
+                                + list("; needs cut ", joint.needs())
+                                + list("; cuts ", joint.cuts())
+                                + "; "
+                                + ways));
+    }
+
+    private static String way(Way way) {
+        return way.id()
+                + ": "
+                + way.kind()
+                + ", "
+                + way.tool()
+                + ", "
+                + way.posture()
+                + ", "
+                + Names.time(way.ms())
+                + " + "
+                + Names.time(way.restoreMs())
+                + list(", ruins ", way.ruins());
+    }
+
+    private static String list(String label, List<String> ids) {
+        return ids.isEmpty() ? "" : label + String.join(" ", ids);
+    }
+
+    private static String plain(String line) {
+        return line.replace('\u00a0', ' ');
+    }
+}

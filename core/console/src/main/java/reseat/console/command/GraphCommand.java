@@ -1,0 +1,72 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import reseat.graph.StepDot;
+import reseat.graph.StepGraph;
+import reseat.graph.StepText;
+import reseat.model.BadInputException;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Problem;
+import reseat.model.Rules;
+import reseat.model.State;
+import reseat.plan.PlanRequest;
+import reseat.plan.Planner;
+
+/** Prints the step graph of a device. */
+@Command(
+        name = "graph",
+        description = "Print what must come before what: the step graph, for a goal or all of it.",
+        footer = {
+            "",
+            "Examples:",
+            "  reseat graph quill.yaml --free fan",
+            "  reseat graph quill.yaml --reach cell-plug --dot | dot -Tsvg -o cell-plug.svg",
+            "  reseat graph quill.yaml",
+            "",
+            "With a goal it prints what every way needs, or why there is none. Without a goal it",
+            "prints everything, and what can leave together."
+        })
+final class GraphCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
+    @Mixin private GoalArgs goal = new GoalArgs();
+    @Mixin private RuleArgs rules = new RuleArgs();
+    @Mixin private StartArgs start = new StartArgs();
+
+    @Option(names = "--dot", description = "Print it in the language of Graphviz.")
+    private boolean dot;
+
+    @Override
+    public Integer call() throws BadInputException {
+        PrintWriter out = spec.commandLine().getOut();
+        Device device = deviceArgs.read(spec.commandLine().getErr());
+        Rules wanted = rules.rules();
+        State stands = start.start(device);
+        Goal asked = goal.given() ? goal.goal() : new Goal.Teardown();
+        List<Problem> problems =
+                Planner.check(PlanRequest.of(device, asked).from(stands).with(wanted));
+        if (!problems.isEmpty()) {
+            throw new BadInput(
+                    problems.stream()
+                            .map(problem -> "reseat: " + problem.message() + ".")
+                            .collect(Collectors.joining("\n")));
+        }
+        StepGraph graph = StepGraph.of(device, stands, wanted);
+        if (goal.given()) {
+            graph = graph.towards(asked);
+        }
+        out.print(dot ? StepDot.of(graph) : StepText.of(graph));
+        return 0;
+    }
+}

@@ -1,0 +1,117 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import reseat.device.PlanFile;
+import reseat.device.PlanFiles;
+import reseat.model.BadInputException;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.State;
+import reseat.simulate.Simulator;
+import reseat.simulate.Step;
+import reseat.simulate.Verdict;
+
+/** Carries out the acts of a file in the simulator and says whether they hold. */
+@Command(
+        name = "judge",
+        description = "Carry out a plan on paper and say whether it holds, or which act does not.",
+        sortOptions = false,
+        footer = {
+            "",
+            "Examples:",
+            "  reseat judge quill.yaml plan.json",
+            "  reseat judge quill.yaml acts.yaml     a list: - release:lid-screw.a/usual",
+            "",
+            "The judge shares no code with the planner. Exit code 1: the plan does not hold."
+        })
+final class JudgeCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
+    @Mixin private GoalArgs goalArgs = new GoalArgs();
+
+    @Parameters(
+            index = "1",
+            paramLabel = "PLAN",
+            description = "Plan as plan --json prints it, or a list of act ids.")
+    private Path planPath = Path.of("");
+
+    @Override
+    public Integer call() throws BadInputException {
+        PrintWriter out = spec.commandLine().getOut();
+        PlanFile plan = PlanFiles.readPlan(planPath);
+        Device device =
+                deviceArgs.read(
+                        deviceArgs.variant().or(plan::variant), spec.commandLine().getErr());
+        plan.device()
+                .filter(id -> !id.equals(device.id()))
+                .ifPresent(
+                        id -> {
+                            throw new BadInput(
+                                    planPath
+                                            + ": this is a plan for "
+                                            + id
+                                            + ", and the device is "
+                                            + device.id()
+                                            + ".");
+                        });
+        Verdict verdict = judge(device, plan);
+        List<String> wrong = new ArrayList<>(verdict.sentences());
+        verdict.refusal()
+                .ifPresent(
+                        refusal ->
+                                wrong.set(
+                                        0,
+                                        "Act "
+                                                + (refusal.index() + 1)
+                                                + ", "
+                                                + plan.acts().get(refusal.index()).id()
+                                                + ": "
+                                                + refusal.why()));
+        if (wrong.isEmpty()
+                && plan.totalMs().isPresent()
+                && plan.totalMs().getAsLong() != verdict.totalMs()) {
+            wrong.add(
+                    "The file states a cost of "
+                            + plan.totalMs().getAsLong()
+                            + " ms; its acts cost "
+                            + verdict.totalMs()
+                            + " ms.");
+        }
+        for (int at = 0; at < verdict.steps().size(); at++) {
+            Step step = verdict.steps().get(at);
+            for (var note : step.notes()) {
+                out.println("note: act " + (at + 1) + ": " + note.sentence());
+            }
+        }
+        if (wrong.isEmpty()) {
+            out.println("valid: " + verdict.steps().size() + " acts, " + verdict.totalMs() + " ms");
+            return 0;
+        }
+        wrong.forEach(sentence -> out.println("wrong: " + sentence));
+        return 1;
+    }
+
+    private Verdict judge(Device device, PlanFile plan) {
+        State start = StartArgs.checked(device, plan.start());
+        try {
+            if (goalArgs.given() || plan.goal().isPresent()) {
+                Goal goal = goalArgs.given() ? goalArgs.goal() : plan.goal().orElseThrow();
+                return Simulator.judge(device, start, goal, plan.rules(), plan.acts());
+            }
+            return Simulator.simulate(device, start, plan.acts());
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(planPath + ": " + e.getMessage());
+        }
+    }
+}

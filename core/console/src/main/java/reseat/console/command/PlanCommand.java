@@ -1,0 +1,148 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import reseat.console.sheet.Names;
+import reseat.console.sheet.PlanSheet;
+import reseat.console.sheet.Terminal;
+import reseat.device.PlanJson;
+import reseat.model.BadInputException;
+import reseat.model.Device;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.Planner;
+
+/** Plans a repair and prints it. */
+@Command(
+        name = "plan",
+        description = "Find the cheapest way to a goal and back, and print it as a work sheet.",
+        customSynopsis = {
+            "reseat plan FILE --free PART[,PART] [OPTIONS]",
+            "       reseat plan FILE --reach JOINT [OPTIONS]",
+            "       reseat plan FILE --all [OPTIONS]"
+        },
+        sortOptions = false,
+        footer = {
+            "",
+            "Examples:",
+            "  reseat plan samples/tiny/tiny.yaml --free cell",
+            "  reseat plan quill.yaml --free fan,keyboard --forbid-tool heat-mat",
+            "  reseat plan quill.yaml --reach storage-plug --json > plan.json",
+            "  reseat plan quill.yaml --free fan --after plan.json:5   (half open)",
+            "  reseat plan quill.yaml --all --time 1min",
+            "",
+            "A plan is proved to be the best, or says how much better one could be.",
+            "Ctrl-C ends the search and prints the best plan so far."
+        })
+final class PlanCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
+    @Mixin private GoalArgs goal = new GoalArgs();
+    @Mixin private RuleArgs rules = new RuleArgs();
+    @Mixin private StartArgs start = new StartArgs();
+    @Mixin private EffortArgs effort = new EffortArgs();
+    @Mixin private OutputArgs output = new OutputArgs();
+
+    @Option(
+            names = "--json",
+            description = "Print the plan for other programs; see core/docs/plan-json.md.")
+    private boolean json;
+
+    @Option(names = "--teardown-only", description = "Print the way out alone.")
+    private boolean teardownOnly;
+
+    @Option(names = "--rebuild-only", description = "Print the way back alone.")
+    private boolean rebuildOnly;
+
+    @Option(
+            names = "--other",
+            paramLabel = "N",
+            description =
+                    "Name up to N other ways as well, cheapest first: each leaves at least one"
+                            + " part of the plan in place.")
+    private int other;
+
+    @Override
+    public Integer call() throws BadInputException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        if (teardownOnly && rebuildOnly) {
+            throw new BadInput("reseat: give --teardown-only or --rebuild-only, not both.");
+        }
+        if (other < 0) {
+            throw new BadInput("reseat: --other: found " + other + ", expected 0 or more.");
+        }
+        Device device = deviceArgs.read(err);
+        PlanRequest request =
+                new PlanRequest(
+                        device, goal.goal(), start.start(device), rules.rules(), effort.effort());
+        Terminal terminal = output.terminal();
+        try (Thinking thinking = new Thinking(err, terminal.interactive())) {
+            Plan plan = Planned.plan(request, thinking);
+            List<Plan> others = others(plan, thinking);
+            thinking.done();
+            if (json) {
+                out.print(PlanJson.write(plan));
+            } else {
+                out.print(PlanSheet.render(plan, extent(), terminal));
+            }
+            PrintWriter to = json ? err : out;
+            if (other > 0) {
+                print(plan, others, to);
+            }
+            out.flush();
+            err.flush();
+        }
+        return 0;
+    }
+
+    private PlanSheet.Extent extent() {
+        if (teardownOnly) {
+            return PlanSheet.Extent.TEARDOWN;
+        }
+        return rebuildOnly ? PlanSheet.Extent.REBUILD : PlanSheet.Extent.WHOLE;
+    }
+
+    private List<Plan> others(Plan plan, Thinking thinking) {
+        if (other == 0) {
+            return List.of();
+        }
+        return new Planner()
+                .otherRoutes(plan, other, thinking).stream().map(Planned::checked).toList();
+    }
+
+    private void print(Plan plan, List<Plan> others, PrintWriter to) {
+        Names names = new Names(plan.request().device());
+        to.println();
+        to.println(
+                others.isEmpty()
+                        ? "No other way: each part that comes off has to."
+                        : "Other ways, by what comes off:");
+        for (Plan each : others) {
+            List<String> stays = new ArrayList<>(plan.movedParts());
+            stays.removeAll(each.movedParts());
+            List<String> more = new ArrayList<>(each.movedParts());
+            more.removeAll(plan.movedParts());
+            to.println(
+                    "  "
+                            + Names.difference(each.totalMs() - plan.totalMs())
+                                    .replace('\u00a0', ' ')
+                            + ": leaves "
+                            + names.listed(stays)
+                            + " in place"
+                            + (more.isEmpty() ? "" : ", takes off " + names.listed(more))
+                            + (each.proved() ? "" : " (not proved)")
+                            + "  --forbid-part "
+                            + String.join(",", each.request().rules().forbiddenParts()));
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.LookAlikes;
+import reseat.fasten.TrayPlan;
+import reseat.model.Device;
+
+/** Says which screws lie apart while a device is open. */
+@Command(
+        name = "trays",
+        description =
+                "Lay out the fewest tray compartments in which no two screws can be confused to harm.",
+        footer = {
+            "",
+            "  reseat trays slate.yaml",
+            "  reseat trays slate.yaml --joints lid-screw.a,fan-screw.a"
+        })
+final class TraysCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+    @Mixin private ShopTables shop;
+    @Mixin private DeviceFile file;
+
+    @Option(
+            names = "--joints",
+            split = ",",
+            paramLabel = "ID",
+            description = "Joints that come out, in order; default: all, in the order of the file.")
+    private List<String> joints = new ArrayList<>();
+
+    @Option(
+            names = "--length",
+            paramLabel = "MM",
+            description = "Difference of length that a person sees, in millimetres.")
+    private @Nullable Double length;
+
+    @Option(names = "--json", description = "Print JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        FastenerTables tables = shop.tables();
+        Device device = file.device();
+        joints.forEach(joint -> DeviceFile.seat(device, joint));
+        List<String> order = joints.isEmpty() ? List.copyOf(device.joints().keySet()) : joints;
+        LookAlikes.Eye usual = LookAlikes.Eye.of(tables);
+        Double seen = length;
+        LookAlikes alike =
+                ShopTables.asked(
+                        () ->
+                                LookAlikes.of(
+                                        tables,
+                                        device,
+                                        order,
+                                        seen == null
+                                                ? usual
+                                                : new LookAlikes.Eye(seen, usual.headMm())));
+        TrayPlan plan = TrayPlan.of(device, order, alike);
+        if (json) {
+            spec.commandLine().getOut().print(JsonText.of(shape(plan, alike)));
+        } else {
+            print(plan, alike);
+        }
+        return 0;
+    }
+
+    private void print(TrayPlan plan, LookAlikes alike) {
+        PrintWriter out = spec.commandLine().getOut();
+        for (TrayPlan.Compartment compartment : plan.compartments()) {
+            out.println("compartment " + compartment.number());
+            for (TrayPlan.Lot lot : compartment.content()) {
+                out.println(
+                        "  "
+                                + lot.joints().size()
+                                + " x "
+                                + lot.screw()
+                                + "  from "
+                                + String.join(", ", lot.joints()));
+            }
+        }
+        out.println(plan.proof());
+        for (LookAlikes.Pair pair : alike.pairs()) {
+            if (pair.dangerous()) {
+                out.println(
+                        "! "
+                                + pair.one()
+                                + " and "
+                                + pair.other()
+                                + ": "
+                                + pair.worst().orElseThrow().told());
+            }
+        }
+    }
+
+    private static Map<String, Object> shape(TrayPlan plan, LookAlikes alike) {
+        return JsonText.map(
+                "format", "reseat-trays/1",
+                "proved", plan.proved(),
+                "proof", plan.proof(),
+                "apart", plan.apart(),
+                "compartments",
+                        plan.compartments().stream()
+                                .map(
+                                        c ->
+                                                JsonText.map(
+                                                        "number",
+                                                        c.number(),
+                                                        "content",
+                                                        c.content().stream()
+                                                                .map(
+                                                                        l ->
+                                                                                JsonText.map(
+                                                                                        "screw",
+                                                                                        l.screw(),
+                                                                                        "joints",
+                                                                                        l.joints()))
+                                                                .toList()))
+                                .toList(),
+                "lookAlikes",
+                        alike.pairs().stream()
+                                .map(
+                                        p ->
+                                                JsonText.map(
+                                                        "one",
+                                                        p.one(),
+                                                        "other",
+                                                        p.other(),
+                                                        "differences",
+                                                        p.differences(),
+                                                        "weight",
+                                                        p.weight(),
+                                                        "dangerous",
+                                                        p.dangerous(),
+                                                        "worst",
+                                                        p.worst().map(w -> w.told())))
+                                .toList());
+    }
+}

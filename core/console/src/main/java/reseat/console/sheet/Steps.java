@@ -1,0 +1,131 @@
+package reseat.console.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import reseat.model.Act;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Way;
+import reseat.plan.Fastening;
+import reseat.plan.PlacedTest;
+import reseat.plan.Plan;
+import reseat.plan.Rebuild;
+import reseat.plan.RebuildAct;
+
+/** Puts acts together that a person does as one, and numbers them. */
+final class Steps {
+
+    private final Device device;
+    private final List<Step> teardown = new ArrayList<>();
+    private final List<Step> rebuild = new ArrayList<>();
+
+    Steps(Plan plan, Rebuild back) {
+        this.device = plan.request().device();
+        List<CostedAct> acts = plan.acts();
+        int at = 0;
+        while (at < acts.size()) {
+            List<Integer> group = new ArrayList<>(List.of(at));
+            CostedAct first = acts.get(at++);
+            while (at < acts.size()
+                    && acts.get(at).tool().equals(first.tool())
+                    && acts.get(at).posture().equals(first.posture())
+                    && alike(first.act(), acts.get(at).act())) {
+                group.add(at++);
+            }
+            teardown.add(new Step(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
+        }
+        rebuild(back);
+    }
+
+    List<Step> teardown() {
+        return teardown;
+    }
+
+    List<Step> rebuild() {
+        return rebuild;
+    }
+
+    /** Returns the number of the step of the teardown that an act belongs to. */
+    int numberOf(int act) {
+        return teardown.stream()
+                .filter(step -> step.acts().contains(act))
+                .findFirst()
+                .orElseThrow()
+                .number();
+    }
+
+    /** Returns the number of the step of the rebuild that an act belongs to. */
+    int numberBack(int act) {
+        return rebuild.stream()
+                .filter(step -> step.acts().contains(act))
+                .findFirst()
+                .orElseThrow()
+                .number();
+    }
+
+    private void rebuild(Rebuild back) {
+        List<RebuildAct> acts = back.acts();
+        int at = 0;
+        while (at <= acts.size()) {
+            for (PlacedTest test : back.tests()) {
+                if (test.before() == at) {
+                    add(List.of(), Optional.empty(), Optional.of(test));
+                }
+            }
+            if (at == acts.size()) {
+                return;
+            }
+            List<Integer> group = new ArrayList<>(List.of(at));
+            Optional<Fastening> fastening = fastening(back, at);
+            RebuildAct first = acts.get(at++);
+            while (at < acts.size() && together(back, fastening, first, at)) {
+                group.add(at++);
+            }
+            add(group, fastening, Optional.empty());
+        }
+    }
+
+    private boolean together(
+            Rebuild back, Optional<Fastening> fastening, RebuildAct first, int at) {
+        RebuildAct next = back.acts().get(at);
+        if (fastening.isPresent()) {
+            return at <= fastening.get().last();
+        }
+        return first.tool().equals(next.tool())
+                && first.posture().equals(next.posture())
+                && fastening(back, at).isEmpty()
+                && back.tests().stream().noneMatch(test -> test.before() == at)
+                && alike(first.act(), next.act());
+    }
+
+    private static Optional<Fastening> fastening(Rebuild back, int at) {
+        return back.fastenings().stream()
+                .filter(f -> f.first() <= at && at <= f.last())
+                .findFirst();
+    }
+
+    private void add(List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {
+        rebuild.add(new Step(teardown.size() + rebuild.size() + 1, acts, fastening, test));
+    }
+
+    /** Joints of one kind between the same parts, released the same way; screws of one type. */
+    private boolean alike(Act one, Act other) {
+        if (!(one instanceof Act.Release a) || !(other instanceof Act.Release b)) {
+            return false;
+        }
+        Joint first = device.joint(a.joint());
+        Joint second = device.joint(b.joint());
+        return first.kind().equals(second.kind())
+                && first.holds().equals(second.holds())
+                && way(first, a).kind().equals(way(second, b).kind())
+                && way(first, a).ruins().equals(way(second, b).ruins())
+                && first.seat().map(s -> s.screw()).equals(second.seat().map(s -> s.screw()));
+    }
+
+    static Way way(Joint joint, Act.Release release) {
+        return Objects.requireNonNull(joint.ways().get(release.way()));
+    }
+}

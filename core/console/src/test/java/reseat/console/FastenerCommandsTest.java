@@ -1,0 +1,184 @@
+package reseat.console;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FastenerCommandsTest {
+
+    private static final String DEVICE =
+            """
+            format: reseat-device/1
+            id: tile
+            base: frame
+            outline: {width: 100 mm, height: 60 mm}
+            parts:
+              frame: {}
+              lid: {}
+              cell: {kind: cell}
+            screwTypes:
+              m2x4: {thread: M2, length: 4 mm, head: pan, headDiameter: 3.5 mm, drive: T5, class: 8.8, finish: black}
+              m2x5: {thread: M2, length: 4.8 mm, head: pan, headDiameter: 3.5 mm, drive: T5, class: 8.8, finish: black}
+            joints:
+              a: {kind: screw, holds: [lid, frame], screw: m2x4, seat: {form: tapped, material: magnesium, clamped: 0.5 mm, threaded: 3.5 mm, behind: [{part: cell, gap: 0.5 mm}], torque: 0.12 N·m}}
+              b: {kind: screw, holds: [lid, frame], screw: m2x5, seat: {form: tapped, material: magnesium, clamped: 0.8 mm, threaded: 4 mm}}
+              tape: {kind: tape, holds: [cell, frame]}
+              glue:
+                kind: tape
+                holds: [lid, frame]
+                bond: {edge: [[0,0],[100,0],[100,60],[0,60]], strips: {s: {path: [[10,1.5],[90,1.5]], width: 3 mm}}, keepOuts: {coax: {part: cell, outline: [[40,2],[50,2],[50,4],[40,4]]}}, margin: 0.5 mm, givenDepths: [{edge: 0, depth: 3 mm}]}
+            """;
+
+    @TempDir private Path folder;
+    private String device = "";
+
+    @BeforeEach
+    void write() throws Exception {
+        Path file = folder.resolve("tile.yaml");
+        Files.writeString(file, DEVICE);
+        device = file.toString();
+    }
+
+    @Test
+    void estimatesATorqueOfBareWords() {
+        Ran ran = Ran.reseat("torque", "M1.6 8.8 into magnesium, 3 mm");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(
+                ran.out().startsWith("0.103 N·m  ESTIMATE (the screw yields)\nwindow "), ran.out());
+        assertTrue(ran.out().contains("! This torque is an estimate"), ran.out());
+        assertTrue(
+                ran.out().contains("? Friction was not told; assumed from 0.08 to 0.3."),
+                ran.out());
+    }
+
+    @Test
+    void tellsTheTorqueOfTheMakerInTheUnitOfTheShop() {
+        Ran ran = Ran.reseat("torque", "--device", device, "--unit", "N·cm", "a");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().startsWith("12 N·cm  given by the maker"), ran.out());
+    }
+
+    @Test
+    void convertsExactly() {
+        Ran ran = Ran.reseat("torque", "--convert", "0.6 kgf-cm");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("\n58.8399 mN·m\n"), ran.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "M1.5 8.8 into steel, 2 mm",
+                "M2 8.8 into steel, 2",
+                "M2 8.8 into cheese, 2 mm",
+                "M2 8.8 into steel, 0 mm"
+            })
+    void endsWithTwoOnBadInput(String words) {
+        Ran ran = Ran.reseat("torque", words);
+
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().startsWith("reseat: "), ran.err());
+        assertEquals("", ran.out());
+    }
+
+    @Test
+    void warnsOfTheDriverThatLooksRight() {
+        Ran ran = Ran.reseat("driver", "PH0", "JIS-S0");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().startsWith("PH0 in JIS-S0: cams out, looks alike"), ran.out());
+        assertTrue(
+                Ran.reseat("driver", "--thread", "M3", "--head", "pan")
+                        .out()
+                        .contains("PH2  JIS B 1111"));
+    }
+
+    @Test
+    void saysWhatAnotherScrewDoes() {
+        Ran ran = Ran.reseat("swap", device, "a");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(
+                ran.out()
+                        .contains(
+                                "right screw: fits  m2x4 in a engages 3.5 mm; 4 mm is good practice"),
+                ran.out());
+        assertTrue(
+                ran.out().contains("instead:     pierces  m2x5 in a goes 0.3 mm into cell."),
+                ran.out());
+    }
+
+    @Test
+    void laysScrewsApart() {
+        Ran ran = Ran.reseat("trays", device);
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(
+                ran.out().startsWith("compartment 1\n  1 x m2x4  from a\ncompartment 2\n"),
+                ran.out());
+        assertTrue(ran.out().contains("Fewer will not do: m2x4, m2x5"), ran.out());
+    }
+
+    @Test
+    void saysHowDeepToCut() {
+        Ran ran = Ran.reseat("cut", device, "lid");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().startsWith("glue: settings 3 mm\n! edge 0 from "), ran.out());
+        assertTrue(ran.out().contains("keep-out coax allows 1.5 mm"), ran.out());
+    }
+
+    @Test
+    void namesJointsThatThereAre() {
+        Ran ran = Ran.reseat("swap", device, "c");
+
+        assertEquals(2, ran.code());
+        assertEquals("reseat: there is no screw in a seat \"c\". Known: a, b.\n", ran.err());
+        assertEquals(2, Ran.reseat("cut", device, "cell").code());
+    }
+
+    @Test
+    void printsJsonWithItsFormat() {
+        String[][] calls = {
+            {"torque", "--json", "M2 8.8 into steel, 2 mm"},
+            {"torque", "--json", "--convert", "1 N·m"},
+            {"driver", "--json", "T5"},
+            {"driver", "--json", "--thread", "M2"},
+            {"swap", "--json", device, "a"},
+            {"trays", "--json", device},
+            {"cut", "--json", device, "glue"}
+        };
+        for (String[] call : calls) {
+            Ran ran = Ran.reseat(call);
+            assertEquals(0, ran.code(), ran.err());
+            assertTrue(ran.out().startsWith("{\n  \"format\": \"reseat-"), ran.out());
+            assertTrue(ran.out().endsWith("\n}\n"), ran.out());
+        }
+    }
+
+    @Test
+    void addsTheRowsOfAShop() throws Exception {
+        Path rows = folder.resolve("materials.csv");
+        Files.writeString(rows, "material,group,shear,source,tag\nbamboo,wood,12,bench,shop\n");
+
+        assertEquals(
+                0,
+                Ran.reseat("torque", "--rows", rows.toString(), "M2 8.8 into bamboo, 4 mm").code());
+        Files.writeString(rows, "material,group,shear,source,tag\nbamboo,wood,soft,bench,shop\n");
+        Ran ran = Ran.reseat("torque", "--rows", rows.toString(), "M2 8.8 into bamboo, 4 mm");
+        assertEquals(2, ran.code());
+        assertTrue(
+                ran.err().contains("materials.csv:2:13: error: Found \"soft\" for shear"),
+                ran.err());
+    }
+}

@@ -1,0 +1,50 @@
+package reseat.testkit;
+
+/**
+ * What a generated device looks like.
+ *
+ * @param parts number of parts, the base among them; at least 2
+ * @param joints number of joints; at least one per part beside the base
+ * @param coverDepth how many later parts lie over a part or joint on average, from 0
+ * @param tools number of tools beside the hand
+ * @param postures number of postures, at least 1
+ * @param alternatives share of joints with a second way, from 0 to 1
+ * @param slack share of joints with slack, from 0 to 1
+ * @param supplies number of supplies, each with an isolator
+ * @param alike how many joints are alike on average, as screws of one cover are; at least 1
+ */
+public record DeviceShape(
+        int parts,
+        int joints,
+        double coverDepth,
+        int tools,
+        int postures,
+        double alternatives,
+        double slack,
+        int supplies,
+        double alike) {
+
+    /** A device of the size of a notebook. */
+    public static final DeviceShape NOTEBOOK = new DeviceShape(35, 110, 1.5, 5, 3, 0.15, 0.15, 1, 3);
+
+    public DeviceShape {
+        if (parts < 2 || joints < parts - 1 || postures < 1 || tools < 0 || alike < 1) {
+            throw new IllegalArgumentException(
+                    "a device has 2 parts, a joint for each part beside the base, a posture");
+        }
+    }
+
+    /** Returns the same shape with other numbers of parts and joints. */
+    public DeviceShape sized(int newParts, int newJoints) {
+        return new DeviceShape(
+                newParts,
+                newJoints,
+                coverDepth,
+                tools,
+                postures,
+                alternatives,
+                slack,
+                supplies,
+                alike);
+    }
+}

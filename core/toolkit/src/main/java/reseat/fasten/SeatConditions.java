@@ -1,0 +1,25 @@
+package reseat.fasten;
+
+import java.util.Optional;
+
+/**
+ * What a device file does not tell about its screws.
+ *
+ * @param friction friction of thread and head; empty where nobody knows
+ * @param assumeCautiously whether friction, head and drive may be assumed where they are not told
+ */
+public record SeatConditions(Optional<Friction> friction, boolean assumeCautiously) {
+
+    /** Returns conditions that allow no assumption. */
+    public static SeatConditions of(Friction friction) {
+        return new SeatConditions(Optional.of(friction), false);
+    }
+
+    /**
+     * Returns conditions of which nothing is known, so that every assumption is a cautious one and
+     * is listed.
+     */
+    public static SeatConditions unknown() {
+        return new SeatConditions(Optional.empty(), true);
+    }
+}

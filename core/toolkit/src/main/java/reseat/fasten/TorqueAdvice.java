@@ -1,0 +1,42 @@
+package reseat.fasten;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The torque of one seat: given by the maker, or of the family's table, or an estimate, in this
+ * order.
+ *
+ * @param basis which of the three
+ * @param valueNm the torque in newton metres
+ * @param lowNm lower end of its window in newton metres; the value itself where no window is known
+ * @param highNm upper end of its window in newton metres; the value itself where no window is known
+ * @param from where it is given, or what governs the estimate
+ * @param estimate the estimate, also beside a given torque where one can be made
+ * @param noEstimate why there is no estimate; empty where there is one
+ * @param cautions what a person must know
+ */
+public record TorqueAdvice(
+        Basis basis,
+        double valueNm,
+        double lowNm,
+        double highNm,
+        String from,
+        Optional<TorqueEstimate> estimate,
+        String noEstimate,
+        List<String> cautions) {
+
+    public TorqueAdvice {
+        cautions = List.copyOf(cautions);
+    }
+
+    /** What a torque rests on. */
+    public enum Basis {
+        /** Given by the maker for this seat. */
+        MAKER,
+        /** Taken from the table of the device family. */
+        FAMILY,
+        /** Computed. */
+        ESTIMATE
+    }
+}

@@ -1,0 +1,15 @@
+package reseat.graph;
+
+import java.util.List;
+
+/**
+ * Why a goal cannot be reached, whatever is done in whatever order.
+ *
+ * @param chain sentences from the goal down to the cause, each following from the next
+ */
+public record Blocked(List<String> chain) {
+
+    public Blocked {
+        chain = List.copyOf(chain);
+    }
+}

@@ -1,0 +1,21 @@
+package reseat.graph;
+
+import java.util.List;
+
+/**
+ * One thing that a step needs.
+ *
+ * @param fact what must hold
+ * @param orAlong parts that may go along instead; empty if nothing but the fact will do
+ */
+public record Condition(Fact fact, List<String> orAlong) {
+
+    public Condition {
+        orAlong = List.copyOf(orAlong);
+    }
+
+    /** Returns a short text. */
+    public String label() {
+        return fact.label() + (orAlong.isEmpty() ? "" : ", or " + Labels.and(orAlong) + " along");
+    }
+}

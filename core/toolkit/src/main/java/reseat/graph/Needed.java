@@ -1,0 +1,33 @@
+package reseat.graph;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What every way to a goal needs, and in which order it must come.
+ *
+ * @param possible whether there is a way at all as far as the graph tells; if not, there is no work
+ * @param works all of it, in an order in which it could be done
+ * @param justBefore for each work, those works that must come before it with none of the others
+ *     between
+ */
+public record Needed(boolean possible, List<Work> works, Map<Work, List<Work>> justBefore) {
+
+    public Needed {
+        works = List.copyOf(works);
+        Map<Work, List<Work>> copy = new LinkedHashMap<>();
+        justBefore.forEach((work, before) -> copy.put(work, List.copyOf(before)));
+        justBefore = java.util.Collections.unmodifiableMap(copy);
+    }
+
+    /** Returns the numbers of the works, from 1, that come just before one. */
+    List<Integer> numbersBefore(Work work) {
+        List<Integer> numbers = new ArrayList<>();
+        for (Work before : justBefore.getOrDefault(work, List.of())) {
+            numbers.add(works.indexOf(before) + 1);
+        }
+        return numbers;
+    }
+}

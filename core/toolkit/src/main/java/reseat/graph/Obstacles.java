@@ -1,0 +1,306 @@
+package reseat.graph;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import reseat.internal.graph.Compiled;
+import reseat.model.Goal;
+import reseat.model.Joint;
+import reseat.model.Rules;
+import reseat.model.Way;
+
+/** Tells in sentences why a goal cannot be reached, from the goal down to the cause. */
+final class Obstacles {
+
+    private final StepGraph graph;
+    private final Net net;
+    private final Steps steps;
+    private final Compiled c;
+    private final Rules rules;
+    private final Failures failures;
+    private final List<String> lines = new ArrayList<>();
+    private final Set<Object> told = new HashSet<>();
+    private final Set<Object> open = new LinkedHashSet<>();
+
+    Obstacles(StepGraph graph) {
+        this.graph = graph;
+        net = graph.net;
+        steps = graph.steps;
+        c = net.c;
+        rules = net.question.rules;
+        failures = new Failures(graph);
+    }
+
+    Optional<Blocked> explain() {
+        Goal goal = graph.goal().orElse(null);
+        if (goal instanceof Goal.Reach reach) {
+            int node = c.node(reach.joint());
+            if (node < 0) {
+                return alone(goal + " is impossible: " + reach.joint() + " is already released");
+            }
+            if (c.options[node].length == 0) {
+                return alone(reach.joint() + " cannot be reached: " + shut(node));
+            }
+        }
+        if (!net.impossible(net.goalNeeds)) {
+            return Optional.empty();
+        }
+        Optional<Fact> worst =
+                graph.goalFacts().stream()
+                        .filter(failures::fails)
+                        .min(Comparator.comparing(failures::rank));
+        worst.ifPresent(
+                fact -> {
+                    lines.add(head(fact));
+                    tell(fact);
+                });
+        if (worst.isEmpty()) {
+            Arrays.stream(net.question.toMove())
+                    .filter(failures::partFails)
+                    .limit(1)
+                    .forEach(
+                            part -> {
+                                lines.add(
+                                        c.partIds[part]
+                                                + " is required to be moved, which is impossible");
+                                tellPart(part);
+                            });
+        }
+        return Optional.of(new Blocked(lines));
+    }
+
+    private static Optional<Blocked> alone(String line) {
+        return Optional.of(new Blocked(List.of(line)));
+    }
+
+    private String head(Fact fact) {
+        Goal goal = graph.goal().orElse(null);
+        if (goal instanceof Goal.Reach reach && !(fact instanceof Fact.Released)) {
+            return reach.joint() + " cannot be reached: " + without(fact);
+        }
+        if (goal instanceof Goal.Free free) {
+            for (String target : free.targets()) {
+                if (fact instanceof Fact.Released released
+                        && graph.device()
+                                .joint(released.joints().get(0))
+                                .holds()
+                                .contains(target)) {
+                    return target
+                            + " cannot be freed: "
+                            + Labels.ids(released.joints())
+                            + Labels.verb(released.joints(), " hold")
+                            + " it";
+                }
+                if (fact instanceof Fact.Apart apart
+                        && (apart.part().equals(target) || apart.other().equals(target))) {
+                    String other = apart.part().equals(target) ? apart.other() : apart.part();
+                    return target + " cannot be freed: it cannot get away from " + other;
+                }
+            }
+        }
+        return goal instanceof Goal.Teardown
+                ? "the device cannot be taken apart fully"
+                : "what is required is impossible";
+    }
+
+    private String without(Fact fact) {
+        if (fact instanceof Fact.Released released) {
+            return Labels.ids(released.joints()) + " cannot be released";
+        }
+        if (fact instanceof Fact.Apart apart) {
+            return apart.part() + " and " + apart.other() + " cannot come apart";
+        }
+        return ((Fact.Cut) fact).supply() + " cannot be cut";
+    }
+
+    private static String ring(Fact fact) {
+        String first = "this closes a ring: ";
+        if (fact instanceof Fact.Released released) {
+            String joints = Labels.ids(released.joints());
+            return first + "to release " + joints + ", " + joints + " must be released already";
+        }
+        if (fact instanceof Fact.Apart apart) {
+            String both = apart.part() + " and " + apart.other();
+            return first + "to part " + both + ", they must be apart already";
+        }
+        String supply = ((Fact.Cut) fact).supply();
+        return first + "to cut " + supply + ", it must be cut already";
+    }
+
+    private void tell(Fact fact) {
+        if (open.contains(fact)) {
+            lines.add(ring(fact));
+            return;
+        }
+        if (!told.add(fact)) {
+            return;
+        }
+        open.add(fact);
+        if (fact instanceof Fact.Released released) {
+            tellJoint(c.node(released.joints().get(0)), released);
+        } else if (fact instanceof Fact.Apart apart) {
+            tellApart(apart);
+        } else {
+            List<Integer> isolators = steps.isolators(((Fact.Cut) fact).supply());
+            lines.add(
+                    without(fact)
+                            + (isolators.isEmpty()
+                                    ? ": no joint isolates it"
+                                    : ": none of its isolators can be released"));
+            isolators.forEach(node -> tell(net.released(node)));
+        }
+        open.remove(fact);
+    }
+
+    private void tellJoint(int node, Fact.Released released) {
+        String joint = without(released) + ": ";
+        if (failures.shut(node)) {
+            lines.add(joint + shut(node));
+            return;
+        }
+        failures.nearest(steps.conditionsOfRelease(node))
+                .ifPresent(
+                        condition -> {
+                            if (condition.fact() instanceof Fact.Apart apart) {
+                                lines.add(
+                                        joint
+                                                + apart.part()
+                                                + " hides "
+                                                + (released.joints().size() == 1 ? "it" : "them")
+                                                + " while it lies with "
+                                                + apart.other());
+                            } else {
+                                lines.add(
+                                        joint
+                                                + "it is live while "
+                                                + ((Fact.Cut) condition.fact()).supply()
+                                                + " is not cut");
+                            }
+                            tell(condition.fact());
+                        });
+    }
+
+    private void tellApart(Fact.Apart apart) {
+        int part = c.part(apart.part());
+        int other = c.part(apart.other());
+        lines.add(without(apart) + ": " + side(part, other) + ", and " + side(other, part));
+        tellSide(part, other);
+        tellSide(other, part);
+    }
+
+    private String side(int part, int other) {
+        String id = c.partIds[part];
+        if (net.landmarks.isPinned(part)) {
+            return pinned(part);
+        }
+        if (steps.covers(other, part)) {
+            return id + " cannot go first because " + c.partIds[other] + " is in its way";
+        }
+        return failures.nearest(failures.between(part, other))
+                .map(
+                        condition ->
+                                Labels.ids(((Fact.Released) condition.fact()).joints())
+                                        + " cannot be released from "
+                                        + id)
+                .orElse(id + " cannot be moved");
+    }
+
+    private void tellSide(int part, int other) {
+        if (net.landmarks.isPinned(part) || steps.covers(other, part)) {
+            return;
+        }
+        Optional<Condition> joint = failures.nearest(failures.between(part, other));
+        joint.ifPresent(condition -> tell(condition.fact()));
+        if (joint.isEmpty()) {
+            tellPart(part);
+        }
+    }
+
+    private void tellPart(int part) {
+        if (!told.add(part)) {
+            return;
+        }
+        String cannot = c.partIds[part] + " cannot be moved: ";
+        Optional<Condition> cause = failures.cause(part);
+        if (cause.isEmpty()) {
+            lines.add(pinned(part));
+            return;
+        }
+        Condition condition = cause.get();
+        List<Integer> beyond = failures.beyond(part, condition);
+        String held =
+                condition.fact() instanceof Fact.Released released
+                        ? Labels.ids(released.joints())
+                                + Labels.verb(released.joints(), " hold")
+                                + " it to "
+                                + Labels.and(beyond.stream().map(p -> c.partIds[p]).toList())
+                        : c.partIds[beyond.get(0)] + " is in its way";
+        Optional<String> alone = beyond.stream().flatMap(p -> stays(part, p).stream()).findFirst();
+        lines.add(cannot + held + alone.map(why -> ", and " + why).orElse(""));
+        tell(condition.fact());
+        if (alone.isEmpty()) {
+            beyond.stream().filter(failures::partFails).limit(1).forEach(this::tellPart);
+        }
+    }
+
+    /** Why another part can never come along. */
+    private Optional<String> stays(int part, int other) {
+        if (net.landmarks.isPinned(other)) {
+            return Optional.of(pinned(other));
+        }
+        if (c.partClass[part] != c.partClass[other]) {
+            return Optional.of(
+                    c.partIds[other]
+                            + " cannot come along: they differ in "
+                            + (clazz(c.classTool, part, other) ? "posture" : "tool"));
+        }
+        return net.landmarks.component(part) == net.landmarks.component(other)
+                ? Optional.empty()
+                : Optional.of(c.partIds[other] + " does not hang on it");
+    }
+
+    private boolean clazz(String[] what, int part, int other) {
+        return what[c.partClass[part]].equals(what[c.partClass[other]]);
+    }
+
+    private String pinned(int part) {
+        String id = c.partIds[part];
+        if (part == c.base) {
+            return id + " is the base and stays";
+        }
+        return rules.forbiddenParts().contains(id)
+                ? "moving " + id + " is forbidden"
+                : id + " is moved with " + graph.device().move(id).tool() + ", which is forbidden";
+    }
+
+    /** Why no way of a joint is left. */
+    private String shut(int node) {
+        if (node == net.question.need.reach() && c.options[node].length > 0) {
+            return "it must stay connected, because reaching it is the goal";
+        }
+        Joint joint = graph.device().joint(c.members[node][0]);
+        if (rules.forbiddenJoints().contains(joint.id())) {
+            return "that is forbidden";
+        }
+        List<String> why = joint.ways().values().stream().map(way -> forbidden(way)).toList();
+        return why.size() == 1
+                ? "it can only be released " + why.get(0)
+                : "each of its ways is ruled out: " + String.join("; ", why);
+    }
+
+    private String forbidden(Way way) {
+        if (rules.forbiddenTools().contains(way.tool())) {
+            return "with " + way.tool() + ", which is forbidden";
+        }
+        List<String> ruined =
+                way.ruins().stream().filter(p -> !rules.permittedRuin().contains(p)).toList();
+        return ruined.isEmpty()
+                ? "by " + way.id() + ", which is forbidden"
+                : "by " + way.id() + ", which ruins " + Labels.and(ruined) + " without permission";
+    }
+}

@@ -1,0 +1,115 @@
+package reseat.graph;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.internal.graph.Bits;
+import reseat.model.Goal;
+
+/**
+ * The part of a graph that is worth showing for a goal: of the steps that reach a fact the one that
+ * needs the fewest works besides what every way needs is unfolded, the others are only named with
+ * what they need more. For the graph of everything nothing is folded.
+ */
+final class Outline {
+
+    private final StepGraph graph;
+    private final Net net;
+    private final boolean whole;
+
+    /** A way to reach a fact that is only named. */
+    record Folded(String label, int more) {}
+
+    Outline(StepGraph graph) {
+        this.graph = graph;
+        net = graph.net;
+        whole = graph.goal().isEmpty();
+    }
+
+    /** The facts to begin with; partings with those {@link #aside} left out. */
+    List<Fact> roots() {
+        return graph.goalFacts().stream().filter(fact -> !small(fact)).toList();
+    }
+
+    /**
+     * Parts that a target must not take along when it leaves the base, which goes without saying
+     * much.
+     */
+    List<String> aside() {
+        Set<String> parts = new LinkedHashSet<>();
+        for (Fact fact : graph.goalFacts()) {
+            if (small(fact) && fact instanceof Fact.Apart apart) {
+                parts.add(target(apart.part()) ? apart.other() : apart.part());
+            }
+        }
+        return List.copyOf(parts);
+    }
+
+    private boolean target(String part) {
+        return graph.goal().orElse(null) instanceof Goal.Free free && free.targets().contains(part);
+    }
+
+    private boolean small(Fact fact) {
+        return fact instanceof Fact.Apart
+                && !fromBase(fact)
+                && graph.goal().orElse(null) instanceof Goal.Free
+                && graph.goalFacts().stream().anyMatch(this::fromBase);
+    }
+
+    private boolean fromBase(Fact fact) {
+        String base = graph.device().base();
+        return fact instanceof Fact.Apart apart
+                && (apart.part().equals(base) || apart.other().equals(base));
+    }
+
+    /** The steps that reach a fact and are unfolded; several only if they differ in tools alone. */
+    List<Step> unfolded(Fact fact) {
+        List<Step> open = graph.open(fact);
+        if (whole || open.size() < 2) {
+            return open;
+        }
+        Step best = open.stream().min(Comparator.comparing(this::more)).orElseThrow();
+        return open.stream().filter(step -> sameJoints(step, best) || step.equals(best)).toList();
+    }
+
+    private static boolean sameJoints(Step step, Step other) {
+        return step instanceof Step.ByWay one
+                && other instanceof Step.ByWay two
+                && one.joints().equals(two.joints());
+    }
+
+    List<Folded> folded(Fact fact) {
+        List<Step> unfolded = unfolded(fact);
+        return graph.open(fact).stream()
+                .filter(step -> !unfolded.contains(step))
+                .map(step -> new Folded(label(step), more(step)))
+                .distinct()
+                .toList();
+    }
+
+    private static String label(Step step) {
+        return step instanceof Step.ByWay way
+                ? Labels.ids(way.joints()) + " released"
+                : ((Step.Going) step).part() + " goes";
+    }
+
+    /** How many works a step needs besides those that every way to the goal needs. */
+    int more(Step step) {
+        long[] needs;
+        if (step instanceof Step.ByWay way) {
+            needs = net.needs(net.c.node(way.joints().get(0)));
+        } else {
+            Step.Going going = (Step.Going) step;
+            needs =
+                    net.landmarks.needsOfLeaving(
+                            net.c.part(going.part()),
+                            net.c.part(going.without().orElse(going.part())));
+        }
+        int more = 0;
+        for (int bit = Bits.next(needs, 0); bit >= 0; bit = Bits.next(needs, bit + 1)) {
+            more += Bits.get(net.goalNeeds, bit) ? 0 : 1;
+        }
+        return more;
+    }
+}

@@ -1,0 +1,170 @@
+package reseat.internal.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.check.Severity;
+import reseat.fasten.CutPlan;
+import reseat.fasten.FastenerInputException;
+import reseat.internal.fasten.Numbers;
+import reseat.model.Bond;
+import reseat.model.Joint;
+
+/** Looks at depths of cuts. */
+public final class CutDepthCheck implements Check {
+
+    private static final CheckInfo NONE =
+            new CheckInfo(
+                    "no-safe-cut-depth",
+                    "No safe depth of cut",
+                    "A stretch of an edge where the depth that severs the bond comes too near to a keep-out.",
+                    "A blade that goes deep enough there cuts a cable, an antenna or a sensor.",
+                    Severity.WARNING,
+                    List.of("bonds", "safety"),
+                    List.of());
+
+    private static final CheckInfo GIVEN =
+            new CheckInfo(
+                    "given-cut-depth-unsafe",
+                    "Given depth of cut is wrong",
+                    "A depth given for an edge that comes too near to a keep-out, or does not sever the bond.",
+                    "Who follows it cuts something else, or pries a part that still holds.",
+                    Severity.ERROR,
+                    List.of("bonds", "safety"),
+                    List.of());
+
+    private static final CheckInfo SHAPE =
+            new CheckInfo(
+                    "bond-shape-wrong",
+                    "Geometry of a bond makes no sense",
+                    "An edge, strip or keep-out that is no sound shape.",
+                    "No depth of cut can be computed.",
+                    Severity.ERROR,
+                    List.of("bonds", "data"),
+                    List.of());
+
+    private final CheckInfo info;
+
+    private CutDepthCheck(CheckInfo info) {
+        this.info = info;
+    }
+
+    /** Returns the checks. */
+    public static List<Check> all() {
+        return List.of(new CutDepthCheck(SHAPE), new CutDepthCheck(NONE), new CutDepthCheck(GIVEN));
+    }
+
+    @Override
+    public CheckInfo info() {
+        return info;
+    }
+
+    @Override
+    public List<Finding> run(CheckInput input) {
+        List<Finding> found = new ArrayList<>();
+        for (Joint joint : input.jointsInView()) {
+            joint.bond().ifPresent(bond -> look(input, joint, bond, found));
+        }
+        return found;
+    }
+
+    private void look(CheckInput input, Joint joint, Bond bond, List<Finding> found) {
+        CutPlan plan;
+        List<CutPlan.Judged> judged;
+        try {
+            plan = CutPlan.of(bond);
+            judged = plan.judge(bond);
+        } catch (FastenerInputException e) {
+            if (info.equals(SHAPE)) {
+                found.add(
+                        finding(
+                                input,
+                                joint,
+                                "bond",
+                                info.severity(),
+                                String.valueOf(e.getMessage()),
+                                List.of(),
+                                "Correct the geometry of the bond."));
+            }
+            return;
+        }
+        if (info.equals(NONE)) {
+            plan.unsafe().forEach(stretch -> found.add(unsafe(input, joint, stretch)));
+        } else if (info.equals(GIVEN)) {
+            judged.stream()
+                    .filter(each -> !each.safe() || !each.severs())
+                    .forEach(each -> found.add(given(input, joint, each)));
+        }
+    }
+
+    private Finding unsafe(CheckInput input, Joint joint, CutPlan.Unsafe stretch) {
+        return finding(
+                input,
+                joint,
+                "bond/keepOuts/" + stretch.keepOut(),
+                info.severity(),
+                "Edge "
+                        + stretch.place().edge()
+                        + " of "
+                        + joint.id()
+                        + " has no safe depth from "
+                        + Numbers.mm(stretch.place().fromMm())
+                        + " to "
+                        + Numbers.mm(stretch.place().toMm())
+                        + ": keep-out "
+                        + stretch.keepOut()
+                        + " forbids it.",
+                List.of(
+                        "severing needs " + Numbers.mm(stretch.neededMm()),
+                        "the margin allows " + Numbers.mm(stretch.allowedMm())),
+                "Leave that stretch to heat or solvent, or cut it from another side.");
+    }
+
+    private Finding given(CheckInput input, Joint joint, CutPlan.Judged judged) {
+        String message =
+                judged.safe()
+                        ? "The depth of "
+                                + Numbers.mm(judged.depthMm())
+                                + " given for edge "
+                                + judged.edge()
+                                + " of "
+                                + joint.id()
+                                + " does not sever the bond; that needs "
+                                + Numbers.mm(judged.leastMm())
+                                + "."
+                        : "The depth of "
+                                + Numbers.mm(judged.depthMm())
+                                + " given for edge "
+                                + judged.edge()
+                                + " of "
+                                + joint.id()
+                                + " is deeper than the "
+                                + Numbers.mm(judged.greatestMm())
+                                + " that keep-out "
+                                + judged.keepOut()
+                                + " allows.";
+        return finding(
+                input,
+                joint,
+                "bond/givenDepths",
+                judged.safe() ? Severity.WARNING : info.severity(),
+                message,
+                List.of(),
+                "Follow the computed depths, piece by piece, and correct the document.");
+    }
+
+    private Finding finding(
+            CheckInput input,
+            Joint joint,
+            String field,
+            Severity severity,
+            String message,
+            List<String> evidence,
+            String remedy) {
+        return BoltedFacts.finding(
+                info, severity, input.device(), joint.id(), field, message, evidence, remedy);
+    }
+}

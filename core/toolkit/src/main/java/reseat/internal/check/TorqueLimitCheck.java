@@ -1,0 +1,138 @@
+package reseat.internal.check;
+
+import static reseat.internal.fasten.Numbers.figures;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.check.Severity;
+import reseat.fasten.Friction;
+import reseat.fasten.SeatConditions;
+import reseat.fasten.TorqueAdvice;
+import reseat.fasten.TorqueAdvisor;
+import reseat.fasten.TorqueEstimate;
+import reseat.fasten.TorqueEstimate.Limit.Kind;
+
+/** Finds given torques that the screw, its thread or its drive does not stand. */
+public final class TorqueLimitCheck implements Check {
+
+    private static final CheckInfo INFO =
+            new CheckInfo(
+                    "torque-above-limit",
+                    "Torque above a limit",
+                    "A given torque that is above what the screw, the thread of the seat or the drive stands at middling friction.",
+                    "The screw breaks or the thread strips, often in the hand of the next technician.",
+                    Severity.WARNING,
+                    List.of("screws", "torque"),
+                    List.of(
+                            new CheckInfo.Parameter(
+                                    "friction",
+                                    "surface by which friction is judged; a finding is an error where even the highest friction does not excuse the torque",
+                                    "unknown")));
+
+    private final BoltedFacts facts;
+
+    /** Makes the check. */
+    public TorqueLimitCheck(BoltedFacts facts) {
+        this.facts = facts;
+    }
+
+    @Override
+    public CheckInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public List<Finding> run(CheckInput input) {
+        Friction friction = facts.tables().friction(input.value(INFO, "friction"));
+        List<Finding> found = new ArrayList<>();
+        for (BoltedFacts.Screwed screw : facts.screws(input)) {
+            at(input, screw, friction, (friction.low() + friction.high()) / 2)
+                    .filter(advice -> advice.basis() != TorqueAdvice.Basis.ESTIMATE)
+                    .filter(TorqueLimitCheck::above)
+                    .ifPresent(
+                            advice -> {
+                                boolean anyway =
+                                        at(input, screw, friction, friction.high())
+                                                .filter(TorqueLimitCheck::breaks)
+                                                .isPresent();
+                                found.add(finding(input, screw, advice, anyway));
+                            });
+        }
+        return found;
+    }
+
+    private static boolean above(TorqueAdvice advice) {
+        return advice.estimate().filter(e -> advice.valueNm() > e.highNm()).isPresent();
+    }
+
+    /** What is known of drives is too vague for an error. */
+    private static boolean breaks(TorqueAdvice advice) {
+        return advice.estimate().stream()
+                .flatMap(e -> e.limits().stream())
+                .anyMatch(
+                        limit -> limit.kind() != Kind.DRIVE && limit.utmostNm() < advice.valueNm());
+    }
+
+    private Optional<TorqueAdvice> at(
+            CheckInput input, BoltedFacts.Screwed screw, Friction friction, double mu) {
+        Friction one = new Friction(friction.surface(), mu, mu, friction.source());
+        return BoltedFacts.known(
+                () ->
+                        TorqueAdvisor.of(facts.tables())
+                                .forSeat(
+                                        input.device(),
+                                        screw.joint().id(),
+                                        new SeatConditions(Optional.of(one), true)));
+    }
+
+    private static Finding finding(
+            CheckInput input, BoltedFacts.Screwed screw, TorqueAdvice advice, boolean anyway) {
+        TorqueEstimate estimate = advice.estimate().orElseThrow();
+        List<TorqueEstimate.Limit> passed =
+                estimate.limits().stream()
+                        .filter(each -> each.utmostNm() < advice.valueNm())
+                        .sorted(
+                                Comparator.comparing(
+                                                (TorqueEstimate.Limit each) ->
+                                                        each.kind() == Kind.DRIVE)
+                                        .thenComparingDouble(TorqueEstimate.Limit::utmostNm))
+                        .toList();
+        TorqueEstimate.Limit limit = passed.get(0);
+        List<String> evidence = new ArrayList<>();
+        for (TorqueEstimate.Limit each : passed) {
+            evidence.add(
+                    each.kind().words()
+                            + " from "
+                            + figures(each.utmostNm(), 3)
+                            + " N·m: "
+                            + each.told());
+        }
+        evidence.addAll(estimate.assumptions());
+        evidence.add("friction " + estimate.inputs().get(2).value());
+        return BoltedFacts.finding(
+                INFO,
+                anyway && limit.kind() != TorqueEstimate.Limit.Kind.DRIVE
+                        ? Severity.ERROR
+                        : Severity.WARNING,
+                input.device(),
+                screw.joint().id(),
+                "torque",
+                "The torque of "
+                        + figures(advice.valueNm(), 3)
+                        + " N·m ("
+                        + advice.from()
+                        + ") is above "
+                        + figures(limit.utmostNm(), 2)
+                        + " N·m, from which "
+                        + limit.kind().words()
+                        + ". That limit is an estimate.",
+                evidence,
+                "Compare the torque and its unit with the maker's document.");
+    }
+}

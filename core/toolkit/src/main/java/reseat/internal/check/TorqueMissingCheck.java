@@ -1,0 +1,91 @@
+package reseat.internal.check;
+
+import static reseat.internal.fasten.Numbers.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.check.Severity;
+import reseat.fasten.FastenerInputException;
+import reseat.fasten.SeatConditions;
+import reseat.fasten.TorqueAdvice;
+import reseat.fasten.TorqueAdvisor;
+
+/** Finds seats for which neither maker nor family gives a torque. */
+public final class TorqueMissingCheck implements Check {
+
+    private static final CheckInfo INFO =
+            new CheckInfo(
+                    "torque-missing",
+                    "No torque given",
+                    "A seat for which neither the maker nor the table of the family gives a torque.",
+                    "A torque that nobody wrote down is guessed.",
+                    Severity.WARNING,
+                    List.of("screws", "torque", "data"),
+                    List.of());
+
+    private final BoltedFacts facts;
+
+    /** Makes the check. */
+    public TorqueMissingCheck(BoltedFacts facts) {
+        this.facts = facts;
+    }
+
+    @Override
+    public CheckInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public List<Finding> run(CheckInput input) {
+        List<Finding> found = new ArrayList<>();
+        TorqueAdvisor advisor = TorqueAdvisor.of(facts.tables());
+        for (BoltedFacts.Screwed screw : facts.screws(input)) {
+            if (screw.seat().torqueNm().isPresent()) {
+                continue;
+            }
+            String id = screw.joint().id();
+            try {
+                TorqueAdvice advice = advisor.forSeat(input.device(), id, SeatConditions.unknown());
+                if (advice.basis() == TorqueAdvice.Basis.ESTIMATE) {
+                    List<String> evidence = new ArrayList<>();
+                    evidence.add(
+                            "estimate "
+                                    + figures(advice.valueNm(), 2)
+                                    + " N·m, window "
+                                    + figures(advice.lowNm(), 2)
+                                    + " to "
+                                    + figures(advice.highNm(), 2)
+                                    + " N·m: "
+                                    + advice.from());
+                    evidence.addAll(advice.cautions());
+                    found.add(
+                            BoltedFacts.finding(
+                                    INFO,
+                                    Severity.NOTE,
+                                    input.device(),
+                                    id,
+                                    "torque",
+                                    "No torque is given for " + id + "; it can only be estimated.",
+                                    evidence,
+                                    "Look it up in the maker's document and state it with its source."));
+                }
+            } catch (FastenerInputException e) {
+                found.add(
+                        BoltedFacts.finding(
+                                INFO,
+                                INFO.severity(),
+                                input.device(),
+                                id,
+                                "torque",
+                                "No torque is given for " + id + ", and none can be estimated.",
+                                List.of(String.valueOf(e.getMessage())),
+                                "Look it up in the maker's document and state it with its source."));
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,125 @@
+package reseat.internal.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.check.Severity;
+import reseat.fasten.LookAlikes;
+import reseat.fasten.StackUp;
+import reseat.fasten.StackUp.Outcome;
+import reseat.internal.fasten.Settings;
+import reseat.model.ScrewType;
+
+/** Finds seats into which a look-alike can go and do harm. */
+public final class WrongScrewCheck implements Check {
+
+    private static final CheckInfo INFO =
+            new CheckInfo(
+                    "wrong-screw-possible",
+                    "Wrong screw possible",
+                    "A screw that comes out in the same work, looks like the right one, starts in its seat and does harm there.",
+                    "A screw of the wrong length or thread is the classic way to pierce a cell or to strip a boss.",
+                    Severity.WARNING,
+                    List.of("screws", "rebuild"),
+                    List.of(
+                            new CheckInfo.Parameter(
+                                    "lengthSeenMm",
+                                    "difference of length that a person sees, in millimetres",
+                                    "1.0"),
+                            new CheckInfo.Parameter(
+                                    "lengthSeenCellMm",
+                                    "the same where the wrong screw would reach a cell, in millimetres",
+                                    "1.5"),
+                            new CheckInfo.Parameter(
+                                    "headSeenMm",
+                                    "difference of head diameter that a person sees, in millimetres",
+                                    "0.5")));
+
+    private final BoltedFacts facts;
+
+    /** Makes the check. */
+    public WrongScrewCheck(BoltedFacts facts) {
+        this.facts = facts;
+    }
+
+    @Override
+    public CheckInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public List<Finding> run(CheckInput input) {
+        double head = Settings.millimetres(input.value(INFO, "headSeenMm"));
+        LookAlikes.Eye eye =
+                new LookAlikes.Eye(Settings.millimetres(input.value(INFO, "lengthSeenMm")), head);
+        LookAlikes.Eye sharper =
+                new LookAlikes.Eye(
+                        Settings.millimetres(input.value(INFO, "lengthSeenCellMm")), head);
+        List<BoltedFacts.Screwed> screws = facts.screws(input);
+        Map<String, ScrewType> types = new LinkedHashMap<>();
+        screws.forEach(screw -> types.put(screw.type().id(), screw.type()));
+        Map<String, List<StackUp>> swaps = new LinkedHashMap<>();
+        for (BoltedFacts.Screwed screw : screws) {
+            for (ScrewType other : types.values()) {
+                if (!other.id().equals(screw.type().id())) {
+                    BoltedFacts.known(
+                                    () ->
+                                            StackUp.of(
+                                                    facts.tables(),
+                                                    input.device(),
+                                                    screw.joint().id(),
+                                                    other))
+                            .filter(swap -> LookAlikes.weight(swap) >= LookAlikes.Pair.DANGEROUS)
+                            .filter(
+                                    swap ->
+                                            alike(
+                                                    screw.type(),
+                                                    other,
+                                                    LookAlikes.weight(swap) >= 5 ? sharper : eye))
+                            .ifPresent(
+                                    swap ->
+                                            swaps.computeIfAbsent(
+                                                            screw.type().id() + " " + other.id(),
+                                                            k -> new ArrayList<>())
+                                                    .add(swap));
+                }
+            }
+        }
+        return swaps.values().stream().map(each -> finding(input, each)).toList();
+    }
+
+    private boolean alike(ScrewType right, ScrewType other, LookAlikes.Eye eye) {
+        return BoltedFacts.known(() -> LookAlikes.visible(facts.tables(), right, other, eye))
+                .filter(List::isEmpty)
+                .isPresent();
+    }
+
+    private static Finding finding(CheckInput input, List<StackUp> swaps) {
+        StackUp worst = swaps.get(0);
+        for (StackUp swap : swaps) {
+            if (LookAlikes.weight(swap) > LookAlikes.weight(worst)) {
+                worst = swap;
+            }
+        }
+        boolean hits = worst.outcome() == Outcome.TOUCHES || worst.outcome() == Outcome.PIERCES;
+        String right = input.device().joint(worst.joint()).seat().orElseThrow().screw();
+        return BoltedFacts.finding(
+                INFO,
+                hits ? Severity.ERROR : Severity.WARNING,
+                input.device(),
+                worst.joint(),
+                "screw",
+                worst.screw() + " can be taken for " + right + ". " + worst.told(),
+                swaps.stream().map(StackUp::told).toList(),
+                "Lay "
+                        + worst.screw()
+                        + " and "
+                        + right
+                        + " apart, and measure the length before it goes in.");
+    }
+}

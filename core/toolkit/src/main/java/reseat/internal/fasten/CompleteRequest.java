@@ -1,0 +1,188 @@
+package reseat.internal.fasten;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import reseat.fasten.Drive;
+import reseat.fasten.FastenerInputException;
+import reseat.fasten.FastenerTable;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.Friction;
+import reseat.fasten.HeadSize;
+import reseat.fasten.Material;
+import reseat.fasten.ScrewThread;
+import reseat.fasten.StrengthClass;
+import reseat.fasten.TableRow;
+import reseat.fasten.TorqueEstimate;
+import reseat.fasten.TorqueRequest;
+import reseat.model.Seat;
+
+/** A request in which nothing that counts is missing any more, with what was assumed for it. */
+record CompleteRequest(
+        ScrewThread thread,
+        StrengthClass strength,
+        Friction friction,
+        HeadSize head,
+        double holeMm,
+        Optional<Drive> drive,
+        Material material,
+        Seat.Form form,
+        double engagementMm,
+        OptionalDouble bossOuterMm,
+        OptionalDouble pullOutN,
+        List<String> assumptions) {
+
+    private static final String SMALLEST = "1.5 of the diameter";
+
+    static TorqueEstimate estimate(FastenerTables tables, TorqueRequest request) {
+        return new Estimator(tables, of(tables, request)).run();
+    }
+
+    private static CompleteRequest of(FastenerTables tables, TorqueRequest request) {
+        refuseMissing(tables, request);
+        List<String> assumptions = new ArrayList<>();
+        ScrewThread thread = request.thread().orElseThrow();
+        StrengthClass strength = request.strength().orElseThrow();
+        if (thread.diameterMm() > strength.diameterMaxMm()) {
+            throw new FastenerInputException(
+                    "The strength of "
+                            + strength.id()
+                            + " is known up to M"
+                            + Numbers.plain(strength.diameterMaxMm())
+                            + " only, not for "
+                            + thread.designation()
+                            + ".");
+        }
+        Material material = request.material().orElseThrow();
+        Friction friction =
+                request.friction()
+                        .orElseGet(
+                                () -> {
+                                    Friction unknown =
+                                            tables.friction(
+                                                    material.thermoplastic()
+                                                            ? "plastic"
+                                                            : "unknown");
+                                    assumptions.add(
+                                            "Friction was not told; assumed from "
+                                                    + unknown.low()
+                                                    + " to "
+                                                    + unknown.high()
+                                                    + ".");
+                                    return unknown;
+                                });
+        HeadSize head = request.head().orElseGet(() -> smallestHead(tables, thread, assumptions));
+        Seat.Form form = request.form().orElseGet(() -> form(thread, material, assumptions));
+        if (request.drive().isEmpty()) {
+            assumptions.add("The drive was not told; it does not limit the value.");
+        }
+        return new CompleteRequest(
+                thread,
+                strength,
+                friction,
+                head,
+                request.holeMm().orElseGet(() -> hole(tables, thread, assumptions)),
+                request.drive(),
+                material,
+                form,
+                request.engagementMm().orElseThrow(),
+                request.bossOuterMm(),
+                request.pullOutN(),
+                List.copyOf(assumptions));
+    }
+
+    private static void refuseMissing(FastenerTables tables, TorqueRequest request) {
+        List<String> missing = new ArrayList<>();
+        if (request.thread().isEmpty()) {
+            missing.add("the thread (such as M1.6 or ST1.8)");
+        }
+        if (request.strength().isEmpty()) {
+            missing.add("the property class (" + names(tables, FastenerTable.CLASSES) + ")");
+        }
+        if (request.material().isEmpty()) {
+            missing.add(
+                    "the material of the thread (" + names(tables, FastenerTable.MATERIALS) + ")");
+        }
+        if (request.engagementMm().isEmpty()) {
+            missing.add("the length of engagement (such as 3 mm)");
+        }
+        if (!request.assumeCautiously()) {
+            if (request.friction().isEmpty()) {
+                missing.add("the friction (" + names(tables, FastenerTable.FRICTION) + ")");
+            }
+            if (request.head().isEmpty()) {
+                missing.add(
+                        "the head ("
+                                + names(tables, FastenerTable.HEAD_FORMS)
+                                + ", or its diameter)");
+            }
+            if (request.drive().isEmpty()) {
+                missing.add("the drive (such as T5 or PH00)");
+            }
+            if (request.form().isEmpty()) {
+                missing.add("what the seat is (tapped, nut, insert, formed)");
+            }
+        }
+        if (!missing.isEmpty()) {
+            throw new FastenerInputException(
+                    "The torque cannot be estimated. Missing: " + String.join("; ", missing) + ".");
+        }
+    }
+
+    private static HeadSize smallestHead(
+            FastenerTables tables, ScrewThread thread, List<String> assumptions) {
+        HeadSize head =
+                tables.rows(FastenerTable.HEAD_FORMS).stream()
+                        .map(row -> tables.headSize(row.text("head"), thread))
+                        .flatMap(Optional::stream)
+                        .filter(size -> size.bearing() == HeadSize.Bearing.FLAT)
+                        .min(Comparator.comparingDouble(HeadSize::bearingMm))
+                        .orElseGet(
+                                () ->
+                                        new HeadSize(
+                                                "pan",
+                                                HeadSize.Bearing.FLAT,
+                                                1.5 * thread.diameterMm(),
+                                                OptionalDouble.empty(),
+                                                OptionalDouble.empty(),
+                                                SMALLEST));
+        assumptions.add(
+                "The head was not told; assumed to bear on "
+                        + Numbers.mm(head.bearingMm())
+                        + (head.source().equals(SMALLEST)
+                                ? ", " + SMALLEST + "."
+                                : ", the least that is known for " + thread.designation() + "."));
+        return head;
+    }
+
+    private static Seat.Form form(ScrewThread thread, Material material, List<String> assumptions) {
+        boolean formed = thread.series() == ScrewThread.Series.FORMING;
+        boolean insert = material.group().equals("brass");
+        Seat.Form form = formed ? Seat.Form.FORMED : insert ? Seat.Form.INSERT : Seat.Form.TAPPED;
+        assumptions.add(
+                "What the seat is was not told; assumed "
+                        + (formed
+                                ? "formed by the screw."
+                                : insert ? "an insert." : "a tapped hole."));
+        return form;
+    }
+
+    private static double hole(
+            FastenerTables tables, ScrewThread thread, List<String> assumptions) {
+        OptionalDouble table = tables.clearanceHoleMm(thread.diameterMm());
+        double hole = table.orElse(1.15 * thread.diameterMm());
+        assumptions.add(
+                "The hole under the head was not told; assumed "
+                        + Numbers.mm(hole)
+                        + (table.isPresent() ? ", ISO 273 medium." : ", 1.15 of the diameter."));
+        return hole;
+    }
+
+    private static String names(FastenerTables tables, FastenerTable table) {
+        String column = table.columns().get(0).name();
+        return Names.list(
+                tables.rows(table).stream().map((TableRow row) -> row.text(column)).toList());
+    }
+}

@@ -1,0 +1,236 @@
+package reseat.internal.fasten;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import reseat.fasten.CutPlan;
+import reseat.fasten.CutPlan.Piece;
+import reseat.fasten.CutPlan.Place;
+import reseat.fasten.FastenerInputException;
+import reseat.model.Bond;
+import reseat.model.Point;
+
+/**
+ * Least and greatest depth along the edge of a bonded part.
+ *
+ * <p>What of the adhesive belongs to no one edge is taken apart into square cells, which are
+ * quartered where more than one edge could be the nearest. A cell counts for every edge that may be
+ * nearest to some point of it, with the distance of its farthest corner to the edge for which that
+ * is least: the distance to a segment is convex, so no point of the cell lies farther from its
+ * nearest edge.
+ */
+public final class CutGeometry {
+
+    private static final GeometryFactory SHAPES = new GeometryFactory();
+    private static final double CELL_MM = 1.0;
+    private static final double FINEST_MM = 0.0625;
+    private static final double TINY = 1e-9;
+
+    private final Bond bond;
+    private final List<LineSegment> edges = new ArrayList<>();
+    private final List<double[]> least = new ArrayList<>();
+
+    /** Looks at a bond. */
+    public CutGeometry(Bond bond) {
+        this.bond = bond;
+    }
+
+    /** Returns the pieces in order round the edge. */
+    public List<Piece> pieces() {
+        if (!(bond.marginMm() >= 0)) {
+            throw new FastenerInputException(
+                    "The margin of a cut is 0 or more: " + bond.marginMm() + " mm.");
+        }
+        Polygon part = polygon("the edge of the bonded part", bond.edge());
+        for (int i = 0; i < bond.edge().size(); i++) {
+            LineSegment edge =
+                    new LineSegment(
+                            at(bond.edge().get(i)),
+                            at(bond.edge().get((i + 1) % bond.edge().size())));
+            edges.add(edge);
+            least.add(
+                    new double
+                            [Math.max(
+                                    1,
+                                    (int) Math.ceil(edge.getLength() / CutPlan.PIECE_MM - TINY))]);
+        }
+        for (Adhesive adhesive : Adhesive.of(bond, part, edges)) {
+            sever(adhesive);
+        }
+        return withKeepOuts();
+    }
+
+    private void sever(Adhesive adhesive) {
+        PreparedGeometry prepared = PreparedGeometryFactory.prepare(adhesive.area());
+        Envelope box = adhesive.area().getEnvelopeInternal();
+        for (double x = box.getMinX(); x < box.getMaxX(); x += CELL_MM) {
+            for (double y = box.getMinY(); y < box.getMaxY(); y += CELL_MM) {
+                cell(adhesive, prepared, new Envelope(x, x + CELL_MM, y, y + CELL_MM));
+            }
+        }
+    }
+
+    private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box) {
+        Geometry square = SHAPES.toGeometry(box);
+        if (!prepared.intersects(square)) {
+            return;
+        }
+        boolean[] near = adhesive.edge() < 0 ? nearest(box) : only(adhesive.edge());
+        int candidates = 0;
+        for (boolean each : near) {
+            candidates += each ? 1 : 0;
+        }
+        if (candidates > 1 && box.getWidth() > FINEST_MM + TINY) {
+            double half = box.getWidth() / 2;
+            for (int i = 0; i < 2; i++) {
+                for (int j = 0; j < 2; j++) {
+                    double x = box.getMinX() + i * half;
+                    double y = box.getMinY() + j * half;
+                    cell(adhesive, prepared, new Envelope(x, x + half, y, y + half));
+                }
+            }
+            return;
+        }
+        Geometry inside = prepared.contains(square) ? square : adhesive.area().intersection(square);
+        if (inside.getArea() > 1e-12) {
+            Coordinate[] points = inside.getCoordinates();
+            // every point is severed from its nearest edge, so the least of the farthest distances
+            // is enough
+            double depth = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < near.length; i++) {
+                if (near[i]) {
+                    depth = Math.min(depth, farthest(i, points));
+                }
+            }
+            for (int i = 0; i < near.length; i++) {
+                if (near[i]) {
+                    deepen(i, points, depth);
+                }
+            }
+        }
+    }
+
+    private boolean[] only(int edge) {
+        boolean[] near = new boolean[edges.size()];
+        near[edge] = true;
+        return near;
+    }
+
+    private double farthest(int edge, Coordinate[] points) {
+        double farthest = 0;
+        for (Coordinate point : points) {
+            farthest = Math.max(farthest, edges.get(edge).distance(point));
+        }
+        return farthest;
+    }
+
+    /** Tells which edges may be nearest to some point of a cell. */
+    private boolean[] nearest(Envelope box) {
+        Coordinate centre = new Coordinate(box.centre());
+        double radius = Math.hypot(box.getWidth(), box.getHeight()) / 2;
+        double[] distance = new double[edges.size()];
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < distance.length; i++) {
+            distance[i] = edges.get(i).distance(centre);
+            best = Math.min(best, distance[i]);
+        }
+        boolean[] near = new boolean[distance.length];
+        for (int i = 0; i < near.length; i++) {
+            near[i] = distance[i] - radius <= best + radius;
+        }
+        return near;
+    }
+
+    /** Notes a depth for the pieces of an edge that the points of a cell project on. */
+    private void deepen(int edge, Coordinate[] points, double depth) {
+        LineSegment segment = edges.get(edge);
+        double from = 1;
+        double to = 0;
+        for (Coordinate point : points) {
+            double along = Math.min(1, Math.max(0, segment.projectionFactor(point)));
+            from = Math.min(from, along);
+            to = Math.max(to, along);
+        }
+        double[] depths = least.get(edge);
+        int first =
+                (int) Math.min(depths.length - 1L, (long) Math.floor(from * depths.length + 1e-6));
+        int last = (int) Math.max(first, Math.ceil(to * depths.length - 1e-6) - 1);
+        for (int i = first; i <= last; i++) {
+            depths[i] = Math.max(depths[i], depth);
+        }
+    }
+
+    private List<Piece> withKeepOuts() {
+        List<Polygon> outlines = new ArrayList<>();
+        for (Bond.KeepOut keepOut : bond.keepOuts()) {
+            outlines.add(
+                    polygon("the outline of keep-out \"" + keepOut.id() + "\"", keepOut.outline()));
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (int edge = 0; edge < edges.size(); edge++) {
+            double[] depths = least.get(edge);
+            double length = edges.get(edge).getLength();
+            for (int i = 0; i < depths.length; i++) {
+                double from = length * i / depths.length;
+                double to = length * (i + 1) / depths.length;
+                Geometry line =
+                        SHAPES.createLineString(
+                                new Coordinate[] {
+                                    edges.get(edge).pointAlong(from / length),
+                                    edges.get(edge).pointAlong(to / length)
+                                });
+                double greatest = Double.POSITIVE_INFINITY;
+                String limiting = "";
+                for (int k = 0; k < outlines.size(); k++) {
+                    double room = Math.max(0, line.distance(outlines.get(k)) - bond.marginMm());
+                    if (room < greatest) {
+                        greatest = room;
+                        limiting = bond.keepOuts().get(k).id();
+                    }
+                }
+                pieces.add(
+                        new Piece(
+                                new Place(edge, from, to), rounded(depths[i]), greatest, limiting));
+            }
+        }
+        return pieces;
+    }
+
+    /** Rounds off what floating point leaves, a nanometre, upwards. */
+    private static double rounded(double mm) {
+        return Math.ceil(mm * 1e6 - 1e-3) / 1e6;
+    }
+
+    private static Polygon polygon(String what, List<Point> corners) {
+        if (corners.size() < 3) {
+            throw new FastenerInputException(
+                    capital(what) + " needs three corners or more; found " + corners.size() + ".");
+        }
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i <= corners.size(); i++) {
+            ring[i] = at(corners.get(i % corners.size()));
+        }
+        Polygon polygon = SHAPES.createPolygon(ring);
+        if (!polygon.isValid() || !(polygon.getArea() > 0)) {
+            throw new FastenerInputException(
+                    capital(what)
+                            + " crosses or touches itself; list its corners in order round it.");
+        }
+        return polygon;
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private static Coordinate at(Point point) {
+        return new Coordinate(point.xMm(), point.yMm());
+    }
+}

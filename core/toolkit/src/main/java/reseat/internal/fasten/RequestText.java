@@ -1,0 +1,203 @@
+package reseat.internal.fasten;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import reseat.fasten.FastenerInputException;
+import reseat.fasten.FastenerTable;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.ScrewThread;
+import reseat.fasten.TableRow;
+import reseat.fasten.TorqueRequest;
+import reseat.model.Seat;
+
+/** Reads "M1.6 8.8 pan T5 into magnesium, 3 mm, oiled". */
+public final class RequestText {
+
+    private static final Pattern LENGTH =
+            Pattern.compile(
+                    "([+-]?\\d+(?:[.,]\\d+)?)\\s*(mm|cm|in|m|um|µm)(?=\\s|,|$)",
+                    Pattern.CASE_INSENSITIVE);
+
+    private final FastenerTables tables;
+    private final TorqueRequest.Builder request = TorqueRequest.builder();
+    private Optional<ScrewThread> thread = Optional.empty();
+    private Optional<String> head = Optional.empty();
+    private OptionalDouble headMm = OptionalDouble.empty();
+    private boolean into;
+    private boolean engaged;
+
+    private RequestText(FastenerTables tables) {
+        this.tables = tables;
+    }
+
+    /** Returns what a text tells; cautious assumptions are allowed and will be listed. */
+    public static TorqueRequest read(FastenerTables tables, String text) {
+        return new RequestText(tables).run(text);
+    }
+
+    private TorqueRequest run(String text) {
+        // lengths first, glued to one word, so that "8.8" stays a class and "8.8 mm" a length
+        String glued =
+                LENGTH.matcher(text).replaceAll(m -> m.group(1).replace(',', '.') + m.group(2));
+        List<String> words = new ArrayList<>();
+        for (String word : Names.items(glued.replaceAll("[\\s;]+", ","))) {
+            if (!word.isEmpty()) {
+                words.add(word);
+            }
+        }
+        for (int i = 0; i < words.size(); i++) {
+            if (words.get(i).equalsIgnoreCase("head")
+                    && i + 1 < words.size()
+                    && length(words.get(i + 1)).isPresent()) {
+                headMm = length(words.get(++i));
+            } else {
+                word(words.get(i));
+            }
+        }
+        thread.ifPresent(this::head);
+        return request.assumeCautiously().build();
+    }
+
+    private void word(String word) {
+        OptionalDouble length = length(word);
+        if (length.isPresent()) {
+            engagement(word, length.getAsDouble());
+        } else if (word.equalsIgnoreCase("into") || word.equalsIgnoreCase("in")) {
+            into = true;
+        } else if (word.equalsIgnoreCase("class")
+                || word.equalsIgnoreCase("deep")
+                || word.equalsIgnoreCase("head")) {
+            return;
+        } else if (ThreadNames.looksLikeOne(word)) {
+            thread = Optional.of(tables.thread(word));
+            request.thread(thread.get());
+        } else if (into && has(FastenerTable.MATERIALS, word)) {
+            request.material(tables.material(word));
+        } else if (has(FastenerTable.CLASSES, word)) {
+            request.strength(tables.strengthClass(word));
+        } else if (has(FastenerTable.MATERIALS, word)) {
+            request.material(tables.material(word));
+        } else if (form(word).isPresent()) {
+            request.form(form(word).get());
+        } else if (has(FastenerTable.FRICTION, word)) {
+            request.friction(tables.friction(word));
+        } else if (has(FastenerTable.HEAD_FORMS, word)) {
+            head = Optional.of(word);
+        } else if (tables.drives().find(word).isPresent()) {
+            request.drive(tables.drives().drive(word));
+        } else {
+            throw unknown(word);
+        }
+    }
+
+    private void engagement(String word, double mm) {
+        if (engaged) {
+            throw new FastenerInputException(
+                    "A second length \""
+                            + word
+                            + "\"; write \"head 3.2 mm\" for the diameter of the head.");
+        }
+        engaged = true;
+        request.engagementMm(mm);
+        if (!(mm > 0)) {
+            throw new FastenerInputException(
+                    "The engagement must be above 0 mm; found \"" + word + "\".");
+        }
+    }
+
+    private void head(ScrewThread screw) {
+        String form = head.orElse("pan");
+        if (headMm.isPresent()) {
+            request.head(tables.headSize(form, headMm.getAsDouble()));
+        } else if (head.isPresent()) {
+            request.head(
+                    tables.headSize(form, screw)
+                            .orElseThrow(
+                                    () ->
+                                            new FastenerInputException(
+                                                    "No table has the size of a "
+                                                            + form
+                                                            + " head of "
+                                                            + screw.designation()
+                                                            + "; tell its diameter, such as \"head 3.2 mm\".")));
+        }
+    }
+
+    private static Optional<Seat.Form> form(String word) {
+        for (Seat.Form form : Seat.Form.values()) {
+            if (form.name().equalsIgnoreCase(word)) {
+                return Optional.of(form);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static OptionalDouble length(String word) {
+        Matcher m = LENGTH.matcher(word);
+        if (!m.matches()) {
+            return OptionalDouble.empty();
+        }
+        double number = Double.parseDouble(m.group(1).replace(',', '.'));
+        double factor =
+                switch (m.group(2).toLowerCase(Locale.ROOT)) {
+                    case "mm" -> 1;
+                    case "cm" -> 10;
+                    case "in" -> 25.4;
+                    case "m" -> 1000;
+                    default -> 0.001;
+                };
+        return OptionalDouble.of(number * factor);
+    }
+
+    private boolean has(FastenerTable table, String word) {
+        String column = table.columns().get(0).name();
+        String low = word.toLowerCase(Locale.ROOT);
+        return tables.rows(table).stream()
+                .anyMatch(
+                        row ->
+                                row.text(column).equalsIgnoreCase(word)
+                                        || Names.items(
+                                                        row.cells()
+                                                                .getOrDefault("alias", "")
+                                                                .toLowerCase(Locale.ROOT))
+                                                .contains(low));
+    }
+
+    private FastenerInputException unknown(String word) {
+        if (word.matches("[+-]?\\d+([.,]\\d+)?")) {
+            return new FastenerInputException(
+                    "\""
+                            + word
+                            + "\" is no property class, and a length needs a unit: mm, cm or in. Known classes: "
+                            + Names.list(names(FastenerTable.CLASSES))
+                            + ".");
+        }
+        if (word.matches("[+-]?\\d.*")) {
+            return new FastenerInputException(
+                    "\"" + word + "\" is no length; its unit must be mm, cm or in.");
+        }
+        if (into) {
+            return Names.unknown("material", word, names(FastenerTable.MATERIALS));
+        }
+        List<String> known = new ArrayList<>(names(FastenerTable.CLASSES));
+        known.addAll(names(FastenerTable.HEAD_FORMS));
+        known.addAll(names(FastenerTable.FRICTION));
+        known.addAll(names(FastenerTable.MATERIALS));
+        return new FastenerInputException(
+                "\""
+                        + word
+                        + "\" is no thread, class, head, drive, friction or material."
+                        + Names.hint(word, known)
+                        + " Write, for example, \"M1.6 8.8 pan T5 into magnesium, 3 mm\".");
+    }
+
+    private List<String> names(FastenerTable table) {
+        String column = table.columns().get(0).name();
+        return tables.rows(table).stream().map((TableRow row) -> row.text(column)).toList();
+    }
+}

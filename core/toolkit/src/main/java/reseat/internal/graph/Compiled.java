@@ -1,0 +1,353 @@
+package reseat.internal.graph;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Move;
+import reseat.model.Part;
+import reseat.model.Rules;
+import reseat.model.State;
+import reseat.model.Way;
+
+/**
+ * A device, a start and the rules of a request as arrays. Parts and tools have numbers; joints that
+ * are alike in all that the order of work depends on are one <em>node</em>. What the rules forbid
+ * is left out: a node without ways cannot be released, a part that is {@link #stuck} cannot be
+ * moved.
+ */
+public final class Compiled {
+
+    /**
+     * One allowed way to release a node.
+     *
+     * @param clazz class of set-up: tool and posture
+     * @param costMs time and restore time of all joints of the node, in milliseconds
+     * @param id id of the way
+     */
+    public record Option(int clazz, long costMs, String id) {}
+
+    /** The most supplies a device may have: they are kept as the bits of a word. */
+    public static final int MAX_SUPPLIES = 64;
+
+    public final Device device;
+    public final int parts;
+    public final int nodes;
+    public final int base;
+    public final String[] partIds;
+    public final String[][] members;
+    public final int[][] holds;
+    public final int[] site;
+    public final int[][] under;
+    public final boolean[] slack;
+    public final long[] needs;
+    public final long[] cuts;
+    public final Option[][] options;
+    public final long[] minCost;
+    public final int[][] partUnder;
+    public final int[][] nodesOf;
+    public final int[] partClass;
+    public final long[] partMs;
+    public final long[] partRestoreMs;
+    public final boolean[] stuck;
+
+    public final int classes;
+    public final int startClass;
+    public final String[] classTool;
+    public final String[] classPosture;
+    public final long[][] setup;
+
+    /** Place of every part at the start, named after its first part. */
+    public final char[] startPlace;
+
+    /**
+     * Supplies that joints released before the start have cut, where those joints are in no node.
+     */
+    public final long startCut;
+
+    private final Map<String, Integer> partIndex = new LinkedHashMap<>();
+    private final Map<String, Integer> nodeIndex = new LinkedHashMap<>();
+
+    /**
+     * Compiles a request.
+     *
+     * @param device the device; has at most {@link #MAX_SUPPLIES} supplies
+     * @param start where the unit stands; names only parts and joints of the device
+     * @param rules what is forbidden
+     * @param single joints that must stay nodes of their own
+     */
+    public Compiled(Device device, State start, Rules rules, Set<String> single) {
+        this.device = device;
+        List<Part> partList = List.copyOf(device.parts().values());
+        parts = partList.size();
+        partIds = new String[parts];
+        for (int p = 0; p < parts; p++) {
+            partIds[p] = partList.get(p).id();
+            partIndex.put(partIds[p], p);
+        }
+        base = part(device.base());
+
+        Map<String, Integer> supplies = new LinkedHashMap<>();
+        device.supplies().keySet().forEach(supply -> supplies.put(supply, supplies.size()));
+        List<List<Joint>> groups = groups(start, rules, single);
+        nodes = groups.size();
+        members = new String[nodes][];
+        holds = new int[nodes][];
+        site = new int[nodes];
+        under = new int[nodes][];
+        slack = new boolean[nodes];
+        needs = new long[nodes];
+        cuts = new long[nodes];
+        options = new Option[nodes][];
+        minCost = new long[nodes];
+        Map<String, Integer> classIndex = new LinkedHashMap<>();
+        List<String> tools = new ArrayList<>();
+        List<String> postures = new ArrayList<>();
+        startClass = clazz(device.hand(), device.usualPosture(), classIndex, tools, postures);
+        for (int j = 0; j < nodes; j++) {
+            List<Joint> group = groups.get(j);
+            Joint joint = group.get(0);
+            members[j] = group.stream().map(Joint::id).toArray(String[]::new);
+            for (String member : members[j]) {
+                nodeIndex.put(member, j);
+            }
+            holds[j] = joint.holds().stream().mapToInt(this::part).toArray();
+            site[j] = part(joint.site());
+            under[j] = joint.under().stream().mapToInt(this::part).toArray();
+            slack[j] = joint.slack();
+            needs[j] = mask(joint.needs(), supplies);
+            cuts[j] = mask(joint.cuts(), supplies);
+            List<Option> allowed = new ArrayList<>();
+            for (Way way : joint.ways().values()) {
+                if (allowed(joint, way, rules)) {
+                    int clazz = clazz(way.tool(), way.posture(), classIndex, tools, postures);
+                    allowed.add(
+                            new Option(
+                                    clazz,
+                                    members[j].length * (way.ms() + way.restoreMs()),
+                                    way.id()));
+                }
+            }
+            options[j] = withoutDominated(allowed, rules).toArray(Option[]::new);
+            minCost[j] = Arrays.stream(options[j]).mapToLong(Option::costMs).min().orElse(0);
+        }
+
+        partUnder = new int[parts][];
+        partClass = new int[parts];
+        partMs = new long[parts];
+        partRestoreMs = new long[parts];
+        stuck = new boolean[parts];
+        for (int p = 0; p < parts; p++) {
+            Part part = partList.get(p);
+            partUnder[p] = part.under().stream().mapToInt(this::part).toArray();
+            stuck[p] =
+                    part.move().isEmpty()
+                            || rules.forbiddenParts().contains(part.id())
+                            || rules.forbiddenTools().contains(part.move().get().tool());
+            if (part.move().isPresent()) {
+                Move move = part.move().get();
+                partClass[p] = clazz(move.tool(), move.posture(), classIndex, tools, postures);
+                partMs[p] = move.ms();
+                partRestoreMs[p] = move.restoreMs();
+            }
+        }
+        nodesOf = new int[parts][];
+        for (int p = 0; p < parts; p++) {
+            int part = p;
+            nodesOf[p] =
+                    IntStream.range(0, nodes)
+                            .filter(j -> Arrays.stream(holds[j]).anyMatch(h -> h == part))
+                            .toArray();
+        }
+
+        classes = tools.size();
+        classTool = tools.toArray(String[]::new);
+        classPosture = postures.toArray(String[]::new);
+        setup = new long[classes][classes];
+        for (int a = 0; a < classes; a++) {
+            for (int b = 0; b < classes; b++) {
+                setup[a][b] =
+                        device.setup()
+                                .setupMs(
+                                        tools.get(a),
+                                        postures.get(a),
+                                        tools.get(b),
+                                        postures.get(b));
+            }
+        }
+
+        long cut = 0;
+        for (String released : start.released()) {
+            cut |= mask(device.joint(released).cuts(), supplies);
+        }
+        startCut = cut;
+        startPlace = place(start);
+    }
+
+    /** Returns the number of a part. */
+    public int part(String id) {
+        Integer index = partIndex.get(id);
+        if (index == null) {
+            throw new IllegalArgumentException("no part " + id);
+        }
+        return index;
+    }
+
+    /** Returns the node of an unreleased joint, or -1 if it was released before the start. */
+    public int node(String joint) {
+        return nodeIndex.getOrDefault(joint, -1);
+    }
+
+    /** Returns time and restore time of moving a part alone, in milliseconds. */
+    public long moveCost(int part) {
+        return partMs[part] + partRestoreMs[part];
+    }
+
+    private static int clazz(
+            String tool,
+            String posture,
+            Map<String, Integer> index,
+            List<String> tools,
+            List<String> postures) {
+        return index.computeIfAbsent(
+                tool + "\n" + posture,
+                key -> {
+                    tools.add(tool);
+                    postures.add(posture);
+                    return tools.size() - 1;
+                });
+    }
+
+    private static long mask(List<String> ids, Map<String, Integer> supplies) {
+        long mask = 0;
+        for (String id : ids) {
+            Integer bit = supplies.get(id);
+            if (bit == null || bit >= MAX_SUPPLIES) {
+                throw new IllegalArgumentException(
+                        "no supply " + id + " among the first " + MAX_SUPPLIES);
+            }
+            mask |= 1L << bit;
+        }
+        return mask;
+    }
+
+    /** Tells whether the rules leave a way to release a joint. */
+    public static boolean allowed(Joint joint, Way way, Rules rules) {
+        return !rules.forbiddenJoints().contains(joint.id())
+                && !rules.forbiddenTools().contains(way.tool())
+                && !rules.forbiddenActs().contains(new Act.Release(joint.id(), way.id()).id())
+                && rules.permittedRuin().containsAll(way.ruins());
+    }
+
+    /**
+     * Leaves out a way that another way of the same class beats; none where a tool is required, to
+     * stay exact.
+     */
+    private static List<Option> withoutDominated(List<Option> options, Rules rules) {
+        if (!rules.requiredTools().isEmpty()) {
+            return options;
+        }
+        List<Option> kept = new ArrayList<>();
+        for (Option option : options) {
+            Predicate<Option> beats =
+                    other ->
+                            other.clazz() == option.clazz()
+                                    && (other.costMs() < option.costMs()
+                                            || (other.costMs() == option.costMs()
+                                                    && options.indexOf(other)
+                                                            < options.indexOf(option)));
+            if (options.stream().noneMatch(beats)) {
+                kept.add(option);
+            }
+        }
+        return kept;
+    }
+
+    /**
+     * Joints alike in holds, under, needs, slack and ways. An isolator stays alone, since one of
+     * several may do; so does everything when a tool is required, since one joint of several may be
+     * given to it.
+     */
+    private List<List<Joint>> groups(State start, Rules rules, Set<String> single) {
+        Map<Object, List<Joint>> groups = new LinkedHashMap<>();
+        for (Joint joint : device.joints().values()) {
+            if (start.released().contains(joint.id())) {
+                continue;
+            }
+            boolean alone =
+                    joint.isIsolator()
+                            || single.contains(joint.id())
+                            || !rules.requiredTools().isEmpty();
+            Object key =
+                    alone
+                            ? joint.id()
+                            : List.of(
+                                    joint.holds().subList(0, joint.holds().size() - 1).stream()
+                                            .sorted()
+                                            .toList(),
+                                    joint.site(),
+                                    joint.under().stream().sorted().toList(),
+                                    joint.needs().stream().sorted().toList(),
+                                    joint.slack(),
+                                    joint.ways().values().stream()
+                                            .filter(way -> allowed(joint, way, rules))
+                                            .map(
+                                                    way ->
+                                                            List.of(
+                                                                    way.id(),
+                                                                    way.tool(),
+                                                                    way.posture(),
+                                                                    way.ms(),
+                                                                    way.restoreMs()))
+                                            .toList());
+            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(joint);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    private char[] place(State start) {
+        char[] place = new char[parts];
+        Arrays.fill(place, (char) 0xFFFF);
+        for (Set<String> together : start.places()) {
+            int first = together.stream().mapToInt(this::part).min().orElse(0);
+            for (String id : together) {
+                place[part(id)] = (char) first;
+            }
+        }
+        if (place[base] == 0xFFFF) {
+            place[base] = (char) base;
+        }
+        char home = place[base];
+        for (int p = 0; p < parts; p++) {
+            if (place[p] == 0xFFFF) {
+                place[p] = home;
+            }
+        }
+        canonical(place);
+        return place;
+    }
+
+    /**
+     * Renames places so that each is named after its first part.
+     *
+     * @param place place of every part, with names from 0 to the number of parts
+     */
+    public static void canonical(char[] place) {
+        char[] first = new char[place.length + 1];
+        Arrays.fill(first, (char) 0xFFFF);
+        for (int p = 0; p < place.length; p++) {
+            int old = place[p];
+            if (first[old] == 0xFFFF) {
+                first[old] = (char) p;
+            }
+            place[p] = first[old];
+        }
+    }
+}

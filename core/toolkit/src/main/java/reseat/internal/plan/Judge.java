@@ -1,0 +1,52 @@
+package reseat.internal.plan;
+
+import reseat.internal.graph.Compiled;
+import reseat.internal.graph.Landmarks;
+
+/**
+ * Judges nodes: what every way on needs, and what that costs at least. Counts, and says when to
+ * stop.
+ */
+final class Judge {
+
+    final Landmarks landmarks;
+    private final Task task;
+    private final Compiled c;
+    private final Bound bound;
+    private final Limits limits;
+
+    Judge(Task task, Limits limits) {
+        this.task = task;
+        this.c = task.c;
+        this.limits = limits;
+        landmarks = new Landmarks(c, task.need);
+        Visits visits = new Visits(c);
+        bound = new Bound(c, landmarks, new OrderBound(c.setup, visits), task.need.teardown());
+    }
+
+    /**
+     * Computes the needs of the goal at a node and raises its bound.
+     *
+     * @param node the node
+     * @param effort states that the bound on set-ups may expand
+     * @return the needs; valid, like all that the landmarks then tell, until the next call
+     */
+    long[] judge(Node node, int effort) {
+        limits.count();
+        long[] needs = landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
+        node.rest = Math.max(node.rest, bound.of(needs, node.at.place, node.at.clazz, effort));
+        node.judged = true;
+        return needs;
+    }
+
+    /** Bounds the cost from a node judged last of reaching some needs. */
+    long bound(Node node, long[] needs, int effort) {
+        return bound.of(needs, node.at.place, node.at.clazz, effort);
+    }
+
+    /** Returns an effort for the set-ups of a whole plan that takes a fraction of a second. */
+    int thorough() {
+        long items = (long) c.nodes + c.parts;
+        return (int) Math.max(50, Math.min(20_000, 800_000_000L / (items * items * c.classes)));
+    }
+}

@@ -1,0 +1,217 @@
+package reseat.internal.read;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import reseat.model.ConsumableUse;
+import reseat.model.Duration;
+import reseat.model.Kind;
+import reseat.model.Move;
+import reseat.model.Way;
+
+/**
+ * Makes moves and ways, with what kinds say where the file is silent. The kind of part or joint
+ * speaks first and its usual manipulation second. Where the file names another manipulation, that
+ * speaks first, and alone about tool and posture: a plug that is usually levered off with a tool
+ * needs none when it is lifted off with a nail.
+ */
+final class Acts {
+
+    private final KindTable kinds;
+    private final KindTable.Uses uses;
+    private final String hand;
+    private final String usualPosture;
+    private final boolean resolved;
+    private final Problems problems;
+
+    Acts(
+            KindTable kinds,
+            KindTable.Uses uses,
+            String hand,
+            String usualPosture,
+            boolean resolved,
+            Problems problems) {
+        this.kinds = kinds;
+        this.uses = uses;
+        this.hand = hand;
+        this.usualPosture = usualPosture;
+        this.resolved = resolved;
+        this.problems = problems;
+    }
+
+    /**
+     * Makes the move of a part.
+     *
+     * @param part id of the part
+     * @param look the facts of the part
+     * @param partKind its kind
+     */
+    Move move(String part, Look look, KindTable.Entry partKind) {
+        Look move = look.look("move");
+        Silent act =
+                new Silent(
+                        "part " + part,
+                        move,
+                        stated(look, "move", move),
+                        partKind,
+                        resolved ? "act" : "lift");
+        return new Move(
+                act.kind.id(),
+                act.tool(Optional.empty()),
+                act.posture(),
+                act.ms("time", "ms", Kind::time),
+                act.ms("restoreTime", "restoreMs", Kind::restoreTime),
+                move.texts("handling"),
+                move.texts("hazards"));
+    }
+
+    /**
+     * Makes the ways of a joint.
+     *
+     * @param joint id of the joint
+     * @param look the facts of the joint
+     * @param jointKind its kind
+     * @param driver the tool that turns its screw, if it has one
+     */
+    Map<String, Way> ways(
+            String joint, Look look, KindTable.Entry jointKind, Optional<String> driver) {
+        Map<String, Way> ways = new LinkedHashMap<>();
+        if (!look.has("ways")) {
+            Look silent = new Look(null, look.at());
+            ways.put(
+                    "usual",
+                    way("joint " + joint, "usual", silent, Optional.empty(), jointKind, driver));
+            return ways;
+        }
+        Look all = look.look("ways");
+        look.table("ways")
+                .forEach(
+                        (id, way) ->
+                                ways.put(
+                                        id,
+                                        way(
+                                                "joint " + joint + ", way " + id,
+                                                id,
+                                                way,
+                                                stated(all, id, way),
+                                                jointKind,
+                                                driver)));
+        return ways;
+    }
+
+    private Way way(
+            String who,
+            String id,
+            Look look,
+            Optional<String> stated,
+            KindTable.Entry jointKind,
+            Optional<String> driver) {
+        Silent act = new Silent(who, look, stated, jointKind, "act");
+        if (!resolved && stated.isEmpty() && jointKind.way().isEmpty()) {
+            problems.error(
+                    look.at(),
+                    who
+                            + ": nothing says how it is released: give ways with a kind each, or a way to the kind of joint "
+                            + Words.quote(jointKind.kind().id()));
+        }
+        List<ConsumableUse> consumes =
+                look.has("consumes")
+                        ? uses.read(look, "consumes")
+                        : resolved
+                                ? List.of()
+                                : act.first(
+                                                kind ->
+                                                        Optional.of(kind.consumes())
+                                                                .filter(c -> !c.isEmpty()))
+                                        .orElse(List.of());
+        return new Way(
+                id,
+                act.kind.id(),
+                act.tool(driver),
+                act.posture(),
+                act.ms("time", "ms", Kind::time),
+                act.ms("restoreTime", "restoreMs", Kind::restoreTime),
+                consumes,
+                look.texts("ruins"),
+                look.text("restore", ""),
+                look.texts("handling"),
+                look.texts("hazards"));
+    }
+
+    /** The kind of manipulation that a file states, be it in the short form or in the long one. */
+    private static Optional<String> stated(Look parent, String key, Look full) {
+        return parent.text(key).or(() -> full.text("kind"));
+    }
+
+    /** An act, with the kinds that speak where its file is silent. */
+    private final class Silent {
+        private final String who;
+        private final Look look;
+        private final Kind kind;
+        private final List<Kind> speakers;
+        private final List<Kind> handSpeakers;
+
+        Silent(
+                String who,
+                Look look,
+                Optional<String> stated,
+                KindTable.Entry held,
+                String otherwise) {
+            this.who = who;
+            this.look = look;
+            String id = stated.or(() -> resolved ? Optional.empty() : held.way()).orElse(otherwise);
+            this.kind = kinds.use(Kind.Scope.MANIPULATION, id).kind();
+            boolean usual = held.way().orElse(otherwise).equals(id);
+            this.speakers = usual ? List.of(held.kind(), kind) : List.of(kind, held.kind());
+            this.handSpeakers = usual ? speakers : List.of(kind);
+        }
+
+        <T> Optional<T> first(Function<Kind, Optional<T>> fact) {
+            return first(speakers, fact);
+        }
+
+        private <T> Optional<T> first(List<Kind> from, Function<Kind, Optional<T>> fact) {
+            return from.stream().map(fact).flatMap(Optional::stream).findFirst();
+        }
+
+        String tool(Optional<String> driver) {
+            return Stream.of(look.text("tool"), driver, first(handSpeakers, Kind::tool))
+                    .flatMap(Optional::stream)
+                    .findFirst()
+                    .orElse(hand);
+        }
+
+        String posture() {
+            return look.text("posture")
+                    .or(() -> first(handSpeakers, Kind::posture))
+                    .orElse(usualPosture);
+        }
+
+        long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {
+            Optional<Long> own = look.ms(key, bareKey);
+            if (own.isPresent() || resolved || look.has(key) || look.has(bareKey)) {
+                return own.orElse(0L);
+            }
+            Optional<Duration> silent = first(time);
+            if (silent.isEmpty()) {
+                problems.error(
+                        look.at(),
+                        who
+                                + ": nothing says its "
+                                + key
+                                + ": give "
+                                + Words.quote(key)
+                                + " here, or to the kind "
+                                + Words.or(
+                                        speakers.stream()
+                                                .map(each -> Words.quote(each.id()))
+                                                .distinct()
+                                                .toList()));
+            }
+            return silent.map(Duration::ms).orElse(0L);
+        }
+    }
+}

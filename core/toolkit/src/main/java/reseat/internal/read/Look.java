@@ -1,0 +1,186 @@
+package reseat.internal.read;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.read.Scalars.ScalarType;
+import reseat.internal.read.Scalars.WrongValue;
+import reseat.model.Duration;
+import reseat.model.Origin;
+import reseat.model.Point;
+
+/**
+ * Typed access to a map that {@link ShapeCheck} has been over. What is wrong has been reported
+ * there and counts as not given here, so that the checks that follow can still look at the rest.
+ */
+final class Look {
+
+    private final Node.Fields fields;
+
+    /** Looks at a node; at an empty map if it is none. */
+    Look(@Nullable Node node, Origin at) {
+        this.fields = node instanceof Node.Fields map ? map : new Node.Fields(at, Map.of());
+    }
+
+    Origin at() {
+        return fields.at();
+    }
+
+    /** Returns the place of a key, or of the map where it is missing. */
+    Origin at(String key) {
+        Node node = fields.get(key);
+        return node == null ? fields.at() : node.at();
+    }
+
+    boolean has(String key) {
+        return fields.get(key) != null;
+    }
+
+    Optional<String> text(String key) {
+        return Optional.ofNullable(fields.text(key));
+    }
+
+    String text(String key, String otherwise) {
+        return text(key).orElse(otherwise);
+    }
+
+    boolean flag(String key, boolean otherwise) {
+        return scalar(key, Scalars::bool).orElse(otherwise);
+    }
+
+    OptionalInt count(String key) {
+        return scalar(key, s -> Scalars.number(ScalarType.COUNT, s))
+                .map(value -> OptionalInt.of(value.intValue()))
+                .orElse(OptionalInt.empty());
+    }
+
+    /** Returns a length under a key, or under the same with {@code Mm}, in millimetres. */
+    OptionalDouble mm(String key) {
+        return real(key, ScalarType.SEAT_LENGTH, key + "Mm", ScalarType.MM);
+    }
+
+    /** Returns a torque under a key, or under the same with {@code Nm}, in newton metres. */
+    OptionalDouble nm(String key) {
+        return real(key, ScalarType.SEAT_TORQUE, key + "Nm", ScalarType.NM);
+    }
+
+    private OptionalDouble real(String key, ScalarType type, String bareKey, ScalarType bareType) {
+        return scalar(key, s -> Scalars.number(type, s))
+                .or(() -> scalar(bareKey, s -> Scalars.number(bareType, s)))
+                .map(value -> OptionalDouble.of(value.doubleValue()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    Optional<BigDecimal> number(String key, ScalarType type) {
+        return scalar(key, s -> Scalars.number(type, s));
+    }
+
+    /** Returns a time under a key. */
+    Optional<Duration> time(String key, Duration.Basis stated) {
+        return scalar(key, s -> Scalars.duration(s, stated));
+    }
+
+    /** Returns a time in milliseconds under one key, or in bare milliseconds under another. */
+    Optional<Long> ms(String key, String bareKey) {
+        return time(key, Duration.Basis.DEVICE)
+                .map(Duration::ms)
+                .or(
+                        () ->
+                                scalar(bareKey, s -> Scalars.number(ScalarType.MS, s))
+                                        .map(BigDecimal::longValue));
+    }
+
+    /** Returns the texts of a list, or the one text that stands for it. */
+    List<String> texts(String key) {
+        List<String> all = new ArrayList<>();
+        for (Node node : nodes(key)) {
+            if (node instanceof Node.Scalar scalar && !node.isNull()) {
+                all.add(scalar.text());
+            }
+        }
+        return all;
+    }
+
+    private List<Node> nodes(String key) {
+        Node node = fields.get(key);
+        if (node instanceof Node.Items list) {
+            return list.items();
+        }
+        return node == null ? List.of() : List.of(node);
+    }
+
+    /** Returns the maps of a list, or the one map that stands for it. */
+    List<Look> looks(String key) {
+        return nodes(key).stream().map(node -> new Look(node, node.at())).toList();
+    }
+
+    /** Returns the points of a list. */
+    List<Point> points(String key) {
+        List<Point> all = new ArrayList<>();
+        for (Node node : nodes(key)) {
+            if (node instanceof Node.Items point && point.items().size() == 2) {
+                Optional<BigDecimal> x =
+                        of(point.items().get(0), s -> Scalars.number(ScalarType.COORDINATE, s));
+                Optional<BigDecimal> y =
+                        of(point.items().get(1), s -> Scalars.number(ScalarType.COORDINATE, s));
+                if (x.isPresent() && y.isPresent()) {
+                    all.add(new Point(x.get().doubleValue(), y.get().doubleValue()));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** Returns the map under a key, or an empty one. */
+    Look look(String key) {
+        return new Look(fields.get(key), at(key));
+    }
+
+    /** Returns the entries of the map under a key; a short form counts as an empty map. */
+    Map<String, Look> table(String key) {
+        Map<String, Look> all = new LinkedHashMap<>();
+        Node.Fields table = fields.fields(key);
+        if (table != null) {
+            table.entries()
+                    .forEach(
+                            (id, entry) -> {
+                                if (!entry.value().isNull()) {
+                                    all.put(id, new Look(entry.value(), entry.keyAt()));
+                                }
+                            });
+        }
+        return all;
+    }
+
+    /** Returns the entries of this map. */
+    Node.Fields fields() {
+        return fields;
+    }
+
+    private <T> Optional<T> scalar(String key, Reading<T> reading) {
+        Node node = fields.get(key);
+        return node == null ? Optional.empty() : of(node, reading);
+    }
+
+    private static <T> Optional<T> of(Node node, Reading<T> reading) {
+        try {
+            return node instanceof Node.Scalar scalar && !node.isNull()
+                    ? Optional.of(reading.read(scalar))
+                    : Optional.empty();
+        } catch (WrongValue e) {
+            // reported by ShapeCheck
+            return Optional.empty();
+        }
+    }
+
+    /** How a scalar is read. */
+    private interface Reading<T> {
+        T read(Node.Scalar scalar) throws WrongValue;
+    }
+}

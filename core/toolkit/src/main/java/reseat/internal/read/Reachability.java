@@ -1,0 +1,340 @@
+package reseat.internal.read;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import reseat.model.Joint;
+import reseat.model.Move;
+import reseat.model.Part;
+
+/**
+ * Finds what surely cannot be done: joints that no plan releases, parts that no plan moves, pairs
+ * that no plan parts.
+ *
+ * <p>It looks at a device in which more is possible than in truth. What was possible once stays
+ * possible, and each condition of an act counts as met if it can be met at some time, whether or
+ * not together with the others:
+ *
+ * <ul>
+ *   <li>joint j can be released if each part of {@code under(j)} can be parted from j's site and
+ *       each supply it needs is cut by a joint that can be released;
+ *   <li>parts u and s can be parted if a group with one of them and without the other can be moved.
+ *       Every group with u contains the <em>train</em> of u: the least set with u that takes along,
+ *       for each of its members, the other parts of each rigid joint that cannot be released and
+ *       each cover that cannot be parted from it. So no group can be moved if the train contains
+ *       the base, or is at odds about tool or posture, or can never hang together.
+ * </ul>
+ *
+ * <p>Starting from nothing, both sets grow until they stand still. By induction over the acts of
+ * any valid plan, whatever the plan does is in them; so what is not in them is in no plan, and a
+ * device that can be torn down fully is never refused. The converse does not hold: a ring of covers
+ * may pass here and still defeat every plan; only a search, the planner's, decides that.
+ *
+ * <p>Time O(r · p · (p + j · h)) for p parts, j joints of up to h parts and r rounds; a round adds
+ * a joint or a pair, and in practice a few are enough. Deterministic.
+ */
+final class Reachability {
+
+    private final List<Part> parts;
+    private final List<Joint> joints;
+    private final int base;
+    private final Map<String, Integer> numbers = new LinkedHashMap<>();
+    private final List<List<Integer>> jointsOf = new ArrayList<>();
+    private final int[][] holds;
+    private final int[][] covers;
+    private final int[] island;
+    private final BitSet released = new BitSet();
+    private final Set<String> cut = new LinkedHashSet<>();
+    private final BitSet[] parted;
+    private final BitSet[] trains;
+    private final boolean[] moves;
+
+    /**
+     * Looks at a device whose references are sound.
+     *
+     * @param base id of the base
+     * @param parts its parts
+     * @param joints its joints
+     */
+    Reachability(String base, Collection<Part> parts, Collection<Joint> joints) {
+        this.parts = List.copyOf(parts);
+        this.joints = List.copyOf(joints);
+        for (Part part : this.parts) {
+            numbers.put(part.id(), numbers.size());
+            jointsOf.add(new ArrayList<>());
+        }
+        this.base = number(base);
+        this.holds = new int[this.joints.size()][];
+        for (int j = 0; j < holds.length; j++) {
+            holds[j] = numbers(this.joints.get(j).holds());
+            for (int p : holds[j]) {
+                jointsOf.get(p).add(j);
+            }
+        }
+        int n = this.parts.size();
+        this.covers = new int[n][];
+        this.parted = new BitSet[n];
+        this.trains = new BitSet[n];
+        this.moves = new boolean[n];
+        for (int p = 0; p < n; p++) {
+            covers[p] = numbers(this.parts.get(p).under());
+            parted[p] = new BitSet(n);
+        }
+        this.island = islands();
+        settle();
+    }
+
+    private int number(String part) {
+        return Objects.requireNonNull(numbers.get(part), part);
+    }
+
+    private int[] numbers(List<String> ids) {
+        return ids.stream().mapToInt(this::number).toArray();
+    }
+
+    /** Numbers the groups of parts that hang together by joints when the base is taken away. */
+    private int[] islands() {
+        int[] group = new int[parts.size()];
+        int groups = 0;
+        for (int start = 0; start < group.length; start++) {
+            if (group[start] != 0 || start == base) {
+                continue;
+            }
+            group[start] = ++groups;
+            Deque<Integer> open = new ArrayDeque<>(List.of(start));
+            while (!open.isEmpty()) {
+                for (int j : jointsOf.get(open.pop())) {
+                    for (int q : holds[j]) {
+                        if (q != base && group[q] == 0) {
+                            group[q] = groups;
+                            open.push(q);
+                        }
+                    }
+                }
+            }
+        }
+        return group;
+    }
+
+    private void settle() {
+        boolean grown = true;
+        while (grown) {
+            for (int p = 0; p < parts.size(); p++) {
+                trains[p] = train(p);
+                moves[p] = canMove(trains[p]);
+            }
+            boolean apart = growParted();
+            boolean free = growReleased();
+            grown = apart || free;
+        }
+    }
+
+    private BitSet train(int start) {
+        BitSet train = new BitSet(parts.size());
+        Deque<Integer> open = new ArrayDeque<>();
+        train.set(start);
+        open.push(start);
+        while (!open.isEmpty()) {
+            int p = open.pop();
+            for (int q : taken(p)) {
+                if (!train.get(q)) {
+                    train.set(q);
+                    open.push(q);
+                }
+            }
+        }
+        return train;
+    }
+
+    /** Parts that must come along whenever a part is moved. */
+    private List<Integer> taken(int p) {
+        List<Integer> along = new ArrayList<>();
+        for (int j : jointsOf.get(p)) {
+            if (!released.get(j) && !joints.get(j).slack()) {
+                for (int q : holds[j]) {
+                    along.add(q);
+                }
+            }
+        }
+        for (int q : covers[p]) {
+            if (!parted[p].get(q)) {
+                along.add(q);
+            }
+        }
+        return along;
+    }
+
+    private boolean canMove(BitSet train) {
+        int first = train.nextSetBit(0);
+        for (int p = first; p >= 0; p = train.nextSetBit(p + 1)) {
+            if (p == base || island[p] != island[first] || !agree(p, first)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean agree(int p, int q) {
+        Move one = parts.get(p).move().orElseThrow();
+        Move other = parts.get(q).move().orElseThrow();
+        return one.tool().equals(other.tool()) && one.posture().equals(other.posture());
+    }
+
+    private boolean growParted() {
+        boolean grown = false;
+        for (int u = 0; u < parts.size(); u++) {
+            for (int s = 0; s < u; s++) {
+                if (!parted[u].get(s)
+                        && ((moves[u] && !trains[u].get(s)) || (moves[s] && !trains[s].get(u)))) {
+                    parted[u].set(s);
+                    parted[s].set(u);
+                    grown = true;
+                }
+            }
+        }
+        return grown;
+    }
+
+    private boolean growReleased() {
+        boolean grown = false;
+        for (int j = 0; j < joints.size(); j++) {
+            Joint joint = joints.get(j);
+            if (!released.get(j) && cut.containsAll(joint.needs()) && hiding(joint).isEmpty()) {
+                released.set(j);
+                cut.addAll(joint.cuts());
+                grown = true;
+            }
+        }
+        return grown;
+    }
+
+    /** Parts that hide a joint and cannot be parted from its site. */
+    private List<String> hiding(Joint joint) {
+        int site = number(joint.site());
+        return joint.under().stream().filter(u -> !parted[number(u)].get(site)).toList();
+    }
+
+    /** Tells whether some plan may release a joint. */
+    boolean canRelease(String jointId) {
+        for (int j = 0; j < joints.size(); j++) {
+            if (joints.get(j).id().equals(jointId)) {
+                return released.get(j);
+            }
+        }
+        throw new IllegalArgumentException("no joint " + jointId);
+    }
+
+    /** Tells whether some plan may move a part. */
+    boolean canMove(String partId) {
+        return moves[number(partId)];
+    }
+
+    /** Tells whether some plan may bring two parts to different places. */
+    boolean canPart(String one, String other) {
+        return parted[number(one)].get(number(other));
+    }
+
+    /**
+     * Returns the first fact that stands in the way of releasing a joint that cannot be released.
+     */
+    Obstacle obstacleTo(Joint joint) {
+        for (String supply : joint.needs()) {
+            if (!cut.contains(supply)) {
+                return joints.stream()
+                        .filter(isolator -> isolator.cuts().contains(supply))
+                        .findFirst()
+                        .map(
+                                isolator ->
+                                        new Obstacle(
+                                                "needs " + supply + " cut by",
+                                                isolator.id(),
+                                                true,
+                                                false))
+                        .orElse(
+                                new Obstacle(
+                                        "needs a supply cut that nothing cuts:",
+                                        supply,
+                                        false,
+                                        true));
+            }
+        }
+        List<String> hiding = hiding(joint);
+        if (hiding.isEmpty()) {
+            throw new IllegalArgumentException("joint " + joint.id() + " can be released");
+        }
+        return new Obstacle("is hidden by", hiding.get(0), false, false);
+    }
+
+    /**
+     * Returns the first fact that keeps a part from being moved, or from being moved without
+     * another part.
+     */
+    Obstacle obstacleTo(Part part, String without) {
+        int p = number(part.id());
+        int goal = trains[p].get(number(without)) ? number(without) : base;
+        if (!trains[p].get(goal)) {
+            for (int q : trains[p].stream().toArray()) {
+                if (island[q] == island[p] && !agree(p, q)) {
+                    return new Obstacle(
+                            "leaves only "
+                                    + manner(p)
+                                    + " and together with "
+                                    + parts.get(q).id()
+                                    + ", which leaves",
+                            manner(q),
+                            false,
+                            true);
+                }
+                goal = island[q] == island[p] ? goal : q;
+            }
+        }
+        Map<Integer, Integer> stepTo = new LinkedHashMap<>();
+        Deque<Integer> open = new ArrayDeque<>(List.of(p));
+        while (!stepTo.containsKey(goal)) {
+            int at = open.remove();
+            for (int q : taken(at)) {
+                if (q != p && stepTo.putIfAbsent(q, at) == null) {
+                    open.add(q);
+                }
+            }
+        }
+        int step = goal;
+        while (Objects.requireNonNull(stepTo.get(step)) != p) {
+            step = Objects.requireNonNull(stepTo.get(step));
+        }
+        String next = parts.get(step).id();
+        if (part.under().contains(next) && !parted[p].get(step)) {
+            return new Obstacle("lies under", next, false, false);
+        }
+        for (int j : jointsOf.get(p)) {
+            Joint joint = joints.get(j);
+            if (!released.get(j) && !joint.slack() && joint.holds().contains(next)) {
+                return new Obstacle("is held by", joint.id(), true, false);
+            }
+        }
+        throw new IllegalStateException(part.id() + " takes along " + next + " for no reason");
+    }
+
+    private String manner(int p) {
+        Move move = parts.get(p).move().orElseThrow();
+        return "by " + move.tool() + " in " + move.posture();
+    }
+
+    /**
+     * What stands in the way.
+     *
+     * @param how how, as the middle of a sentence
+     * @param id id of the joint or part
+     * @param joint whether it is a joint
+     * @param last whether nothing stands behind it
+     */
+    record Obstacle(String how, String id, boolean joint, boolean last) {}
+}

@@ -1,0 +1,236 @@
+package reseat.internal.read;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.internal.read.Scalars.ScalarType;
+import reseat.internal.read.Scalars.WrongValue;
+import reseat.internal.read.Shape.FormatKey;
+import reseat.internal.read.Shape.Scope;
+import reseat.model.Ids;
+import reseat.model.Origin;
+
+/** Holds a tree against the description of the format and reports every difference. */
+final class ShapeCheck {
+
+    private final KnownIds known;
+    private final boolean resolved;
+    private final Problems problems;
+
+    ShapeCheck(KnownIds known, boolean resolved, Problems problems) {
+        this.known = known;
+        this.resolved = resolved;
+        this.problems = problems;
+    }
+
+    /**
+     * Checks a value.
+     *
+     * @param label what the value is, for messages
+     * @param node the value
+     * @param shape what it should be
+     */
+    void check(String label, Node node, Shape shape) {
+        if (shape instanceof Shape.Either either) {
+            check(label, node, node instanceof Node.Fields ? either.full() : either.brief());
+        } else if (shape instanceof Shape.Group group) {
+            group(label, node, group);
+        } else if (shape instanceof Shape.Table table) {
+            table(label, node, table);
+        } else if (shape instanceof Shape.Several several) {
+            several(label, node, several);
+        } else if (shape instanceof Shape.Corner) {
+            corner(label, node);
+        } else if (!(shape instanceof Shape.Anything)) {
+            single(label, node, shape);
+        }
+    }
+
+    private void wrong(String label, Node node, String expected) {
+        problems.error(node.at(), label + ": found " + node.describe() + ", expected " + expected);
+    }
+
+    private void group(String label, Node node, Shape.Group group) {
+        if (!(node instanceof Node.Fields fields)) {
+            wrong(label, node, "a map with the keys " + Words.and(group.keys().keySet()));
+            return;
+        }
+        fields.entries()
+                .forEach(
+                        (name, entry) -> {
+                            FormatKey key = group.keys().get(name);
+                            if (key == null
+                                    || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
+                                problems.error(
+                                        entry.keyAt(),
+                                        label
+                                                + ": unknown key "
+                                                + Words.quote(name)
+                                                + "."
+                                                + Words.hint(name, names(group), "keys"));
+                            } else if (!entry.value().isNull()) {
+                                check(name, entry.value(), key.shape());
+                            }
+                        });
+        for (FormatKey key : group.keys().values()) {
+            both(label, fields, key);
+            boolean there = fields.get(key.name()) != null || fields.get(key.instead()) != null;
+            if (key.need().required(resolved) && !there) {
+                String or =
+                        key.instead().isEmpty() ? "" : " (or " + Words.quote(key.instead()) + ")";
+                problems.error(
+                        fields.at(),
+                        label + ": the key " + Words.quote(key.name()) + or + " is missing");
+            }
+        }
+    }
+
+    private List<String> names(Shape.Group group) {
+        return group.keys().values().stream()
+                .filter(key -> resolved || key.need() != Shape.Need.ONLY_RESOLVED)
+                .map(FormatKey::name)
+                .toList();
+    }
+
+    private void both(String label, Node.Fields fields, FormatKey key) {
+        Node.Entry here = fields.entries().get(key.name());
+        // either key of a pair names the other; the one that sorts first speaks for both
+        if (here != null
+                && key.name().compareTo(key.instead()) < 0
+                && fields.get(key.instead()) != null) {
+            problems.error(
+                    here.keyAt(),
+                    label
+                            + ": give "
+                            + Words.quote(key.name())
+                            + " or "
+                            + Words.quote(key.instead())
+                            + ", not both");
+        }
+    }
+
+    private void table(String label, Node node, Shape.Table table) {
+        if (!(node instanceof Node.Fields fields)) {
+            wrong(label, node, "a map from ids, each to " + table.what());
+            return;
+        }
+        fields.entries()
+                .forEach(
+                        (id, entry) -> {
+                            if (!Ids.valid(id)) {
+                                report(
+                                        entry.keyAt(),
+                                        label,
+                                        () -> Scalars.id(Node.Scalar.text(entry.keyAt(), id)));
+                            } else if (table.keys() != Scope.NEW) {
+                                reference(label, entry.keyAt(), id, table.keys());
+                            }
+                            if (entry.value().isNull()) {
+                                problems.error(
+                                        entry.value().at(),
+                                        id
+                                                + ": found nothing, expected "
+                                                + table.what()
+                                                + "; {} stands for one without facts");
+                            } else {
+                                check(id, entry.value(), table.value());
+                            }
+                        });
+    }
+
+    private void several(String label, Node node, Shape.Several several) {
+        List<Node> items;
+        if (node instanceof Node.Items list) {
+            items = list.items();
+        } else if (several.soleItemWillDo()) {
+            items = List.of(node);
+        } else {
+            wrong(label, node, "a list");
+            return;
+        }
+        if (items.size() < several.least()) {
+            problems.error(
+                    node.at(),
+                    label
+                            + ": found "
+                            + items.size()
+                            + (items.size() == 1 ? " entry" : " entries")
+                            + ", expected at least "
+                            + several.least());
+        }
+        Set<String> seen = new HashSet<>();
+        for (Node item : items) {
+            check(label, item, several.item());
+            if (several.distinct()
+                    && item instanceof Node.Scalar scalar
+                    && !seen.add(scalar.text())) {
+                problems.error(
+                        item.at(), label + ": " + scalar.describe() + " stands in this list twice");
+            }
+        }
+    }
+
+    private void corner(String label, Node node) {
+        if (!(node instanceof Node.Items point) || point.items().size() != 2) {
+            wrong(label, node, "a point: [x, y] in millimetres");
+            return;
+        }
+        point.items().forEach(item -> check(label, item, new Shape.Value(ScalarType.COORDINATE)));
+    }
+
+    private void single(String label, Node node, Shape shape) {
+        if (!(node instanceof Node.Scalar scalar) || node.isNull()) {
+            wrong(label, node, expected(shape));
+            return;
+        }
+        report(
+                node.at(),
+                label,
+                () -> {
+                    if (shape instanceof Shape.Value value) {
+                        Scalars.check(value.type(), scalar);
+                    } else if (shape instanceof Shape.Choice choice) {
+                        Scalars.choice(choice.words(), scalar);
+                    } else if (shape instanceof Shape.Ref ref) {
+                        reference(label, node.at(), Scalars.id(scalar), ref.scope());
+                    }
+                });
+    }
+
+    private static String expected(Shape shape) {
+        if (shape instanceof Shape.Value value) {
+            return value.type().expected();
+        }
+        return shape instanceof Shape.Ref ref
+                ? "the id of a " + ref.scope().noun()
+                : "one of " + Words.and(((Shape.Choice) shape).words());
+    }
+
+    private void reference(String label, Origin at, String id, Scope scope) {
+        if (!known.allows(scope, id)) {
+            problems.error(
+                    at,
+                    label
+                            + ": there is no "
+                            + scope.noun()
+                            + " "
+                            + Words.quote(id)
+                            + "."
+                            + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
+        }
+    }
+
+    private void report(Origin at, String label, Check check) {
+        try {
+            check.run();
+        } catch (WrongValue e) {
+            problems.error(at, label + ": " + e.text());
+        }
+    }
+
+    /** A check that throws where the value is wrong. */
+    private interface Check {
+        void run() throws WrongValue;
+    }
+}

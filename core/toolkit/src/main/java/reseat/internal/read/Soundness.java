@@ -1,0 +1,206 @@
+package reseat.internal.read;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import reseat.model.Bond;
+import reseat.model.Joint;
+import reseat.model.Origin;
+import reseat.model.Part;
+import reseat.model.ScrewType;
+import reseat.model.Seat;
+import reseat.model.Tool;
+
+/** Looks at what facts mean together, where each by itself is well formed. */
+final class Soundness {
+
+    private final Draft draft;
+    private final Places places;
+    private final Problems problems;
+
+    Soundness(Draft draft, Places places, Problems problems) {
+        this.draft = draft;
+        this.places = places;
+        this.problems = problems;
+    }
+
+    /**
+     * Runs every check.
+     *
+     * @param held parts that some joint entry of the file holds, be the entry itself sound or not
+     */
+    void run(Set<String> held) {
+        draft.parts.values().forEach(part -> part(part, held));
+        Set<String> cut = new LinkedHashSet<>();
+        draft.joints.values().forEach(joint -> cut.addAll(joint.cuts()));
+        draft.joints.values().forEach(joint -> joint(joint, cut));
+        seatsApart();
+    }
+
+    private void part(Part part, Set<String> held) {
+        String pointer = "/parts/" + part.id();
+        boolean base = part.id().equals(draft.base);
+        if (part.under().contains(part.id())) {
+            problems.error(
+                    places.at(pointer + "/under"), "part " + part.id() + " lies under itself");
+        }
+        if (part.under().contains(draft.base) && !base) {
+            problems.error(
+                    places.at(pointer + "/under"),
+                    "part "
+                            + part.id()
+                            + " lies under the base "
+                            + draft.base
+                            + ", which is never moved out of its way");
+        }
+        if (base && !part.under().isEmpty()) {
+            problems.error(
+                    places.at(pointer + "/under"),
+                    "part "
+                            + part.id()
+                            + " is the base: nothing is in the way of a part that is never moved");
+        }
+        if (!base && !held.contains(part.id()) && part.under().isEmpty()) {
+            problems.error(
+                    places.at(pointer),
+                    "part "
+                            + part.id()
+                            + " is kept by nothing: no joint holds it and it lies under no part");
+        }
+        if (part.spareIncludes().contains(part.id()) || part.spareIncludes().contains(draft.base)) {
+            problems.error(
+                    places.at(pointer + "/spareIncludes"),
+                    "part "
+                            + part.id()
+                            + ": a spare unit includes other parts, neither itself nor the base");
+        }
+    }
+
+    private void joint(Joint joint, Set<String> cut) {
+        String pointer = "/joints/" + joint.id();
+        if (joint.under().contains(joint.site())) {
+            problems.error(
+                    places.at(pointer + "/under"),
+                    "joint "
+                            + joint.id()
+                            + " is hidden by its own site "
+                            + joint.site()
+                            + ", which never leaves it");
+        }
+        for (String supply : joint.needs()) {
+            if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
+                problems.error(
+                        places.at(pointer + "/needs"),
+                        "joint " + joint.id() + " needs " + supply + " cut, but no joint cuts it");
+            }
+            if (joint.cuts().contains(supply)) {
+                problems.error(
+                        places.at(pointer + "/needs"),
+                        "joint "
+                                + joint.id()
+                                + " needs "
+                                + supply
+                                + " cut before it is released, and its release cuts it");
+            }
+        }
+        joint.seat().ifPresent(seat -> seat(joint, seat, pointer));
+        joint.bond().ifPresent(bond -> bond(joint, bond, pointer + "/bond"));
+    }
+
+    private void seat(Joint joint, Seat seat, String pointer) {
+        Optional<Origin> at = seat.at().map(point -> places.at(pointer + "/seat/x"));
+        seat.at()
+                .flatMap(point -> draft.outline.filter(outline -> !outline.contains(point)))
+                .ifPresent(
+                        outline ->
+                                problems.error(
+                                        at.orElseThrow(),
+                                        "joint "
+                                                + joint.id()
+                                                + ": its seat lies outside the outline of "
+                                                + outline.widthMm()
+                                                + " mm by "
+                                                + outline.heightMm()
+                                                + " mm"));
+        ScrewType type = draft.screwTypes.get(seat.screw());
+        if (type != null) {
+            joint.ways()
+                    .values()
+                    .forEach(
+                            way -> {
+                                Tool tool = draft.tools.get(way.tool());
+                                Optional<String> drive =
+                                        tool == null ? Optional.empty() : tool.drive();
+                                if (drive.isPresent() && !drive.get().equals(type.drive())) {
+                                    problems.warning(
+                                            places.at(pointer + "/ways/" + way.id() + "/tool"),
+                                            "joint "
+                                                    + joint.id()
+                                                    + ": "
+                                                    + way.tool()
+                                                    + " turns "
+                                                    + drive.get()
+                                                    + ", but "
+                                                    + type.id()
+                                                    + " has the drive "
+                                                    + type.drive());
+                                }
+                            });
+        }
+    }
+
+    private void bond(Joint joint, Bond bond, String pointer) {
+        String who = "joint " + joint.id() + ": ";
+        for (Bond.GivenDepth depth : bond.givenDepths()) {
+            if (depth.edge() >= bond.edge().size()) {
+                problems.error(
+                        places.at(pointer + "/givenDepths"),
+                        who
+                                + "there is no edge "
+                                + depth.edge()
+                                + "; edges are counted from 0 to "
+                                + (bond.edge().size() - 1));
+            }
+        }
+        bond.strips().stream()
+                .filter(strip -> strip.widthMm() <= 0)
+                .forEach(
+                        strip ->
+                                problems.error(
+                                        places.at(pointer + "/strips/" + strip.id()),
+                                        who + "strip " + strip.id() + " has no width"));
+        if (bond.edge().size() >= 3 && new HashSet<>(bond.edge()).size() < 3) {
+            problems.error(
+                    places.at(pointer + "/edge"),
+                    who + "an outline has at least three different corners");
+        }
+    }
+
+    /** Two seats of one site at one point are nearly always a slip of copying. */
+    private void seatsApart() {
+        Map<List<Object>, String> first = new HashMap<>();
+        for (Joint joint : draft.joints.values()) {
+            joint.seat()
+                    .flatMap(Seat::at)
+                    .ifPresent(
+                            point -> {
+                                String before =
+                                        first.putIfAbsent(List.of(joint.site(), point), joint.id());
+                                if (before != null) {
+                                    problems.warning(
+                                            places.at("/joints/" + joint.id() + "/seat/x"),
+                                            "joint "
+                                                    + joint.id()
+                                                    + " has its seat at the same point of "
+                                                    + joint.site()
+                                                    + " as "
+                                                    + before);
+                                }
+                            });
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package reseat.internal.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import reseat.model.Origin;
+
+/** Loads files within bounds. */
+final class Sources {
+
+    /** Largest file that is read, in bytes. */
+    static final int MAX_BYTES = 16 * 1024 * 1024;
+
+    private Sources() {}
+
+    /**
+     * Loads a file; never more than one byte above the limit, whatever its size.
+     *
+     * @param file the file
+     * @param name how the user named it
+     * @param problems takes what is wrong
+     * @return its bytes, or empty after a problem
+     */
+    static Optional<byte[]> load(Path file, String name, Problems problems) {
+        Origin at = new Origin(name, 0, 0);
+        if (Files.isDirectory(file)) {
+            problems.error(at, "this is a directory, not a file");
+            return Optional.empty();
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] content = in.readNBytes(MAX_BYTES + 1);
+            if (content.length > MAX_BYTES) {
+                problems.error(at, "the file is larger than " + MAX_BYTES / (1024 * 1024) + " MiB");
+                return Optional.empty();
+            }
+            return Optional.of(content);
+        } catch (NoSuchFileException e) {
+            problems.error(at, "there is no such file");
+        } catch (AccessDeniedException e) {
+            problems.error(at, "the file may not be read by this user");
+        } catch (IOException e) {
+            problems.error(at, "the file cannot be read: " + e.getMessage());
+        }
+        return Optional.empty();
+    }
+}

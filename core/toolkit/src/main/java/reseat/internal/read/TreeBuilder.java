@@ -1,0 +1,134 @@
+package reseat.internal.read;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import reseat.model.Origin;
+
+/**
+ * Puts a tree together from the events of a YAML or JSON parser, within bounds: a file of a few
+ * bytes can otherwise stand for a tree that fills the memory.
+ */
+final class TreeBuilder {
+
+    /** How many collections may lie within each other. A device file needs about eight. */
+    static final int DEPTH = 64;
+
+    /** How many values a file may have, aliases counted each time they are used. */
+    static final long VALUES = 500_000;
+
+    private final Problems problems;
+    private final Deque<Open> open = new ArrayDeque<>();
+    private @Nullable Node root;
+    private long values;
+
+    TreeBuilder(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** A collection that has begun and not ended; a list where keys is null. */
+    private static final class Open {
+        private final Origin at;
+        private final @Nullable Map<String, Node.Entry> keys;
+        private final List<Node> items = new ArrayList<>();
+        private @Nullable String key;
+        private Origin keyAt;
+
+        Open(Origin at, boolean map) {
+            this.at = at;
+            this.keys = map ? new LinkedHashMap<>() : null;
+            this.keyAt = at;
+        }
+    }
+
+    void begin(Origin at, boolean map) throws TreeException {
+        Open parent = open.peek();
+        if (parent != null && parent.keys != null && parent.key == null) {
+            throw new TreeException(at, "a key must be a plain text, not a map or a list");
+        }
+        if (open.size() >= DEPTH) {
+            throw new TreeException(
+                    at, "maps and lists lie more than " + DEPTH + " deep within each other");
+        }
+        count(at, 1);
+        open.push(new Open(at, map));
+    }
+
+    /** Ends the collection begun last and returns it. */
+    Node end() throws TreeException {
+        Open done = open.pop();
+        Node node =
+                done.keys == null
+                        ? new Node.Items(done.at, done.items)
+                        : new Node.Fields(done.at, done.keys);
+        place(node);
+        return node;
+    }
+
+    /** Adds a scalar: a key where a key is due, else a value. */
+    void scalar(Node.Scalar scalar) throws TreeException {
+        count(scalar.at(), 1);
+        Open parent = open.peek();
+        if (parent != null && parent.keys != null && parent.key == null) {
+            parent.key = scalar.text();
+            parent.keyAt = scalar.at();
+        } else {
+            place(scalar);
+        }
+    }
+
+    /** Adds a node that was built before, for an alias. */
+    void again(Origin at, Node node) throws TreeException {
+        Open parent = open.peek();
+        if (parent != null && parent.keys != null && parent.key == null) {
+            throw new TreeException(at, "a key must be a plain text, not an alias");
+        }
+        if (open.size() + node.height() > DEPTH) {
+            throw new TreeException(
+                    at, "with this alias, maps and lists lie more than " + DEPTH + " deep");
+        }
+        count(at, node.size());
+        place(node);
+    }
+
+    private void count(Origin at, long more) throws TreeException {
+        values += more;
+        if (values > VALUES) {
+            throw new TreeException(
+                    at, "the file has more than " + VALUES + " values, aliases counted each time");
+        }
+    }
+
+    private void place(Node node) {
+        Open parent = open.peek();
+        if (parent == null) {
+            root = node;
+        } else if (parent.keys == null) {
+            parent.items.add(node);
+        } else {
+            String key = parent.key;
+            parent.key = null;
+            if (key == null) {
+                throw new IllegalStateException("a value without a key");
+            }
+            Node.Entry first = parent.keys.putIfAbsent(key, new Node.Entry(parent.keyAt, node));
+            if (first != null) {
+                problems.error(
+                        parent.keyAt,
+                        "key "
+                                + Words.quote(key)
+                                + " stands here a second time; the first is in line "
+                                + first.keyAt().line());
+            }
+        }
+    }
+
+    /** Returns the whole tree; null if the file had no value. */
+    @Nullable Node root() {
+        return root;
+    }
+}

@@ -1,0 +1,26 @@
+package reseat.plan;
+
+import java.util.List;
+
+/**
+ * What a person must be told at each act of a plan and of its rebuild: hazards, the unit turned
+ * while something hangs or lies loose in it, latches to keep hold of, magnets, wear, handling.
+ *
+ * <p>Advice at one act is sorted by signal word, gravest first.
+ *
+ * @param teardown advice for each act of the teardown, in the order of its acts
+ * @param rebuild advice for each act of the rebuild, in the order of its acts
+ */
+public record PlanNotes(List<List<Advice>> teardown, List<List<Advice>> rebuild) {
+
+    public PlanNotes {
+        teardown = teardown.stream().map(List::copyOf).toList();
+        rebuild = rebuild.stream().map(List::copyOf).toList();
+    }
+
+    /** Returns the notes on a plan and its rebuild. */
+    public static PlanNotes of(Plan plan, Rebuild rebuild) {
+        return new NoteMaker(plan.request().device(), plan.request().start(), plan.acts())
+                .make(rebuild);
+    }
+}

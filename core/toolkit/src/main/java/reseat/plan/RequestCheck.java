@@ -1,0 +1,206 @@
+package reseat.plan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Joint;
+import reseat.model.Origin;
+import reseat.model.Problem;
+import reseat.model.Rules;
+import reseat.model.State;
+
+/** Checks that a request makes sense for its device. */
+final class RequestCheck {
+
+    private static final Origin REQUEST = new Origin("(request)", 0, 0);
+
+    private final Device device;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private RequestCheck(Device device) {
+        this.device = device;
+    }
+
+    static List<Problem> check(PlanRequest request) {
+        RequestCheck check = new RequestCheck(request.device());
+        if (request.device().supplies().size() > 64) {
+            check.problem(
+                    "a device can have 64 supplies, not " + request.device().supplies().size());
+        }
+        check.start(request.start());
+        if (check.problems.isEmpty()) {
+            check.goal(request.goal());
+            check.rules(request.rules());
+        }
+        return check.problems;
+    }
+
+    /**
+     * Finds what makes a sensible request hopeless: it asks for the release of what is released
+     * already.
+     *
+     * @return sentences; empty if there is nothing of the kind
+     */
+    static List<String> hopeless(PlanRequest request) {
+        List<String> reasons = new ArrayList<>();
+        for (String joint : request.start().released()) {
+            if (request.goal().equals(new Goal.Reach(joint))) {
+                reasons.add("joint " + joint + " is already released, so it cannot be reached");
+            }
+            for (String way : request.device().joint(joint).ways().keySet()) {
+                String id = new Act.Release(joint, way).id();
+                if (request.rules().requiredActs().contains(id)) {
+                    reasons.add(id + " is required, but " + joint + " is already released");
+                }
+            }
+        }
+        return reasons;
+    }
+
+    private void goal(Goal goal) {
+        if (goal instanceof Goal.Free free) {
+            known("part", device.parts().keySet(), free.targets());
+            if (free.targets().contains(device.base())) {
+                problem(
+                        device.base()
+                                + " is the base: everything is mounted to it, and it stays on the bench");
+            }
+        } else if (goal instanceof Goal.Reach reach) {
+            known("joint", device.joints().keySet(), List.of(reach.joint()));
+        }
+    }
+
+    private void start(State start) {
+        known("joint", device.joints().keySet(), start.released());
+        Set<String> placed = new HashSet<>();
+        for (Set<String> place : start.places()) {
+            known("part", device.parts().keySet(), place);
+            for (String part : place) {
+                if (!placed.add(part)) {
+                    problem("part " + part + " cannot be in two places at the start");
+                }
+            }
+        }
+        if (problems.isEmpty()) {
+            for (Joint joint : device.joints().values()) {
+                if (!joint.slack()
+                        && !start.released().contains(joint.id())
+                        && crosses(joint, start)) {
+                    problem(
+                            "at the start, "
+                                    + String.join(" and ", joint.holds())
+                                    + " cannot lie in different places: "
+                                    + joint.id()
+                                    + " still holds them together");
+                }
+            }
+        }
+    }
+
+    private boolean crosses(Joint joint, State start) {
+        Set<Set<String>> places = new HashSet<>();
+        Set<String> home = Set.of();
+        for (String part : joint.holds()) {
+            Set<String> at =
+                    start.places().stream()
+                            .filter(place -> place.contains(part) && !place.contains(device.base()))
+                            .findFirst()
+                            .orElse(home);
+            places.add(at);
+        }
+        return places.size() > 1;
+    }
+
+    private void rules(Rules rules) {
+        known("joint", device.joints().keySet(), rules.forbiddenJoints());
+        known("joint", device.joints().keySet(), rules.requiredJoints());
+        known("part", device.parts().keySet(), rules.forbiddenParts());
+        known("part", device.parts().keySet(), rules.requiredParts());
+        known("part", device.parts().keySet(), rules.permittedRuin());
+        known("tool", device.setup().tools(), rules.forbiddenTools());
+        known("tool", device.setup().tools(), rules.requiredTools());
+        rules.forbiddenActs().forEach(id -> act(id, false));
+        rules.requiredActs().forEach(id -> act(id, true));
+        if (rules.requiredParts().contains(device.base())) {
+            problem(device.base() + " is the base and is never moved");
+        }
+        int required =
+                rules.requiredTools().size()
+                        + rules.requiredParts().size()
+                        + rules.requiredActs().size();
+        if (required > 62) {
+            problem("at most 62 tools, parts and acts can be required, not " + required);
+        }
+    }
+
+    private void act(String id, boolean required) {
+        if (id.startsWith("prepare:")) {
+            known(
+                    "prepare act",
+                    device.prepares().keySet(),
+                    List.of(id.substring("prepare:".length())));
+            if (!required) {
+                problem(id + " cannot be forbidden: prepare acts are there for safety");
+            }
+        } else if (id.startsWith("move:")) {
+            List<String> parts = List.of(id.substring("move:".length()).split("\\+"));
+            known("part", device.parts().keySet(), parts);
+        } else {
+            List<String> known =
+                    device.joints().values().stream()
+                            .flatMap(
+                                    joint ->
+                                            joint.ways().keySet().stream()
+                                                    .map(
+                                                            way ->
+                                                                    new Act.Release(joint.id(), way)
+                                                                            .id()))
+                            .toList();
+            known("act", known, List.of(id));
+        }
+    }
+
+    private void known(String what, Collection<String> known, Collection<String> wanted) {
+        for (String id : wanted) {
+            if (!known.contains(id)) {
+                String nearest =
+                        known.stream()
+                                .min(
+                                        Comparator.comparingInt(
+                                                        (String other) -> distance(id, other))
+                                                .thenComparing(other -> other))
+                                .map(other -> "; the nearest is \"" + other + "\"")
+                                .orElse("");
+                problem(device.id() + " has no " + what + " \"" + id + "\"" + nearest);
+            }
+        }
+    }
+
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int k = 0; k <= b.length(); k++) {
+            row[k] = k;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int corner = row[0];
+            row[0] = i;
+            for (int k = 1; k <= b.length(); k++) {
+                int above = row[k];
+                int change = corner + (a.charAt(i - 1) == b.charAt(k - 1) ? 0 : 1);
+                row[k] = Math.min(Math.min(row[k] + 1, row[k - 1] + 1), change);
+                corner = above;
+            }
+        }
+        return row[b.length()];
+    }
+
+    private void problem(String message) {
+        problems.add(Problem.error(REQUEST, message));
+    }
+}

@@ -1,0 +1,131 @@
+package reseat.plan;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Kind;
+import reseat.model.State;
+
+/**
+ * Where a unit stands between two acts: which joints are released and which parts lie together.
+ * Asks no permission; whoever makes one has a valid plan.
+ *
+ * @param device the device
+ * @param released ids of released joints
+ * @param place number of the place of every part; equal numbers lie together
+ */
+record Stand(Device device, Set<String> released, Map<String, Integer> place) {
+
+    Stand {
+        released = Collections.unmodifiableSet(new LinkedHashSet<>(released));
+        place = Collections.unmodifiableMap(new LinkedHashMap<>(place));
+    }
+
+    static Stand of(Device device, State start) {
+        Map<String, Integer> place = new LinkedHashMap<>();
+        device.parts().keySet().forEach(part -> place.put(part, 0));
+        int next = 1;
+        for (Set<String> parts : start.places()) {
+            if (!parts.contains(device.base())) {
+                for (String part : parts) {
+                    place.put(part, next);
+                }
+                next++;
+            }
+        }
+        return new Stand(device, start.released(), place);
+    }
+
+    /** Returns how the unit stands after an act. */
+    Stand after(Act act) {
+        if (act instanceof Act.Release release) {
+            Set<String> more = new LinkedHashSet<>(released);
+            more.add(release.joint());
+            return new Stand(device, more, place);
+        }
+        if (act instanceof Act.MoveParts move) {
+            int free = 1 + Collections.max(place.values());
+            Map<String, Integer> moved = new LinkedHashMap<>(place);
+            move.parts().forEach(part -> moved.put(part, free));
+            return new Stand(device, released, moved);
+        }
+        return this;
+    }
+
+    boolean isReleased(String joint) {
+        return released.contains(joint);
+    }
+
+    boolean withBase(String part) {
+        return together(part, device.base());
+    }
+
+    boolean together(String one, String other) {
+        return placeOf(one) == placeOf(other);
+    }
+
+    /** Returns the parts in the place of a part, in the device's order. */
+    List<String> sharing(String part) {
+        return place.keySet().stream().filter(other -> together(part, other)).toList();
+    }
+
+    private int placeOf(String part) {
+        return Objects.requireNonNull(place.get(part));
+    }
+
+    /** Tells whether the parts of a joint lie in more than one place. */
+    boolean isApart(Joint joint) {
+        return joint.holds().stream().anyMatch(part -> !together(part, joint.site()));
+    }
+
+    /** Returns the unreleased joints that lead from one place to another, in the device's order. */
+    List<Joint> tethers() {
+        return device.joints().values().stream()
+                .filter(joint -> !isReleased(joint.id()) && isApart(joint))
+                .toList();
+    }
+
+    /** Returns the released screws all of whose parts still lie together. */
+    List<Joint> looseScrews() {
+        return device.joints().values().stream()
+                .filter(
+                        joint ->
+                                isReleased(joint.id()) && isScrew(device, joint) && !isApart(joint))
+                .toList();
+    }
+
+    /** Returns the parts that lie with the base, though no unreleased joint holds them any more. */
+    List<String> looseParts() {
+        Set<String> held = new LinkedHashSet<>(Set.of(device.base()));
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Joint joint : device.joints().values()) {
+                if (!isReleased(joint.id()) && joint.holds().stream().anyMatch(held::contains)) {
+                    more |= held.addAll(joint.holds());
+                }
+            }
+        }
+        return device.parts().keySet().stream()
+                .filter(part -> withBase(part) && !held.contains(part))
+                .toList();
+    }
+
+    /** Tells whether a supply is cut. */
+    boolean isCut(String supply) {
+        return device.joints().values().stream()
+                .anyMatch(joint -> joint.cuts().contains(supply) && isReleased(joint.id()));
+    }
+
+    static boolean isScrew(Device device, Joint joint) {
+        return joint.seat().isPresent()
+                || device.kindOf(joint).role().filter(Kind.Role.SCREW::equals).isPresent();
+    }
+}

@@ -1,0 +1,113 @@
+package reseat.simulate;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.State;
+
+/** A unit on the bench while acts are carried out on it: what is released, and what lies where. */
+final class Bench {
+
+    private final Device device;
+    private final Set<String> released;
+    private final Map<String, Integer> place = new LinkedHashMap<>();
+    private int places = 1;
+
+    /** Sets up a unit. The start must be free of {@linkplain StartFaults faults}. */
+    Bench(Device device, State start) {
+        this.device = device;
+        this.released = new LinkedHashSet<>(start.released());
+        device.parts().keySet().forEach(part -> place.put(part, 0));
+        for (Set<String> together : start.places()) {
+            if (!together.contains(device.base())) {
+                move(together);
+            }
+        }
+    }
+
+    Device device() {
+        return device;
+    }
+
+    boolean isReleased(String joint) {
+        return released.contains(joint);
+    }
+
+    void release(String joint) {
+        released.add(joint);
+    }
+
+    void move(Collection<String> parts) {
+        int fresh = places++;
+        parts.forEach(part -> place.put(part, fresh));
+    }
+
+    boolean together(String one, String other) {
+        return placeOf(one) == placeOf(other);
+    }
+
+    boolean withBase(String part) {
+        return together(part, device.base());
+    }
+
+    /**
+     * Returns all parts that share the place of one, itself among them, in the order of the device
+     * file.
+     */
+    List<String> sharing(String part) {
+        return place.keySet().stream().filter(other -> together(part, other)).toList();
+    }
+
+    /** Returns whether parts of a joint lie apart. */
+    boolean isApart(Joint joint) {
+        return joint.holds().stream().anyMatch(part -> !together(part, joint.site()));
+    }
+
+    boolean isLive(String supply) {
+        return isolators(supply).stream().noneMatch(joint -> isReleased(joint.id()));
+    }
+
+    List<Joint> isolators(String supply) {
+        return device.joints().values().stream()
+                .filter(joint -> joint.cuts().contains(supply))
+                .toList();
+    }
+
+    List<Joint> unreleased() {
+        return device.joints().values().stream().filter(joint -> !isReleased(joint.id())).toList();
+    }
+
+    /** Returns the unreleased joints between some parts and others. */
+    List<Joint> leadingOut(Collection<String> parts) {
+        return unreleased().stream()
+                .filter(joint -> joint.holds().stream().anyMatch(parts::contains))
+                .filter(joint -> !parts.containsAll(joint.holds()))
+                .toList();
+    }
+
+    /**
+     * Returns where the unit stands now: places other than that of the base, in the order of the
+     * device file.
+     */
+    State state() {
+        Map<Integer, Set<String>> byPlace = new LinkedHashMap<>();
+        place.forEach(
+                (part, where) ->
+                        byPlace.computeIfAbsent(where, w -> new LinkedHashSet<>()).add(part));
+        byPlace.remove(placeOf(device.base()));
+        Set<String> inOrder = new LinkedHashSet<>(device.joints().keySet());
+        inOrder.retainAll(released);
+        return new State(inOrder, new ArrayList<>(byPlace.values()));
+    }
+
+    private int placeOf(String part) {
+        return Objects.requireNonNull(place.get(part));
+    }
+}

@@ -1,0 +1,152 @@
+package reseat.simulate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalInt;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Rules;
+import reseat.model.Way;
+import reseat.simulate.Breach.Kind;
+
+/** Holds acts against the rules of a user. */
+final class RuleCheck {
+
+    private final Device device;
+    private final Rules rules;
+    private final Words words;
+    private final List<Breach> breaches = new ArrayList<>();
+
+    RuleCheck(Device device, Rules rules) {
+        this.device = device;
+        this.rules = rules;
+        this.words = new Words(device);
+    }
+
+    /** Tells whether the rules let a joint be released by a way. */
+    boolean permits(Joint joint, Way way) {
+        return !rules.forbiddenJoints().contains(joint.id())
+                && !rules.forbiddenActs().contains(new Act.Release(joint.id(), way.id()).id())
+                && !rules.forbiddenTools().contains(way.tool())
+                && rules.permittedRuin().containsAll(way.ruins());
+    }
+
+    /** Returns everything that acts break; the bench shows where they ended. */
+    List<Breach> check(List<CostedAct> acts, Bench end) {
+        for (int at = 0; at < acts.size(); at++) {
+            forbidden(at, acts.get(at));
+        }
+        if (!acts.isEmpty()) {
+            prepares(acts);
+        }
+        required(acts, end);
+        return breaches;
+    }
+
+    private void forbidden(int at, CostedAct costed) {
+        Act act = costed.act();
+        String doing = words.doing(act);
+        if (rules.forbiddenActs().contains(act.id())) {
+            add(Kind.FORBIDDEN_ACT, act.id(), at, doing + " is forbidden");
+        }
+        if (act instanceof Act.Prepared) {
+            return;
+        }
+        if (rules.forbiddenTools().contains(costed.tool())) {
+            add(
+                    Kind.FORBIDDEN_TOOL,
+                    costed.tool(),
+                    at,
+                    doing + " takes " + words.tool(costed.tool()) + ", which must not be used");
+        }
+        if (act instanceof Act.MoveParts move) {
+            for (String part : move.parts()) {
+                if (rules.forbiddenParts().contains(part)) {
+                    add(Kind.FORBIDDEN_PART, part, at, words.part(part) + " must not be moved");
+                }
+            }
+        } else if (act instanceof Act.Release release) {
+            Joint joint = device.joint(release.joint());
+            if (rules.forbiddenJoints().contains(joint.id())) {
+                add(
+                        Kind.FORBIDDEN_JOINT,
+                        joint.id(),
+                        at,
+                        words.joint(joint) + " must not be released");
+            }
+            for (String part : Objects.requireNonNull(joint.ways().get(release.way())).ruins()) {
+                if (!rules.permittedRuin().contains(part)) {
+                    add(
+                            Kind.RUIN,
+                            part,
+                            at,
+                            doing + " ruins " + words.part(part) + ", which nobody permitted");
+                }
+            }
+        }
+    }
+
+    private void prepares(List<CostedAct> acts) {
+        Set<String> done = ids(acts);
+        for (String prepare : device.prepares().keySet()) {
+            if (!done.contains(new Act.Prepared(prepare).id())) {
+                lacks(
+                        Kind.PREPARE_MISSING,
+                        prepare,
+                        "\"" + words.prepare(prepare) + "\" is missing");
+            }
+        }
+    }
+
+    private void required(List<CostedAct> acts, Bench end) {
+        Set<String> done = ids(acts);
+        for (String act : rules.requiredActs()) {
+            if (!done.contains(act)) {
+                lacks(Kind.REQUIRED_ACT, act, "the act \"" + act + "\" is required and missing");
+            }
+        }
+        for (String joint : rules.requiredJoints()) {
+            if (!end.isReleased(device.joint(joint).id())) {
+                lacks(
+                        Kind.REQUIRED_JOINT,
+                        joint,
+                        words.joint(device.joint(joint)) + " has to be released and is not");
+            }
+        }
+        for (String part : rules.requiredParts()) {
+            if (end.withBase(device.part(part).id())) {
+                lacks(Kind.REQUIRED_PART, part, words.part(part) + " has to be moved and is not");
+            }
+        }
+        for (String tool : rules.requiredTools()) {
+            boolean used =
+                    acts.stream()
+                            .anyMatch(
+                                    a ->
+                                            !(a.act() instanceof Act.Prepared)
+                                                    && a.tool().equals(tool));
+            if (!used) {
+                lacks(Kind.REQUIRED_TOOL, tool, words.tool(tool) + " has to be used and is not");
+            }
+        }
+    }
+
+    private static Set<String> ids(List<CostedAct> acts) {
+        Set<String> ids = new LinkedHashSet<>();
+        acts.forEach(costed -> ids.add(costed.act().id()));
+        return ids;
+    }
+
+    private void add(Kind kind, String id, int at, String text) {
+        breaches.add(new Breach(kind, id, OptionalInt.of(at), Words.sentence(text)));
+    }
+
+    private void lacks(Kind kind, String id, String text) {
+        breaches.add(new Breach(kind, id, OptionalInt.empty(), Words.sentence(text)));
+    }
+}

@@ -1,0 +1,156 @@
+package reseat.simulate;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Move;
+import reseat.model.Prepare;
+import reseat.model.Way;
+
+/** One run of acts over a bench: what is in hand, how the device lies, what was done. */
+final class Run {
+
+    private final Bench bench;
+    private final Device device;
+    private final Gate gate;
+    private final Words words;
+    private final List<Step> steps = new ArrayList<>();
+    private final Set<String> prepared = new LinkedHashSet<>();
+    private String tool;
+    private String posture;
+
+    Run(Bench bench) {
+        this.bench = bench;
+        this.device = bench.device();
+        this.gate = new Gate(bench);
+        this.words = new Words(device);
+        this.tool = device.hand();
+        this.posture = device.usualPosture();
+    }
+
+    /** Carries acts out until one is refused. */
+    Optional<Refusal> all(List<Act> acts) {
+        for (int at = 0; at < acts.size(); at++) {
+            Optional<String> why = one(acts.get(at));
+            if (why.isPresent()) {
+                return Optional.of(new Refusal(at, why.get()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    List<Step> steps() {
+        return steps;
+    }
+
+    private Optional<String> one(Act act) {
+        if (act instanceof Act.Prepared prepare) {
+            return prepare(prepare);
+        }
+        for (String each : device.prepares().keySet()) {
+            if (!prepared.contains(each)) {
+                return Optional.of(
+                        Words.sentence(
+                                "\"" + words.prepare(each) + "\" comes before any other act"));
+            }
+        }
+        if (act instanceof Act.Release release) {
+            return gate.release(release.joint(), release.way()).or(() -> release(release));
+        }
+        List<String> parts = ((Act.MoveParts) act).parts();
+        return gate.move(parts).or(() -> move(parts));
+    }
+
+    private Optional<String> prepare(Act.Prepared act) {
+        Prepare prepare = device.prepares().get(act.prepare());
+        if (prepare == null) {
+            return Optional.of("The device has no prepare act \"" + act.prepare() + "\".");
+        }
+        if (prepared.size() < steps.size()) {
+            return Optional.of(
+                    Words.sentence(
+                            "\""
+                                    + words.prepare(act.prepare())
+                                    + "\" belongs before all work on the device"));
+        }
+        if (!prepared.add(act.prepare())) {
+            return Optional.of(
+                    Words.sentence("\"" + words.prepare(act.prepare()) + "\" is already done"));
+        }
+        CostedAct costed = new CostedAct(act, tool, posture, prepare.ms(), prepare.restoreMs(), 0);
+        steps.add(new Step(costed, Optional.empty(), List.of(), List.of(), List.of()));
+        return Optional.empty();
+    }
+
+    private Optional<String> release(Act.Release act) {
+        Joint joint = device.joint(act.joint());
+        Way way = Objects.requireNonNull(joint.ways().get(act.way()));
+        List<Note> notes = notes(way.posture());
+        CostedAct costed = charge(act, way.tool(), way.posture(), way.ms(), way.restoreMs());
+        bench.release(joint.id());
+        steps.add(new Step(costed, Optional.empty(), List.of(), freedBy(joint), notes));
+        return Optional.empty();
+    }
+
+    /** Finds the places away from the base that the release of a joint cut off from all others. */
+    private List<String> freedBy(Joint joint) {
+        Set<String> freed = new HashSet<>();
+        for (String part : joint.holds()) {
+            List<String> place = bench.sharing(part);
+            boolean tethered = !place.containsAll(joint.holds());
+            if (tethered && !bench.withBase(part) && bench.leadingOut(place).isEmpty()) {
+                freed.addAll(place);
+            }
+        }
+        return inOrder(freed);
+    }
+
+    private Optional<String> move(List<String> named) {
+        List<String> parts = inOrder(Set.copyOf(named));
+        long ms = 0;
+        long restoreMs = 0;
+        for (String part : parts) {
+            ms = Math.max(ms, device.move(part).ms());
+            restoreMs = Math.max(restoreMs, device.move(part).restoreMs());
+        }
+        Move how = device.move(parts.get(0));
+        List<Note> notes = notes(how.posture());
+        CostedAct costed =
+                charge(new Act.MoveParts(parts), how.tool(), how.posture(), ms, restoreMs);
+        bench.move(parts);
+        List<String> tethers = bench.leadingOut(parts).stream().map(Joint::id).toList();
+        boolean off = tethers.isEmpty();
+        steps.add(
+                new Step(
+                        costed,
+                        Optional.of(off ? Step.Departure.LIFTED_OFF : Step.Departure.LAID_ASIDE),
+                        tethers,
+                        off ? parts : List.of(),
+                        notes));
+        return Optional.empty();
+    }
+
+    private List<Note> notes(String nextPosture) {
+        return nextPosture.equals(posture) ? List.of() : new Warnings(bench).turningTo(nextPosture);
+    }
+
+    private CostedAct charge(
+            Act act, String nextTool, String nextPosture, long ms, long restoreMs) {
+        long setup = device.setup().setupMs(tool, posture, nextTool, nextPosture);
+        tool = nextTool;
+        posture = nextPosture;
+        return new CostedAct(act, nextTool, nextPosture, ms, restoreMs, setup);
+    }
+
+    private List<String> inOrder(Set<String> parts) {
+        return device.parts().keySet().stream().filter(parts::contains).toList();
+    }
+}

@@ -1,0 +1,58 @@
+package reseat.simulate;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.State;
+
+/** Finds what makes a state one that no unit of a device can be in. */
+final class StartFaults {
+
+    private StartFaults() {}
+
+    static List<String> of(Device device, State start) {
+        List<String> faults = new ArrayList<>();
+        for (String joint : start.released()) {
+            if (!device.joints().containsKey(joint)) {
+                faults.add(
+                        "The start releases joint \""
+                                + joint
+                                + "\", which the device does not have.");
+            }
+        }
+        Set<String> seen = new HashSet<>();
+        for (Set<String> place : start.places()) {
+            for (String part : place) {
+                if (!device.parts().containsKey(part)) {
+                    faults.add(
+                            "The start places part \""
+                                    + part
+                                    + "\", which the device does not have.");
+                } else if (!seen.add(part)) {
+                    faults.add("The start places part \"" + part + "\" twice.");
+                }
+            }
+        }
+        if (faults.isEmpty()) {
+            rigidJointsApart(new Bench(device, start), faults);
+        }
+        return List.copyOf(faults);
+    }
+
+    private static void rigidJointsApart(Bench bench, List<String> faults) {
+        Words words = new Words(bench.device());
+        for (Joint joint : bench.unreleased()) {
+            if (!joint.slack() && bench.isApart(joint)) {
+                faults.add(
+                        Words.sentence(
+                                words.parts(joint.holds())
+                                        + " lie apart at the start although "
+                                        + words.joint(joint)
+                                        + " still holds them together"));
+            }
+        }
+    }
+}

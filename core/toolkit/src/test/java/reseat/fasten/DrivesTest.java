@@ -1,0 +1,226 @@
+package reseat.fasten;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import reseat.fasten.DriverFit.Verdict;
+
+/** Drives (facts 7). */
+class DrivesTest {
+
+    private static final FastenerTables TABLES = FastenerTables.standard();
+    private static final Drives DRIVES = TABLES.drives();
+
+    /** ISO 10664, nbk1560.com technical-19. */
+    @ParameterizedTest
+    @CsvSource({
+        "T3, 1.20, 0.85",
+        "T4, 1.35, 1.00",
+        "T5, 1.50, 1.10",
+        "T6, 1.75, 1.27",
+        "T8, 2.40, 1.75",
+        "T10, 2.80, 2.05",
+        "T15, 3.35, 2.40",
+        "T20, 3.95, 2.85",
+        "T25, 4.50, 3.25",
+        "T30, 5.60, 4.05",
+        "T40, 6.75, 4.85"
+    })
+    void holdsHexalobularSizes(String drive, double a, double b) {
+        assertEquals(a, DRIVES.acrossMm(DRIVES.drive(drive)).orElseThrow());
+        assertEquals(b, row(drive).required("withinMm"));
+    }
+
+    /** JIS B 1012:1985, kikakurui.com B1012: g and b of H. */
+    @ParameterizedTest
+    @CsvSource({
+        "PH0, 0.81, 0.605",
+        "PH1, 1.27, 0.965",
+        "PH2, 2.29, 1.47",
+        "PH3, 3.81, 2.41",
+        "PH4, 5.08, 3.48"
+    })
+    void holdsCrossSizes(String drive, double g, double b) {
+        assertEquals(g, row(drive).required("acrossMm"));
+        assertEquals(b, row(drive).required("withinMm"));
+    }
+
+    /** Size by screw: FreeCAD_FastenersWB FsData, neji-trivia.jp p=1593, mpi-inox.odoo.com. */
+    @ParameterizedTest
+    @CsvSource({
+        "pan, M2, ISO 14583, T6",
+        "pan, M2.5, ISO 14583, T8",
+        "pan, M3, ISO 14583, T10",
+        "pan, M3.5, ISO 14583, T15",
+        "cheese, M4, ISO 14580, T20",
+        "raised-countersunk, M5, ISO 14584, T25",
+        "countersunk, M6, ISO 14581, T30",
+        "pan, M10, ISO 14583, T50",
+        "pan, M1.6, ISO 7045 H, PH0",
+        "pan, M2, ISO 7045 H, PH0",
+        "pan, M2.5, ISO 7045 H, PH1",
+        "pan, M3, ISO 7045 H, PH1",
+        "pan, M3.5, ISO 7045 H, PH2",
+        "pan, M4, ISO 7045 Z, PZ2",
+        "countersunk, M6, ISO 7046 H, PH3",
+        "pan, M8, ISO 7045 H, PH4",
+        "pan, M2, DIN 7985 Z, PZ1",
+        "pan, M3, DIN 7985 Z, PZ1",
+        "pan, M2, JIS B 1111 annex, PH1",
+        "pan, M3, JIS B 1111 annex, PH2",
+        "pan, M8, JIS B 1111 annex, PH3",
+        "truss, M4, JIS B 1111 truss, PH2",
+        "pan, M1.4, JCIS precision, JIS0",
+        "socket, M1.6, ISO 4762, H1.5",
+        "socket, M2.5, ISO 4762, H2",
+        "socket, M3, ISO 4762, H2.5",
+        "socket, M8, ISO 4762, H6",
+        "button, M3, ISO 7380-1, H2",
+        "button, M8, ISO 7380-1, H5",
+        "countersunk, M2, ISO 10642, H1.3",
+        "countersunk, M4, ISO 10642, H2.5",
+        "low-cap, M5, DIN 7984, H3",
+        "set, M3, ISO 4026-4029, H1.5",
+        "set, M8, ISO 4026-4029, H4",
+        "cheese, M1.6, ISO 1207, SL0.4",
+        "cheese, M3, ISO 1207, SL0.8",
+        "cheese, M6, ISO 1207, SL1.6"
+    })
+    void knowsTheDriveOfAScrew(String head, String thread, String standard, String drive) {
+        assertTrue(
+                DRIVES.byScrew(Optional.of(head), TABLES.thread(thread)).stream()
+                        .anyMatch(
+                                r ->
+                                        r.text("standard").equals(standard)
+                                                && r.text("drive").equals(drive)));
+    }
+
+    /** The key difference: M3 is No. 1 in ISO and No. 2 in JIS, M2 0 and 1, M8 4 and 3. */
+    @Test
+    void tellsIsoFromJisRecesses() {
+        for (String[] row :
+                new String[][] {{"M3", "PH1", "PH2"}, {"M2", "PH0", "PH1"}, {"M8", "PH4", "PH3"}}) {
+            assertEquals(row[1], byStandard("ISO 7045 H", row[0]));
+            assertEquals(row[2], byStandard("JIS B 1111 annex", row[0]));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "T5, T5, FITS",
+        "T4, T5, LOOSE",
+        "T3, T5, BLOCKED",
+        "T6, T5, BLOCKED",
+        "TR8, T8, FITS",
+        "T8, TR8, BLOCKED",
+        "TR8, TR8, FITS",
+        "IP6, T6, BLOCKED",
+        "T6, IP6, LOOSE",
+        "IP5, T6, CAMS_OUT",
+        "PH1, PH1, FITS",
+        "PH0, PH1, CAMS_OUT",
+        "PH00, PH0, CAMS_OUT",
+        "PH000, PH0, BLOCKED",
+        "PH2, PH1, BLOCKED",
+        "PH1, PZ1, CAMS_OUT",
+        "PZ1, PH1, CAMS_OUT",
+        "PH0, JIS-S0, CAMS_OUT",
+        "JIS-S0, PH0, LOOSE",
+        "PH1, JIS1, CAMS_OUT",
+        "JIS1, PH1, FITS",
+        "PH0, JIS0, CAMS_OUT",
+        "H1.5, H1.5, FITS",
+        "H1.3, H1.5, CAMS_OUT",
+        "H2, H1.5, BLOCKED",
+        "5L0.8, 5L0.8, FITS",
+        "5L0.8, 5L1.2, CAMS_OUT",
+        "T3, 5L1.2, CAMS_OUT",
+        "5L1.2, T5, BLOCKED",
+        "TW1.5, TW1.5, FITS",
+        "SL2, PH1, CAMS_OUT",
+        "SL0.6, SL0.8, LOOSE",
+        "PH00, TW2.0, CAMS_OUT",
+        "H1.5, T6, CAMS_OUT",
+        "T5, PH0, BLOCKED"
+    })
+    void judgesDriversInRecesses(String driver, String recess, Verdict verdict) {
+        DriverFit fit = DRIVES.fit(DRIVES.drive(driver), DRIVES.drive(recess));
+        assertEquals(verdict, fit.verdict(), fit.toString());
+        assertTrue(!fit.why().isBlank() && !fit.source().isBlank());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "t5, T5",
+        "TX8, T8",
+        "TR8, TR8",
+        "PH00, PH00",
+        "ph1, PH1",
+        "JIS-S0, JIS-S0",
+        "S-cross 0, JIS-S0",
+        "JIS0, JIS0",
+        "JIS-H1, JIS1",
+        "hex 1.5, H1.5",
+        "H1.5, H1.5",
+        "H2.0, H2",
+        "five-lobe 0.8, 5L0.8",
+        "five-lobe-0.8, 5L0.8",
+        "tri-wing 1.5, TW1.5",
+        "TW0.9, TW0.9",
+        "slot 3.2, SL3.2",
+        "IP6, IP6"
+    })
+    void readsTheSpellingsOfDrives(String text, String id) {
+        assertEquals(id, DRIVES.drive(text).id());
+    }
+
+    @Test
+    void namesTheDrivesItKnows() {
+        String message =
+                String.valueOf(
+                        assertThrows(FastenerInputException.class, () -> DRIVES.drive("T11"))
+                                .getMessage());
+        assertTrue(message.contains("There is no drive \"T11\""), message);
+        assertTrue(message.contains("Did you mean"), message);
+        assertTrue(message.contains("T10"), message);
+    }
+
+    /** Torque ranges of the trade, from memory: indicative. */
+    @Test
+    void knowsWhatDriversStand() {
+        assertEquals(0.43, DRIVES.capacityNm(DRIVES.drive("T5")).orElseThrow());
+        assertEquals(2.2, DRIVES.capacityNm(DRIVES.drive("TR8")).orElseThrow());
+        assertTrue(DRIVES.capacityNm(DRIVES.drive("5L0.8")).isEmpty());
+    }
+
+    @Test
+    void listsTheDriversOfARecessBestFirst() {
+        assertEquals("JIS-S0", DRIVES.drivers(DRIVES.drive("JIS-S0")).get(0).driver().id());
+        assertTrue(
+                DRIVES.drivers(DRIVES.drive("JIS-S0")).stream()
+                        .anyMatch(
+                                f ->
+                                        f.driver().id().equals("PH0")
+                                                && f.verdict() == Verdict.CAMS_OUT));
+    }
+
+    private static String byStandard(String standard, String thread) {
+        return DRIVES.byScrew(Optional.of("pan"), TABLES.thread(thread)).stream()
+                .filter(r -> r.text("standard").equals(standard))
+                .map(r -> r.text("drive"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static TableRow row(String drive) {
+        return TABLES.rows(FastenerTable.DRIVES).stream()
+                .filter(r -> r.text("drive").equals(drive))
+                .findFirst()
+                .orElseThrow();
+    }
+}

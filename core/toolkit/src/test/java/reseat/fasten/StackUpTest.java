@@ -1,0 +1,162 @@
+package reseat.fasten;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import reseat.fasten.StackUp.Outcome;
+import reseat.model.Device;
+import reseat.model.Kind;
+import reseat.model.Seat;
+
+class StackUpTest {
+
+    private static final FastenerTables TABLES = FastenerTables.standard();
+
+    @Test
+    void addsUpAThroughSeat() {
+        Device device =
+                bench(6).screw("s", Bench.seat("right").lengths(1.2, 4.2).behind("cell", 1.0))
+                        .build();
+        StackUp lies = StackUp.of(TABLES, device, "s");
+        assertEquals(4.8, lies.reachMm().orElseThrow(), 1e-9);
+        assertEquals(4.2, lies.engagementMm().orElseThrow(), 1e-9);
+        assertTrue(lies.bottomClearanceMm().isEmpty());
+        assertEquals(0.6, lies.protrusionMm().orElseThrow(), 1e-9);
+        assertEquals(0.4, lies.behind().get(0).clearanceMm(), 1e-9);
+        assertEquals(Kind.Role.CELL, lies.behind().get(0).role().orElseThrow());
+        assertEquals(Outcome.FITS, lies.outcome());
+    }
+
+    /** Right screw M2x6: reach 5. What becomes of a screw of another length, in several seats. */
+    @ParameterizedTest
+    @CsvSource({
+        "6.0, FITS",
+        "5.2, FITS",
+        "5.0, FITS",
+        "4.0, STRIPS",
+        "1.0, NO_ENTRY",
+        "6.5, TOUCHES",
+        "6.6, TOUCHES",
+        "6.9, PIERCES"
+    })
+    void judgesLengthsInAThroughSeat(double length, Outcome outcome) {
+        Device device =
+                bench(6).type("other", "M2", length)
+                        .screw("s", Bench.seat("right").lengths(1, 4.5).behind("cell", 1.0))
+                        .build();
+        assertEquals(outcome, swap(device).outcome());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"6, FITS", "6.4, FITS", "6.6, BOTTOMS", "8, BOTTOMS", "4, STRIPS"})
+    void judgesLengthsInABlindHole(double length, Outcome outcome) {
+        Device device =
+                bench(6).type("other", "M2", length)
+                        .screw(
+                                "s",
+                                Bench.seat("right").lengths(1, 5).depth(5.5).behind("board", 0.5))
+                        .build();
+        assertEquals(outcome, swap(device).outcome());
+    }
+
+    @Test
+    void findsAShankThatStopsTheScrew() {
+        Device device =
+                new Bench()
+                        .type("right", "M2", 8, t -> Bench.threaded(t, 5))
+                        .screw("s", Bench.seat("right").lengths(2.5, 6))
+                        .build();
+        StackUp lies = StackUp.of(TABLES, device, "s");
+        assertEquals(Outcome.BOTTOMS, lies.outcome());
+        assertTrue(lies.told().contains("its own shank, 0.5 mm"), lies.told());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "M2, FITS",
+        "M1.6, LOOSE",
+        "M1.4, LOOSE",
+        "M1.8, LOOSE",
+        "M2.5, NO_ENTRY",
+        "M2x0.25, STRIPS",
+        "M2.2, NO_ENTRY",
+        "ST2, STRIPS"
+    })
+    void judgesOtherThreads(String thread, Outcome outcome) {
+        Device device =
+                bench(6).type("other", thread, 6)
+                        .screw("s", Bench.seat("right").lengths(1, 6))
+                        .build();
+        StackUp judged = StackUp.of(TABLES, device, "s", device.screwTypes().get("other"));
+        assertEquals(outcome, judged.outcome(), judged.told());
+    }
+
+    @Test
+    void letsAThinScrewThatDropsThroughHitWhatLiesBehind() {
+        Device device =
+                bench(6).type("other", "M1.6", 9)
+                        .screw("s", Bench.seat("right").lengths(1, 6).behind("cell", 0.5))
+                        .build();
+        assertEquals(Outcome.PIERCES, swap(device).outcome());
+        assertTrue(swap(device).told().contains("the cell"), swap(device).told());
+    }
+
+    @Test
+    void listsSwapsWorstFirstAndLeavesOutWhatDoesNotStart() {
+        Device device =
+                bench(6).type("longer", "M2", 8)
+                        .type("shorter", "M2", 4)
+                        .type("fat", "M3", 6)
+                        .screw("s", Bench.seat("right").lengths(1, 5).behind("display", 1))
+                        .build();
+        List<StackUp> swaps = StackUp.swaps(TABLES, device, "s");
+        assertEquals(List.of("longer", "shorter"), swaps.stream().map(StackUp::screw).toList());
+        assertEquals(Outcome.PIERCES, swaps.get(0).outcome());
+        assertEquals(Outcome.STRIPS, swaps.get(1).outcome());
+    }
+
+    @Test
+    void saysWhichFactsAreMissing() {
+        Device device = bench(6).screw("s", Bench.seat("right").unmeasured()).build();
+        StackUp lies = StackUp.of(TABLES, device, "s");
+        assertEquals(Outcome.UNKNOWN, lies.outcome());
+        assertEquals(List.of("clamped thickness", "depth of thread"), lies.missing());
+        assertTrue(lies.told().contains("are not known"), lies.told());
+    }
+
+    @Test
+    void asksNutsForThreeTurnsOnly() {
+        Device device =
+                bench(3).screw("s", Bench.seat("right").form(Seat.Form.NUT).lengths(1.7, 1.6))
+                        .build();
+        assertEquals(Outcome.FITS, StackUp.of(TABLES, device, "s").outcome());
+    }
+
+    @Test
+    void ordersOutcomesFromHarmlessToWorst() {
+        assertEquals(
+                List.of(
+                        "NO_ENTRY",
+                        "FITS",
+                        "UNKNOWN",
+                        "LOOSE",
+                        "STRIPS",
+                        "BOTTOMS",
+                        "TOUCHES",
+                        "PIERCES"),
+                Stream.of(Outcome.values()).map(Outcome::name).toList());
+    }
+
+    private static StackUp swap(Device device) {
+        return StackUp.of(TABLES, device, "s", device.screwTypes().get("other"));
+    }
+
+    private static Bench bench(double length) {
+        return new Bench().type("right", "M2", length);
+    }
+}

@@ -1,0 +1,93 @@
+package reseat.fasten;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.model.Device;
+
+class TrayPlanTest {
+
+    private static final FastenerTables TABLES = FastenerTables.standard();
+
+    /**
+     * Three lengths a hair apart over a cell, one screw of another drive, one of another finish.
+     */
+    private static Device device() {
+        return new Bench()
+                .type("m2x4", "M2", 4)
+                .type("m2x4.8", "M2", 4.8)
+                .type("m2x5.5", "M2", 5.5)
+                .type("m2x4-ph", "M2", 4, t -> Bench.drive(t, "PH0"))
+                .type("m2x4-silver", "M2", 4, t -> Bench.finish(t, "silver"))
+                .screw("a", Bench.seat("m2x4").lengths(1, 3).behind("cell", 0.2))
+                .screw("b", Bench.seat("m2x4.8").lengths(1.8, 3).behind("cell", 0.2))
+                .screw("c", Bench.seat("m2x5.5").lengths(2.5, 3).behind("board", 0.2))
+                .screw("d", Bench.seat("m2x4-ph").lengths(1, 3))
+                .screw("e", Bench.seat("m2x4-silver").lengths(1, 3))
+                .screw("a2", Bench.seat("m2x4").lengths(1, 3).behind("cell", 0.2))
+                .build();
+    }
+
+    @Test
+    void weighsLookAlikesByWhatASwapDoes() {
+        LookAlikes alike = LookAlikes.of(TABLES, device());
+        LookAlikes.Pair pair = alike.pair("m2x4.8", "m2x4").orElseThrow();
+        assertEquals(6, pair.weight());
+        assertTrue(pair.dangerous());
+        assertEquals(List.of("length 4 mm / 4.8 mm"), pair.differences());
+        assertEquals("a", pair.worst().orElseThrow().joint());
+        assertEquals(pair, alike.pairs().get(0));
+    }
+
+    @Test
+    void leavesOutWhatAPersonSees() {
+        LookAlikes alike = LookAlikes.of(TABLES, device());
+        assertTrue(alike.pair("m2x4", "m2x5.5").isEmpty(), "1.5 mm of length");
+        assertTrue(alike.pair("m2x4", "m2x4-ph").isEmpty(), "another bit");
+        assertTrue(alike.pair("m2x4", "m2x4-silver").isEmpty(), "another finish");
+        assertTrue(alike.pair("m2x4", "m2x4").isEmpty());
+    }
+
+    @Test
+    void looksOnlyAtTheScrewsOfAPlan() {
+        LookAlikes alike =
+                LookAlikes.of(TABLES, device(), List.of("a", "c", "d"), LookAlikes.Eye.of(TABLES));
+        assertEquals(List.of("m2x4", "m2x5.5", "m2x4-ph"), alike.types());
+        assertTrue(alike.pairs().isEmpty());
+    }
+
+    @Test
+    void laysDangerousScrewsApartInTheOrderTheyComeOut() {
+        TrayPlan plan =
+                TrayPlan.of(
+                        device(),
+                        List.of("b", "a", "c", "d", "e", "a2"),
+                        LookAlikes.of(TABLES, device()));
+        assertEquals(2, plan.compartments().size());
+        assertTrue(plan.proved());
+        assertEquals("m2x4.8", plan.compartments().get(0).content().get(0).screw());
+        assertTrue(plan.proof().startsWith("Fewer will not do: m2x4.8, m2x"), plan.proof());
+        assertEquals(
+                List.of("a", "a2"),
+                plan.compartments().stream()
+                        .flatMap(c -> c.content().stream())
+                        .filter(lot -> lot.screw().equals("m2x4"))
+                        .findFirst()
+                        .orElseThrow()
+                        .joints());
+    }
+
+    @Test
+    void needsOneCompartmentWhereNothingIsDangerous() {
+        TrayPlan plan = TrayPlan.of(device(), List.of("d", "e"), LookAlikes.of(TABLES, device()));
+        assertEquals(1, plan.compartments().size());
+        assertEquals("No two of these screws are dangerous to confuse.", plan.proof());
+        assertEquals(
+                0,
+                TrayPlan.of(device(), List.of(), LookAlikes.of(TABLES, device()))
+                        .compartments()
+                        .size());
+    }
+}

@@ -1,0 +1,135 @@
+package reseat.graph;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Move;
+import reseat.model.Part;
+import reseat.model.SetupTable;
+import reseat.model.Supply;
+import reseat.model.Tool;
+import reseat.model.Way;
+
+/**
+ * States toy devices, one short line a fact. The base is {@code frame}; all is done by hand face up
+ * and takes 1000 + 500 ms unless a line says otherwise; each change of tool takes 200 ms.
+ *
+ * <p>A part: {@code "lid under tape tool t5 spare glass"}. A joint: {@code "plug holds fan board
+ * under lid needs cell cuts dock slack tool t5 or spudger ruins label"}, its site last among what
+ * it holds.
+ */
+public final class Toy {
+
+    private static final List<String> TOOLS = List.of("hand", "t5", "spudger", "heat-mat");
+
+    private Toy() {}
+
+    /**
+     * States a device.
+     *
+     * @param facts lines that begin with {@code part} or {@code joint}
+     */
+    public static Device of(String... facts) {
+        return Device.build(
+                "toy",
+                device -> {
+                    device.base("frame").hand("hand").usualPosture("face-up").setup(setup());
+                    TOOLS.forEach(
+                            id -> device.add(new Tool(id, id, Optional.empty(), Optional.empty())));
+                    device.add(new Supply("cell", "Cell")).add(new Supply("dock", "Dock"));
+                    device.add(part(Map.of("part", List.of("frame"))));
+                    for (String fact : facts) {
+                        Map<String, List<String>> words = words(fact);
+                        if (words.containsKey("part")) {
+                            device.add(part(words));
+                        } else {
+                            device.add(joint(words));
+                        }
+                    }
+                });
+    }
+
+    private static Map<String, List<String>> words(String fact) {
+        List<String> keys =
+                List.of(
+                        "part", "joint", "under", "tool", "spare", "holds", "needs", "cuts",
+                        "slack", "or", "ruins");
+        Map<String, List<String>> words = new LinkedHashMap<>();
+        String key = "";
+        for (String word : fact.split(" ")) {
+            if (keys.contains(word)) {
+                key = word;
+                words.put(key, List.of());
+            } else {
+                String[] longer = words.get(key).toArray(String[]::new);
+                longer = Arrays.copyOf(longer, longer.length + 1);
+                longer[longer.length - 1] = word;
+                words.put(key, List.of(longer));
+            }
+        }
+        return words;
+    }
+
+    private static List<String> all(Map<String, List<String>> words, String key) {
+        return words.getOrDefault(key, List.of());
+    }
+
+    private static Part part(Map<String, List<String>> words) {
+        String id = words.get("part").get(0);
+        String tool = words.containsKey("tool") ? words.get("tool").get(0) : "hand";
+        Move move = new Move("lift", tool, "face-up", 1000, 500, List.of(), List.of());
+        return new Part(
+                id,
+                id,
+                "part",
+                all(words, "under"),
+                id.equals("frame") ? Optional.empty() : Optional.of(move),
+                all(words, "spare"),
+                Optional.empty(),
+                List.of(),
+                List.of());
+    }
+
+    private static Joint joint(Map<String, List<String>> words) {
+        String id = words.get("joint").get(0);
+        Map<String, Way> ways = new LinkedHashMap<>();
+        List<String> tools = words.getOrDefault("tool", List.of("hand"));
+        for (String tool : tools) {
+            ways.put(tool, way(tool, all(words, "ruins")));
+        }
+        all(words, "or").forEach(tool -> ways.put(tool, way(tool, List.of())));
+        return new Joint(
+                id,
+                id,
+                "joint",
+                all(words, "holds"),
+                all(words, "under"),
+                words.containsKey("slack"),
+                all(words, "needs"),
+                all(words, "cuts"),
+                ways,
+                Optional.empty(),
+                Optional.empty(),
+                1);
+    }
+
+    private static Way way(String tool, List<String> ruins) {
+        return new Way(
+                tool, "undo", tool, "face-up", 1000, 500, List.of(), ruins, "", List.of(),
+                List.of());
+    }
+
+    private static SetupTable setup() {
+        Map<String, Map<String, Long>> table = new LinkedHashMap<>();
+        for (String from : TOOLS) {
+            Map<String, Long> row = new LinkedHashMap<>();
+            TOOLS.forEach(to -> row.put(to, from.equals(to) ? 0L : 200L));
+            table.put(from, row);
+        }
+        return new SetupTable(table, Map.of("face-up", Map.of("face-up", 0L)));
+    }
+}

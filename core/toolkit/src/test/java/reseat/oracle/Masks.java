@@ -1,0 +1,364 @@
+package reseat.oracle;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Move;
+import reseat.model.Part;
+import reseat.model.State;
+import reseat.model.Way;
+
+/**
+ * A device as bit masks, and the rules of the model over one number per state.
+ *
+ * <p>A state is a long: bits 0-23 released joints; from bit 24 three bits for the place of each
+ * part, places numbered by first occurrence; from bit 48 three bits each for tool and posture; from
+ * bit 54 what has been done that must be done.
+ */
+final class Masks {
+
+    static final int MAX_JOINTS = 24;
+    static final int MAX_PARTS = 8;
+    private static final int PLACE = 24;
+    private static final int TOOL = 48;
+    private static final int POSTURE = 51;
+    static final int DONE = 54;
+
+    final Device device;
+    final List<String> partIds;
+    final List<String> jointIds;
+    final List<String> toolIds;
+    final List<String> postureIds;
+    final int parts;
+    final int joints;
+    final int base;
+    final int[] holds;
+    final int[] site;
+    final int[] hiddenBy;
+    final int[] blockedBy;
+    final boolean[] slack;
+
+    /** For each joint, for each supply it needs, the joints that cut it. */
+    private final int[][] cutBy;
+
+    final List<List<WayFacts>> ways = new ArrayList<>();
+    final int[] moveTool;
+    final int[] movePosture;
+    final long[] moveMs;
+    final long[] moveRestoreMs;
+
+    /** For each set of parts, the rigid joints that lead out of it. */
+    private final int[] rigidOut;
+
+    /**
+     * For each set of parts, whether one tool and posture do for all, and the base is not among
+     * them.
+     */
+    private final boolean[] movable;
+
+    private final long[][] toolChange;
+    private final long[][] postureChange;
+
+    /** A way of a joint: tool, posture, and time with restore time. */
+    record WayFacts(Way way, int tool, int posture, long ms) {}
+
+    Masks(Device device) {
+        this.device = device;
+        partIds = List.copyOf(device.parts().keySet());
+        jointIds = List.copyOf(device.joints().keySet());
+        toolIds = device.setup().tools();
+        postureIds = device.setup().postures();
+        parts = partIds.size();
+        joints = jointIds.size();
+        if (parts > MAX_PARTS
+                || joints > MAX_JOINTS
+                || toolIds.size() > 8
+                || postureIds.size() > 8) {
+            throw new IllegalArgumentException("too large for the oracle");
+        }
+        base = partIds.indexOf(device.base());
+        holds = new int[joints];
+        site = new int[joints];
+        hiddenBy = new int[joints];
+        slack = new boolean[joints];
+        cutBy = new int[joints][];
+        for (int j = 0; j < joints; j++) {
+            Joint joint = device.joint(jointIds.get(j));
+            holds[j] = mask(joint.holds(), partIds);
+            site[j] = partIds.indexOf(joint.holds().get(joint.holds().size() - 1));
+            hiddenBy[j] = mask(joint.under(), partIds);
+            slack[j] = joint.slack();
+            cutBy[j] = joint.needs().stream().mapToInt(this::isolators).toArray();
+            List<WayFacts> facts = new ArrayList<>();
+            for (Way way : joint.ways().values()) {
+                facts.add(
+                        new WayFacts(
+                                way,
+                                toolIds.indexOf(way.tool()),
+                                postureIds.indexOf(way.posture()),
+                                way.ms() + way.restoreMs()));
+            }
+            ways.add(facts);
+        }
+        blockedBy = new int[parts];
+        moveTool = new int[parts];
+        movePosture = new int[parts];
+        moveMs = new long[parts];
+        moveRestoreMs = new long[parts];
+        for (int p = 0; p < parts; p++) {
+            Part part = device.part(partIds.get(p));
+            blockedBy[p] = mask(part.under(), partIds);
+            if (p != base) {
+                Move move = part.move().orElseThrow();
+                moveTool[p] = toolIds.indexOf(move.tool());
+                movePosture[p] = postureIds.indexOf(move.posture());
+                moveMs[p] = move.ms();
+                moveRestoreMs[p] = move.restoreMs();
+            }
+        }
+        rigidOut = new int[1 << parts];
+        movable = new boolean[1 << parts];
+        for (int set = 1; set < 1 << parts; set++) {
+            movable[set] = (set >> base & 1) == 0 && agree(set);
+            for (int j = 0; j < joints; j++) {
+                if (!slack[j] && (holds[j] & set) != 0 && (holds[j] & ~set) != 0) {
+                    rigidOut[set] |= 1 << j;
+                }
+            }
+        }
+        toolChange = table(toolIds, true);
+        postureChange = table(postureIds, false);
+    }
+
+    private long[][] table(List<String> ids, boolean tool) {
+        long[][] ms = new long[ids.size()][ids.size()];
+        for (int from = 0; from < ids.size(); from++) {
+            for (int to = 0; to < ids.size(); to++) {
+                ms[from][to] =
+                        tool
+                                ? device.setup().toolChangeMs(ids.get(from), ids.get(to))
+                                : device.setup().postureChangeMs(ids.get(from), ids.get(to));
+            }
+        }
+        return ms;
+    }
+
+    private boolean agree(int set) {
+        int first = Integer.numberOfTrailingZeros(set);
+        for (int p = 0; p < parts; p++) {
+            if ((set >> p & 1) != 0
+                    && (moveTool[p] != moveTool[first] || movePosture[p] != movePosture[first])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int isolators(String supply) {
+        int found = 0;
+        for (int j = 0; j < joints; j++) {
+            if (device.joint(jointIds.get(j)).cuts().contains(supply)) {
+                found |= 1 << j;
+            }
+        }
+        return found;
+    }
+
+    static int mask(Collection<String> ids, List<String> all) {
+        int mask = 0;
+        for (String id : ids) {
+            mask |= 1 << all.indexOf(id);
+        }
+        return mask;
+    }
+
+    int partMask(Collection<String> ids) {
+        return mask(ids, partIds);
+    }
+
+    // ---- states
+
+    long encode(State state) {
+        int[] place = new int[parts];
+        int next = 1;
+        for (var together : state.places()) {
+            if (!together.contains(device.base())) {
+                for (String part : together) {
+                    place[partIds.indexOf(part)] = next;
+                }
+                next++;
+            }
+        }
+        long encoded = mask(state.released(), jointIds) | packed(place);
+        return inHand(
+                encoded, toolIds.indexOf(device.hand()), postureIds.indexOf(device.usualPosture()));
+    }
+
+    /** Returns the places other than that of the base, as masks of parts. */
+    List<Integer> placesAside(long state) {
+        List<Integer> found = new ArrayList<>();
+        for (int p = 0; p < parts; p++) {
+            int place = placeMask(state, p);
+            if (Integer.numberOfTrailingZeros(place) == p && (place >> base & 1) == 0) {
+                found.add(place);
+            }
+        }
+        return found;
+    }
+
+    /** Returns a state as the model writes it, without what is in hand. */
+    State decode(long state) {
+        Set<String> released = new LinkedHashSet<>();
+        for (int j = 0; j < joints; j++) {
+            if ((released(state) >> j & 1) != 0) {
+                released.add(jointIds.get(j));
+            }
+        }
+        List<Set<String>> places = new ArrayList<>();
+        for (int place : placesAside(state)) {
+            places.add(new LinkedHashSet<>(((Act.MoveParts) moveAct(place)).parts()));
+        }
+        return new State(released, places);
+    }
+
+    static int released(long state) {
+        return (int) (state & 0xFFFFFF);
+    }
+
+    static int tool(long state) {
+        return (int) (state >> TOOL & 7);
+    }
+
+    static int posture(long state) {
+        return (int) (state >> POSTURE & 7);
+    }
+
+    static int done(long state) {
+        return (int) (state >>> DONE);
+    }
+
+    static long inHand(long state, int tool, int posture) {
+        return state & ~(63L << TOOL) | (long) tool << TOOL | (long) posture << POSTURE;
+    }
+
+    private static int placeOf(long state, int part) {
+        return (int) (state >> PLACE + 3 * part & 7);
+    }
+
+    int placeMask(long state, int part) {
+        int place = placeOf(state, part);
+        int mask = 0;
+        for (int p = 0; p < parts; p++) {
+            if (placeOf(state, p) == place) {
+                mask |= 1 << p;
+            }
+        }
+        return mask;
+    }
+
+    private long packed(int[] place) {
+        int[] number = new int[MAX_PARTS + 2];
+        int next = 0;
+        long packed = 0;
+        for (int p = 0; p < parts; p++) {
+            if (number[place[p]] == 0) {
+                number[place[p]] = ++next;
+            }
+            packed |= (long) (number[place[p]] - 1) << PLACE + 3 * p;
+        }
+        return packed;
+    }
+
+    // ---- acts
+
+    boolean mayRelease(long state, int joint) {
+        int released = released(state);
+        if ((released >> joint & 1) != 0
+                || (hiddenBy[joint] & placeMask(state, site[joint])) != 0) {
+            return false;
+        }
+        for (int isolators : cutBy[joint]) {
+            if ((isolators & released) == 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    boolean mayMove(long state, int set) {
+        if (set == 0 || !movable[set] || (rigidOut[set] & ~released(state)) != 0) {
+            return false;
+        }
+        for (int p = 0; p < parts; p++) {
+            if ((set >> p & 1) != 0
+                    && (blockedBy[p] & ~set) != 0
+                    && (blockedBy[p] & ~set & placeMask(state, p)) != 0) {
+                return false;
+            }
+        }
+        return hangsTogether(released(state), set);
+    }
+
+    private boolean hangsTogether(int released, int set) {
+        int reached = set & -set;
+        int before;
+        do {
+            before = reached;
+            for (int j = 0; j < joints; j++) {
+                if ((released >> j & 1) == 0 && (holds[j] & reached) != 0) {
+                    reached |= holds[j] & set;
+                }
+            }
+        } while (reached != before);
+        return reached == set;
+    }
+
+    long afterRelease(long state, int joint, WayFacts way) {
+        return inHand(state | 1L << joint, way.tool, way.posture);
+    }
+
+    long afterMove(long state, int set) {
+        int[] place = new int[parts];
+        for (int p = 0; p < parts; p++) {
+            place[p] = (set >> p & 1) != 0 ? MAX_PARTS + 1 : placeOf(state, p);
+        }
+        int first = Integer.numberOfTrailingZeros(set);
+        long keep = state & ~(0xFFFFFFL << PLACE);
+        return inHand(keep | packed(place), moveTool[first], movePosture[first]);
+    }
+
+    long setupMs(long from, int tool, int posture) {
+        return toolChange[tool(from)][tool] + postureChange[posture(from)][posture];
+    }
+
+    long moveCost(int set) {
+        long ms = 0;
+        long restore = 0;
+        for (int p = 0; p < parts; p++) {
+            if ((set >> p & 1) != 0) {
+                ms = Math.max(ms, moveMs[p]);
+                restore = Math.max(restore, moveRestoreMs[p]);
+            }
+        }
+        return ms + restore;
+    }
+
+    Act moveAct(int set) {
+        List<String> ids = new ArrayList<>();
+        for (int p = 0; p < parts; p++) {
+            if ((set >> p & 1) != 0) {
+                ids.add(partIds.get(p));
+            }
+        }
+        return new Act.MoveParts(ids);
+    }
+
+    Act releaseAct(int joint, WayFacts way) {
+        return new Act.Release(jointIds.get(joint), way.way.id());
+    }
+}

@@ -1,0 +1,95 @@
+package reseat.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import reseat.model.Act;
+import reseat.model.Signal;
+
+class PlanNotesTest {
+
+    private final Plan plan = Given.boardOut();
+    private final PlanNotes notes = PlanNotes.of(plan, Rebuild.of(plan));
+
+    @Test
+    void givesGraverAdviceFirst() {
+        for (List<Advice> each : both()) {
+            List<Signal> signals = each.stream().map(Advice::signal).toList();
+            assertEquals(signals.stream().sorted().toList(), signals);
+        }
+    }
+
+    @Test
+    void marksAHazardAsNewOnceAlone() {
+        List<Advice> cell =
+                both().stream()
+                        .flatMap(List::stream)
+                        .filter(advice -> advice.subject().equals("lithium-cell"))
+                        .toList();
+
+        assertTrue(cell.size() > 1);
+        assertFalse(cell.get(0).again());
+        assertTrue(cell.stream().skip(1).allMatch(Advice::again));
+    }
+
+    @Test
+    void warnsOfHazardsOfPrepareActs() {
+        assertTrue(
+                notes.teardown().get(0).stream()
+                        .anyMatch(advice -> advice.subject().equals("swollen-cell")));
+    }
+
+    @Test
+    void warnsOfMagnetsWhileTheyAreInPlace() {
+        boolean speakerIn = true;
+        for (int at = 0; at < plan.acts().size(); at++) {
+            Act act = plan.acts().get(at).act();
+            boolean screw = act.id().startsWith("release:board-screw");
+            boolean warned = has(notes.teardown().get(at), Advice.Kind.MAGNET);
+            assertEquals(screw && speakerIn, warned && screw, act.id());
+            if (act instanceof Act.MoveParts move && move.parts().contains("speaker")) {
+                speakerIn = false;
+            }
+        }
+    }
+
+    @Test
+    void saysUntilWhichActALatchIsHeld() {
+        for (int at = 0; at < plan.acts().size(); at++) {
+            if (plan.acts().get(at).act().id().startsWith("release:latch-fit")) {
+                Advice hold =
+                        notes.teardown().get(at).stream()
+                                .filter(advice -> advice.kind() == Advice.Kind.KEEP_HOLD)
+                                .findFirst()
+                                .orElseThrow();
+                int until = hold.until().orElseThrow();
+                assertEquals("move:latch", plan.acts().get(until).act().id());
+                assertEquals("Keep holding Latch fit until Latch is moved", hold.text());
+                return;
+            }
+        }
+        throw new AssertionError("the plan leaves the latch alone");
+    }
+
+    @Test
+    void warnsBeforeAClosingWithoutReturn() {
+        Rebuild rebuild = Rebuild.of(plan);
+        for (int at = 0; at < rebuild.acts().size(); at++) {
+            assertEquals(
+                    rebuild.acts().get(at).irreversible(),
+                    has(notes.rebuild().get(at), Advice.Kind.NO_WAY_BACK));
+        }
+    }
+
+    private List<List<Advice>> both() {
+        return Stream.concat(notes.teardown().stream(), notes.rebuild().stream()).toList();
+    }
+
+    private static boolean has(List<Advice> advice, Advice.Kind kind) {
+        return advice.stream().anyMatch(each -> each.kind() == kind);
+    }
+}
