@@ -172,6 +172,7 @@ public final class OrderSolver {
         if (ready) {
             beams[0].use(current.completion(0), current.windows(0));
             beams[1].use(current.completion(1), current.windows(1));
+            annealer.avoidClosed(current.windows(0));
         }
         priceSlice *= 2;
     }
