@@ -25,6 +25,7 @@ final class MoveBound {
      */
     private record Leave(int below, int node) {}
 
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
     private record Debt(int part, int below, boolean[] company) {}
 
     private final Compiled c;
