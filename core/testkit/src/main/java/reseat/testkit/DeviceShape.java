@@ -25,7 +25,8 @@ public record DeviceShape(
         double alike) {
 
     /** A device of the size of a notebook. */
-    public static final DeviceShape NOTEBOOK = new DeviceShape(35, 110, 1.5, 5, 3, 0.15, 0.15, 1, 3);
+    public static final DeviceShape NOTEBOOK =
+            new DeviceShape(35, 110, 1.5, 5, 3, 0.15, 0.15, 1, 3);
 
     public DeviceShape {
         if (parts < 2 || joints < parts - 1 || postures < 1 || tools < 0 || alike < 1) {

@@ -17,9 +17,10 @@ import reseat.model.Supply;
 import reseat.model.Way;
 
 /**
- * Makes devices of any size, the same for the same shape and seed. Parts are mounted one after the other onto earlier ones
- * and covered by later ones alone, so that taking them off in the reverse order always works and a full teardown exists.
- * What is near in that order is near in the device: covers and sites are drawn from the neighbourhood, as in real ones.
+ * Makes devices of any size, the same for the same shape and seed. Parts are mounted one after the
+ * other onto earlier ones and covered by later ones alone, so that taking them off in the reverse
+ * order always works and a full teardown exists. What is near in that order is near in the device:
+ * covers and sites are drawn from the neighbourhood, as in real ones.
  */
 public final class GeneratedDevice {
 
@@ -62,7 +63,17 @@ public final class GeneratedDevice {
         for (int k = 1; k <= shape.supplies(); k++) {
             facts.add(new Supply("supply-" + k, "Supply " + k));
         }
-        facts.add(new Part("base", "Base", "part", List.of(), Optional.empty(), List.of(), Optional.empty(), List.of(), List.of()));
+        facts.add(
+                new Part(
+                        "base",
+                        "Base",
+                        "part",
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of()));
         for (int p = 1; p < shape.parts(); p++) {
             site[p] = p == 1 || random.nextInt(100) < 40 ? 0 : earlier(p);
             facts.add(part(p));
@@ -76,15 +87,25 @@ public final class GeneratedDevice {
     private Part part(int p) {
         Set<String> under = new LinkedHashSet<>();
         covers(p, under);
-        Move move = new Move(
-                "lift",
-                random.nextInt(100) < 80 ? HAND : any(tools),
-                random.nextInt(100) < 70 ? postures.get(0) : any(postures),
-                1000 + random.nextInt(4000),
-                1000 + random.nextInt(5000),
+        Move move =
+                new Move(
+                        "lift",
+                        random.nextInt(100) < 80 ? HAND : any(tools),
+                        random.nextInt(100) < 70 ? postures.get(0) : any(postures),
+                        1000 + random.nextInt(4000),
+                        1000 + random.nextInt(5000),
+                        List.of(),
+                        List.of());
+        return new Part(
+                name(p),
+                "Part " + p,
+                "part",
+                List.copyOf(under),
+                Optional.of(move),
+                List.of(),
+                Optional.empty(),
                 List.of(),
                 List.of());
-        return new Part(name(p), "Part " + p, "part", List.copyOf(under), Optional.of(move), List.of(), Optional.empty(), List.of(), List.of());
     }
 
     /** Adds the joints of a part; returns how many. */
@@ -93,7 +114,10 @@ public final class GeneratedDevice {
         int wanted = Math.max(1, p == shape.parts() - 1 ? shape.joints() - before : fair);
         int made = 0;
         while (made < wanted) {
-            int alike = Math.min(wanted - made, 1 + random.nextInt((int) Math.round(2 * shape.alike() - 1)));
+            int alike =
+                    Math.min(
+                            wanted - made,
+                            1 + random.nextInt((int) Math.round(2 * shape.alike() - 1)));
             joint(facts, p, made, alike, made == 0);
             made += alike;
         }
@@ -119,14 +143,28 @@ public final class GeneratedDevice {
         int isolator = shape.parts() - 1 - p;
         if (shape.supplies() > 0 && first == 0 && isolator < shape.supplies()) {
             cuts.add("supply-" + (isolator + 1));
-        } else if (shape.supplies() > 0 && random.nextInt(100) < 20 && p < shape.parts() - shape.supplies()) {
+        } else if (shape.supplies() > 0
+                && random.nextInt(100) < 20
+                && p < shape.parts() - shape.supplies()) {
             needs.add("supply-" + (1 + random.nextInt(shape.supplies())));
         }
         Map<String, Way> ways = ways();
         for (int k = 0; k < alike; k++) {
             String id = name(p) + "-j" + (first + k + 1);
-            facts.add(new Joint(
-                    id, id, "joint", List.copyOf(holds), List.copyOf(under), slack, needs, k == 0 ? cuts : List.of(), ways, Optional.empty(), Optional.empty(), 1));
+            facts.add(
+                    new Joint(
+                            id,
+                            id,
+                            "joint",
+                            List.copyOf(holds),
+                            List.copyOf(under),
+                            slack,
+                            needs,
+                            k == 0 ? cuts : List.of(),
+                            ways,
+                            Optional.empty(),
+                            Optional.empty(),
+                            1));
         }
     }
 
@@ -135,9 +173,20 @@ public final class GeneratedDevice {
         int count = random.nextDouble() < shape.alternatives() ? 2 : 1;
         for (int k = 1; k <= count; k++) {
             String posture = random.nextInt(100) < 75 ? postures.get(0) : any(postures);
-            ways.put("way-" + k, new Way(
-                    "way-" + k, "release", any(tools), posture, 1000 + random.nextInt(6000), 1000 + random.nextInt(7000),
-                    List.of(), List.of(), "", List.of(), List.of()));
+            ways.put(
+                    "way-" + k,
+                    new Way(
+                            "way-" + k,
+                            "release",
+                            any(tools),
+                            posture,
+                            1000 + random.nextInt(6000),
+                            1000 + random.nextInt(7000),
+                            List.of(),
+                            List.of(),
+                            "",
+                            List.of(),
+                            List.of()));
         }
         return ways;
     }
