@@ -1,6 +1,10 @@
 package reseat.internal.plan;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
@@ -49,8 +53,45 @@ final class Cases {
      */
     long run(@Nullable Node known) {
         best = known;
-        long bound = known == null ? search(fresh()) : split(known.steps(), 0);
+        descend();
+        long bound = known == null ? search(fresh()) : split(route(), 0);
         return Math.min(bound, cost());
+    }
+
+    /**
+     * Tries the best route without each of the acts that not every way needs, as long as that makes
+     * it better.
+     */
+    private void descend() {
+        boolean better = true;
+        while (better && !limits.over()) {
+            better = false;
+            Landmarks.Assumptions here = landmarks.assumptions();
+            Node start = fresh();
+            for (int act : undecided(judge.judge(start, 0), route())) {
+                long before = cost();
+                exclude(act);
+                Node probe = fresh();
+                judge.judge(probe, 0);
+                if (probe.rest < before) {
+                    better(beam(before));
+                }
+                landmarks.assume(here);
+                better |= cost() < before;
+                if (better || limits.over()) {
+                    break;
+                }
+            }
+        }
+    }
+
+    private List<Node.Step> route() {
+        return best == null ? List.of() : best.steps();
+    }
+
+    private @Nullable Node beam(long toBeat) {
+        return new Beam(task, judge, new Expander(task, landmarks), limits)
+                .run(fresh(), BEAM_WIDTH, true, toBeat);
     }
 
     private long split(List<Node.Step> route, long inherited) {
@@ -59,7 +100,7 @@ final class Cases {
         if (bound >= cost() || limits.over()) {
             return bound;
         }
-        int act = undecided(judge.judge(start, 0), route);
+        int act = choose(start, route);
         if (act < 0) {
             return Math.max(bound, search(start));
         }
@@ -80,8 +121,7 @@ final class Cases {
         if (start.rest >= cost()) {
             return start.rest;
         }
-        Beam beam = new Beam(task, judge, new Expander(task, landmarks), limits);
-        Node found = beam.run(fresh(), BEAM_WIDTH, true, Bound.NEVER);
+        Node found = beam(Bound.NEVER);
         if (found == null) {
             return limits.over() ? inherited : Math.max(inherited, search(start));
         }
@@ -98,26 +138,60 @@ final class Cases {
     }
 
     /**
-     * Returns the first act of a route that is neither needed nor decided: a node, or a part past
-     * all nodes; or -1.
+     * Returns the acts of a route that are neither needed nor decided: nodes, and parts past all
+     * nodes.
      */
-    private int undecided(long[] needs, List<Node.Step> route) {
+    private List<Integer> undecided(long[] needs, List<Node.Step> route) {
+        List<Integer> acts = new ArrayList<>();
         for (Node.Step step : route) {
-            if (step instanceof Node.Step.Release release) {
-                if (!Bits.get(needs, release.node()) && !landmarks.isClosed(release.node())) {
-                    return release.node();
-                }
-            } else if (step instanceof Node.Step.Move move) {
-                for (int p : move.parts()) {
-                    if (!Bits.get(needs, landmarks.moveBit(p))
-                            && !landmarks.isPinned(p)
-                            && c.startPlace[p] == c.startPlace[c.base]) {
-                        return c.nodes + p;
-                    }
+            for (int act : acts(step)) {
+                if (!Bits.get(needs, act) && !acts.contains(act)) {
+                    acts.add(act);
                 }
             }
         }
-        return -1;
+        return acts;
+    }
+
+    /** Returns the act of a route whose two cases are bounded best, or -1. */
+    private int choose(Node start, List<Node.Step> route) {
+        long[] needs = judge.judge(start, 0);
+        Map<Integer, Long> with = new LinkedHashMap<>();
+        for (int act : undecided(needs, route)) {
+            long[] more = needs.clone();
+            if (act < c.nodes) {
+                Bits.addAll(more, landmarks.needsOfRelease(act));
+            } else {
+                landmarks.addMove(more, act - c.nodes);
+            }
+            with.put(act, judge.bound(start, more, 0));
+        }
+        int chosen = -1;
+        long most = -1;
+        Landmarks.Assumptions here = landmarks.assumptions();
+        for (Map.Entry<Integer, Long> act : with.entrySet()) {
+            exclude(act.getKey());
+            Node probe = fresh();
+            judge.judge(probe, 0);
+            landmarks.assume(here);
+            long least = Math.min(cost(), Math.min(probe.rest, act.getValue()));
+            if (least > most) {
+                most = least;
+                chosen = act.getKey();
+            }
+        }
+        return chosen;
+    }
+
+    /** Returns the acts of a step that can be excluded and forced. */
+    private int[] acts(Node.Step step) {
+        if (step instanceof Node.Step.Release release) {
+            return landmarks.isClosed(release.node()) ? new int[0] : new int[] {release.node()};
+        }
+        return Arrays.stream(((Node.Step.Move) step).parts())
+                .filter(p -> !landmarks.isPinned(p) && c.startPlace[p] == c.startPlace[c.base])
+                .map(landmarks::moveBit)
+                .toArray();
     }
 
     private void exclude(int act) {

@@ -15,7 +15,8 @@ final class Search {
 
     private static final int FIRST_WIDTH = 2;
     private static final int WIDER = 4;
-    private static final int WIDEST_BEFORE_PROOF = 8;
+    private static final int WIDEST_BEFORE_CASES = 8;
+    private static final int WIDEST = 2048;
 
     private final Task task;
     private final Limits limits;
@@ -40,9 +41,11 @@ final class Search {
         }
         long bound = start.rest;
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
-        int width = FIRST_WIDTH;
-        for (;
-                width <= WIDEST_BEFORE_PROOF && cost() > bound && limits.used() < 0.3;
+        // where routes part, cases find more than a wide beam does; a full teardown has one route
+        double share = task.need.teardown() ? 0.8 : 0.3;
+        int widest = task.need.teardown() ? WIDEST : WIDEST_BEFORE_CASES;
+        for (int width = FIRST_WIDTH;
+                width <= widest && cost() > bound && limits.used() < share;
                 width *= WIDER) {
             widen(beam, start, width);
         }
