@@ -75,9 +75,11 @@ class JudgingCommandsTest {
         Ran ran = Ran.reseat("why", DEVICE, "display-bond", "--free", "cell");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().contains(": release:display-bond/usual\n  without it: "), ran.out());
-        assertTrue(ran.out().contains("needed for the goal: Free Cell"), ran.out());
-        assertTrue(ran.out().endsWith("Every way needs it.\n"), ran.out());
+        assertTrue(
+                ran.out().contains(": release:display-bond/usual\n  display-bond holds "),
+                ran.out());
+        assertTrue(ran.out().contains("\nGoal: Free Cell\n"), ran.out());
+        assertTrue(ran.out().endsWith("Every way to the goal needs it.\n"), ran.out());
     }
 
     @Test

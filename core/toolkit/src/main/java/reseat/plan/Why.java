@@ -52,6 +52,17 @@ public final class Why {
      * @throws IllegalArgumentException if there is nothing of that id
      */
     public Explanation explain(String actOrPartOrJointId) {
+        return explain(actOrPartOrJointId, Watch.NONE);
+    }
+
+    /**
+     * Explains as {@link #explain(String)} does.
+     *
+     * @param actOrPartOrJointId id of an act of the plan, or of a part or a joint of the device
+     * @param watch hears how the search for a way without it goes and may cancel it
+     * @throws IllegalArgumentException if there is nothing of that id
+     */
+    public Explanation explain(String actOrPartOrJointId, Watch watch) {
         String id = actOrPartOrJointId;
         boolean joint = device.joints().containsKey(id);
         boolean part = !joint && device.parts().containsKey(id);
@@ -81,7 +92,7 @@ public final class Why {
         if (best.isEmpty()) {
             best = List.of("nothing later in this plan depends on " + id);
         }
-        return new Explanation(id, best, necessity(id, joint, part));
+        return new Explanation(id, best, necessity(id, joint, part, watch));
     }
 
     private static boolean is(Act act, String id, boolean joint, boolean part) {
@@ -154,7 +165,7 @@ public final class Why {
                 : parts.contains(((Work.MoveOf) work).part());
     }
 
-    private Necessity necessity(String id, boolean joint, boolean part) {
+    private Necessity necessity(String id, boolean joint, boolean part, Watch watch) {
         Rules rules = plan.request().rules();
         Rules without;
         List<String> parts;
@@ -176,7 +187,7 @@ public final class Why {
         if (needed.works().stream().anyMatch(work -> names(work, joint ? id : "", parts))) {
             return new Necessity.EveryWay();
         }
-        PlanResult result = new Planner().plan(plan.request().with(without));
+        PlanResult result = new Planner().plan(plan.request().with(without), watch);
         if (result instanceof PlanResult.Impossible) {
             return new Necessity.EveryWay();
         }

@@ -26,7 +26,7 @@ import reseat.model.Joint;
 final class CutCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
-    @Mixin private DeviceFile file;
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
     @Parameters(
             index = "1",
@@ -39,14 +39,14 @@ final class CutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Device device = file.device();
+        Device device = deviceArgs.read(spec.commandLine().getErr());
         List<Joint> bonds =
                 device.joints().values().stream()
                         .filter(j -> j.bond().isPresent())
                         .filter(j -> j.id().equals(wanted) || j.holds().get(0).equals(wanted))
                         .toList();
         if (bonds.isEmpty()) {
-            throw DeviceFile.unknown(
+            throw DeviceArgs.unknown(
                     "bond with a geometry",
                     wanted,
                     device.joints().values().stream()

@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.model.Device;
+import reseat.model.Joint;
 import reseat.model.Problem;
 import reseat.spi.DeviceFamily;
 
@@ -46,7 +47,12 @@ final class DeviceArgs {
 
     /** Reads the device in another variant. */
     Device read(Optional<String> asVariant, PrintWriter err) {
-        Reading reading = reading(asVariant);
+        return read(file, asVariant, err);
+    }
+
+    /** Reads any device; warnings go to {@code err}, errors end the command. */
+    static Device read(Path file, Optional<String> variant, PrintWriter err) {
+        Reading reading = DeviceFiles.read(file, variant, families());
         if (reading.device().isEmpty()) {
             throw new BadInput(lines(reading.problems()));
         }
@@ -68,5 +74,32 @@ final class DeviceArgs {
         ServiceLoader.load(DeviceFamily.class, DeviceArgs.class.getClassLoader())
                 .forEach(families::add);
         return families;
+    }
+
+    /** Returns a joint with a seat, or ends the command with those that there are. */
+    static Joint seat(Device device, String id) {
+        Joint joint = device.joints().get(id);
+        if (joint == null || joint.seat().isEmpty()) {
+            throw unknown(
+                    "screw in a seat",
+                    id,
+                    device.joints().values().stream()
+                            .filter(j -> j.seat().isPresent())
+                            .map(Joint::id)
+                            .toList());
+        }
+        return joint;
+    }
+
+    /** Returns what ends a command that names something that is not there. */
+    static BadInput unknown(String what, String wanted, List<String> known) {
+        return new BadInput(
+                "reseat: there is no "
+                        + what
+                        + " \""
+                        + wanted
+                        + "\". Known: "
+                        + (known.isEmpty() ? "none" : String.join(", ", known))
+                        + ".");
     }
 }

@@ -32,7 +32,7 @@ final class SwapCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
     @Mixin private ShopTables shop;
-    @Mixin private DeviceFile file;
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
     @Parameters(index = "1", paramLabel = "JOINT", description = "Id of the joint.")
     private String joint;
@@ -46,8 +46,8 @@ final class SwapCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FastenerTables tables = shop.tables();
-        Device device = file.device();
-        String id = DeviceFile.seat(device, joint).id();
+        Device device = deviceArgs.read(spec.commandLine().getErr());
+        String id = DeviceArgs.seat(device, joint).id();
         StackUp right = ShopTables.asked(() -> StackUp.of(tables, device, id));
         List<StackUp> swaps = swaps(tables, device, id);
         PrintWriter out = spec.commandLine().getOut();
@@ -79,7 +79,7 @@ final class SwapCommand implements Callable<Integer> {
         }
         ScrewType type = device.screwTypes().get(screw);
         if (type == null) {
-            throw DeviceFile.unknown(
+            throw DeviceArgs.unknown(
                     "screw type", screw, List.copyOf(device.screwTypes().keySet()));
         }
         return List.of(ShopTables.asked(() -> StackUp.of(tables, device, id, type)));

@@ -98,7 +98,10 @@ final class TorqueCommand implements Callable<Integer> {
                         : ofSeat(
                                 tables,
                                 advisor,
-                                DeviceFile.read(device, Optional.ofNullable(variant)));
+                                DeviceArgs.read(
+                                        device,
+                                        Optional.ofNullable(variant),
+                                        spec.commandLine().getErr()));
         if (json) {
             spec.commandLine().getOut().print(JsonText.of(shape(advice)));
         } else {
@@ -122,7 +125,7 @@ final class TorqueCommand implements Callable<Integer> {
     }
 
     private TorqueAdvice ofSeat(FastenerTables tables, TorqueAdvisor advisor, Device read) {
-        String joint = DeviceFile.seat(read, String.join(" ", words)).id();
+        String joint = DeviceArgs.seat(read, String.join(" ", words)).id();
         SeatConditions conditions =
                 friction == null
                         ? SeatConditions.unknown()

@@ -30,7 +30,7 @@ final class TraysCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
     @Mixin private ShopTables shop;
-    @Mixin private DeviceFile file;
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
     @Option(
             names = "--joints",
@@ -51,8 +51,8 @@ final class TraysCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FastenerTables tables = shop.tables();
-        Device device = file.device();
-        joints.forEach(joint -> DeviceFile.seat(device, joint));
+        Device device = deviceArgs.read(spec.commandLine().getErr());
+        joints.forEach(joint -> DeviceArgs.seat(device, joint));
         List<String> order = joints.isEmpty() ? List.copyOf(device.joints().keySet()) : joints;
         LookAlikes.Eye usual = LookAlikes.Eye.of(tables);
         Double seen = length;

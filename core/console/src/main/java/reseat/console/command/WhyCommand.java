@@ -9,18 +9,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.check.Reasons;
 import reseat.console.sheet.Names;
 import reseat.console.sheet.Terminal;
 import reseat.model.Act;
 import reseat.model.BadInputException;
 import reseat.model.CostedAct;
 import reseat.model.Device;
-import reseat.model.Rules;
+import reseat.plan.Explanation;
+import reseat.plan.Necessity;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
-import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.plan.Why;
 
 /** Says why something must come off. */
 @Command(
@@ -35,7 +34,7 @@ import reseat.plan.Planner;
             "  reseat why quill.yaml storage-door --free fan",
             "  reseat why quill.yaml release:cell-plug/usual --free mainboard",
             "",
-            "Each line names what cannot be done without the line before, down to the goal.",
+            "Each line tells what it is good for and leads to the next, down to the goal.",
             "The last line tells what it costs to do without it, or that there is no other way."
         })
 final class WhyCommand implements Callable<Integer> {
@@ -68,8 +67,20 @@ final class WhyCommand implements Callable<Integer> {
             if (at.isEmpty()) {
                 out.println("It need not: the plan leaves " + thing + " as it is.");
             } else {
-                chain(plan, at.getAsInt(), out);
-                without(plan, thinking, out);
+                List<CostedAct> acts = plan.acts();
+                int act = at.getAsInt();
+                out.println(
+                        "Act "
+                                + (act + 1)
+                                + " of "
+                                + acts.size()
+                                + ": "
+                                + acts.get(act).act().id());
+                Explanation explanation = Why.of(plan).explain(thing, thinking);
+                thinking.done();
+                explanation.links().forEach(link -> out.println("  " + link));
+                out.println("Goal: " + new Names(device).goal(request.goal()));
+                out.println(necessity(explanation.necessity()));
             }
             out.flush();
         }
@@ -103,52 +114,14 @@ final class WhyCommand implements Callable<Integer> {
         return OptionalInt.empty();
     }
 
-    private void chain(Plan plan, int at, PrintWriter out) {
-        List<CostedAct> acts = plan.acts();
-        out.println("Act " + (at + 1) + " of " + acts.size() + ": " + acts.get(at).act().id());
-        Reasons reasons = Reasons.of(plan, at);
-        if (reasons.links().isEmpty()) {
-            out.println("  The plan holds without it.");
+    private static String necessity(Necessity necessity) {
+        if (necessity instanceof Necessity.Avoidable avoidable) {
+            Planned.checked(avoidable.other());
+            return "It can be done without, for "
+                    + plain(Names.difference(avoidable.extraMs()))
+                    + (avoidable.proved() ? "." : " (not proved).");
         }
-        for (Reasons.Link link : reasons.links()) {
-            out.println("  without it: " + link.why());
-            if (link.forAct().isPresent()) {
-                int next = link.forAct().getAsInt();
-                out.println("needed for act " + (next + 1) + ": " + acts.get(next).act().id());
-            } else {
-                out.println(
-                        "needed for the goal: "
-                                + new Names(plan.request().device()).goal(plan.request().goal()));
-            }
-        }
-    }
-
-    private void without(Plan plan, Thinking thinking, PrintWriter out) {
-        PlanRequest request = plan.request();
-        Rules forbid = request.rules();
-        Device device = request.device();
-        if (thing.startsWith("prepare:")) {
-            return;
-        }
-        forbid =
-                device.parts().containsKey(thing)
-                        ? forbid.forbidParts(List.of(thing))
-                        : device.joints().containsKey(thing)
-                                ? forbid.forbidJoints(List.of(thing))
-                                : forbid.forbidActs(List.of(thing));
-        PlanResult other = new Planner().plan(request.with(forbid), thinking);
-        thinking.done();
-        if (other instanceof PlanResult.Found found) {
-            Plan cheapest = Planned.checked(found.plan());
-            out.println(
-                    "It can be done without, for "
-                            + plain(Names.difference(cheapest.totalMs() - plan.totalMs()))
-                            + (plan.proved() && cheapest.proved() ? "." : " (not proved)."));
-        } else if (other instanceof PlanResult.Unfinished) {
-            out.println("Whether it can be done without was not settled in the time allowed.");
-        } else {
-            out.println("Every way needs it.");
-        }
+        return necessity.sentence();
     }
 
     private static String plain(String text) {
