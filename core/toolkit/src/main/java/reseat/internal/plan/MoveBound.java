@@ -25,12 +25,8 @@ final class MoveBound {
      */
     private record Leave(int below, int node) {}
 
-<<<<<<< HEAD
     // an array: made here, handed on, never changed
     @SuppressWarnings("ArrayRecordComponent")
-=======
-    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
->>>>>>> polish
     private record Debt(int part, int below, boolean[] company) {}
 
     private final Compiled c;
