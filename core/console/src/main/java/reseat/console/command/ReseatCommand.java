@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             FactsCommand.class,
             ProofreadCommand.class,
             SchemaCommand.class,
+            InspectCommand.class,
             TorqueCommand.class,
             DriverCommand.class,
             SwapCommand.class,

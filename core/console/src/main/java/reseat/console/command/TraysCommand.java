@@ -1,6 +1,7 @@
 package reseat.console.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +12,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.device.PlanFiles;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.LookAlikes;
 import reseat.fasten.TrayPlan;
+import reseat.model.Act;
+import reseat.model.BadInputException;
 import reseat.model.Device;
 
 /** Says which screws lie apart while a device is open. */
@@ -23,8 +27,8 @@ import reseat.model.Device;
                 "Lay out the fewest tray compartments in which no two screws can be confused to harm.",
         footer = {
             "",
-            "  reseat trays slate.yaml",
-            "  reseat trays slate.yaml --joints lid-screw.a,fan-screw.a"
+            "  reseat trays samples/sorrel/sorrel.yaml",
+            "  reseat trays samples/sorrel/sorrel.yaml --plan plan.json"
         })
 final class TraysCommand implements Callable<Integer> {
 
@@ -40,6 +44,13 @@ final class TraysCommand implements Callable<Integer> {
     private List<String> joints = new ArrayList<>();
 
     @Option(
+            names = "--plan",
+            paramLabel = "PLAN.json",
+            description =
+                    "Only the joints that a plan releases, in its order; as plan --json prints it.")
+    private @Nullable Path planPath;
+
+    @Option(
             names = "--length",
             paramLabel = "MM",
             description = "Difference of length that a person sees, in millimetres.")
@@ -49,11 +60,11 @@ final class TraysCommand implements Callable<Integer> {
     private boolean json;
 
     @Override
-    public Integer call() {
+    public Integer call() throws BadInputException {
         FastenerTables tables = shop.tables();
         Device device = deviceArgs.read(spec.commandLine().getErr());
         joints.forEach(joint -> DeviceArgs.seat(device, joint));
-        List<String> order = joints.isEmpty() ? List.copyOf(device.joints().keySet()) : joints;
+        List<String> order = order(device);
         LookAlikes.Eye usual = LookAlikes.Eye.of(tables);
         Double seen = length;
         LookAlikes alike =
@@ -73,6 +84,23 @@ final class TraysCommand implements Callable<Integer> {
             print(plan, alike);
         }
         return 0;
+    }
+
+    private List<String> order(Device device) throws BadInputException {
+        Path path = planPath;
+        if (path == null) {
+            return joints.isEmpty() ? List.copyOf(device.joints().keySet()) : joints;
+        }
+        List<String> released = new ArrayList<>();
+        for (Act act : PlanFiles.readPlan(path).acts()) {
+            if (act instanceof Act.Release release) {
+                if (!device.joints().containsKey(release.joint())) {
+                    throw new BadInput(path + ": " + device + " has no joint " + release.joint());
+                }
+                released.add(release.joint());
+            }
+        }
+        return released;
     }
 
     private void print(TrayPlan plan, LookAlikes alike) {
