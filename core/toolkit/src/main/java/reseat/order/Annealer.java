@@ -1,6 +1,7 @@
 package reseat.order;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /**
  * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less
@@ -73,6 +74,20 @@ final class Annealer {
     void prefer(int[][] likelyFollowers, int[][] likelyLeaders) {
         followers = likelyFollowers;
         leaders = likelyLeaders;
+    }
+
+    /** Drops steps that no better order has from those that proposals bring in. */
+    void avoidClosed(StepWindows windows) {
+        for (int act = 0; act < n; act++) {
+            int at = act;
+            followers[act] = open(followers[act], to -> windows.isEverOpen(at, to));
+            leaders[act] = open(leaders[act], from -> windows.isEverOpen(from, at));
+        }
+    }
+
+    private static int[] open(int[] likely, IntPredicate test) {
+        int[] kept = Arrays.stream(likely).filter(test).toArray();
+        return kept.length == 0 ? likely : kept;
     }
 
     /** Takes over an order that somebody else found, if it is better. */

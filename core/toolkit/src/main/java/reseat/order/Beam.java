@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Beam {
 
-    private static final int MOST_TRACES = 48_000_000;
+    private static final int MOST_TRACES = 32_000_000;
 
     private final Network net;
     private final Budget budget;

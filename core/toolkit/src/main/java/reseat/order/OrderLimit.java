@@ -21,7 +21,7 @@ import java.util.function.BooleanSupplier;
 public record OrderLimit(Duration time, long expansions, int states, BooleanSupplier cancelled) {
 
     private static final Duration NO_TIME_LIMIT = Duration.ofSeconds(-1);
-    private static final int USUAL_STATES = 1_000_000;
+    private static final int USUAL_STATES = 500_000;
 
     /** Checks the parts. */
     public OrderLimit {

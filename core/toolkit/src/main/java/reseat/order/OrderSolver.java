@@ -9,26 +9,37 @@ import org.jspecify.annotations.Nullable;
  * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
  * can.
  *
- * <p>Three kinds of work take turns, in slices that double: {@link Annealer} improves the best
- * order, {@link Pricing} raises the bound and closes steps, and {@link Beam} searches states from
- * both ends with that bound. Where precedence is dense the search alone is soon exact; where it is
- * thin the order comes from annealing and the bound from pricing; in between each makes the others
+ * <p>Three kinds of work take turns, in slices that grow: {@link Annealer} improves the best order,
+ * {@link Pricing} raises the bound and closes steps, and {@link Beam} searches states from both
+ * ends with that bound. Where precedence is dense the search alone is soon exact; where it is thin
+ * the order comes from annealing and the bound from pricing; in between each makes the others
  * stronger. Exact for any size in principle, at exponential cost: the problem is NP-hard. One
  * thread; under an effort limit alone the answer is the same every time.
  *
- * @see <a href="https://doi.org/10.1016/0167-6377(88)90069-8">L. F. Escudero, An inexact algorithm
- *     for the sequential ordering problem, 1988: the problem</a>
+ * @see "L. F. Escudero, An inexact algorithm for the sequential ordering problem, European Journal
+ *     of Operational Research 37, 1988, which states the problem"
  */
 public final class OrderSolver {
 
+    /** Effort of the first slices; later ones grow. */
     private static final long FIRST_SLICE = 8_000;
+
     private static final int ANNEAL = 0;
     private static final int PRICE = 1;
     private static final int BEAM = 2;
     private static final int FIRST_WIDTH = 30;
-    private static final int TRIAL_WIDTH = 5_000;
-    private static final long WIDEN = 4;
+
+    /** Up to this width both ends are tried in turn; then the one with the better bound goes on. */
+    private static final int TRIAL_WIDTH = 500;
+
+    /**
+     * How much wider the next pass is. A pass too wide costs as much again, one too narrow is lost.
+     */
+    private static final long WIDEN = 6;
+
+    /** First temperatures of the annealings, in units of the middle loss of a proposal. */
     private static final double[] HEATS = {0.3, 0.1, 0.2, 0.15};
+
     private static final double[] HEATS_WHEN_LARGE = {0.1, 0.03, 0.2, 0.01};
     private static final int LARGE = 150;
 
@@ -52,7 +63,7 @@ public final class OrderSolver {
         this.heats = net.n > LARGE ? HEATS_WHEN_LARGE : HEATS;
         this.shares =
                 density > 0.4
-                        ? new int[] {1, 2, 7}
+                        ? new int[] {1, 2, 8}
                         : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
         this.nets = new Network[] {net, net.turned()};
         this.budget = new Budget(limit);
@@ -161,6 +172,7 @@ public final class OrderSolver {
         if (ready) {
             beams[0].use(current.completion(0), current.windows(0));
             beams[1].use(current.completion(1), current.windows(1));
+            annealer.avoidClosed(current.windows(0));
         }
         priceSlice *= 2;
     }

@@ -17,6 +17,9 @@ import java.util.Arrays;
  */
 final class PathRelaxation implements Completion {
 
+    /** How many acts walks can remember at one act. */
+    static final int MOST_MEMORY = 12;
+
     private static final int UNREACHED = 1 << 30;
     private static final int DEAREST = 1 << 28;
     private static final int TRANSITIONS_PER_EFFORT = 1024;
@@ -33,6 +36,8 @@ final class PathRelaxation implements Completion {
     private final short[][] recall;
 
     private final int[] start;
+    private final int[] states = new int[1 << MOST_MEMORY];
+    private final int[] values = new int[1 << MOST_MEMORY];
     private int layer;
     private int[] table = new int[0];
     private int[] prices;
@@ -126,8 +131,6 @@ final class PathRelaxation implements Completion {
         prices = newPrices;
         Arrays.fill(table, 0, n * layer, UNREACHED);
         table[(n - 1) * layer + start[n - 1]] = 0;
-        int[] states = new int[1 << 15];
-        int[] values = new int[1 << 15];
         for (int k = n - 2; k >= 0; k--) {
             int here = k * layer;
             int ahead = (k + 1) * layer;

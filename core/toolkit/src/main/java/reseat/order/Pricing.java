@@ -14,7 +14,6 @@ import java.util.Arrays;
  */
 final class Pricing {
 
-    private static final int MOST_MEMORY = 12;
     private static final long MOST_TABLE = 24_000_000;
     private static final int PATIENCE = 4;
     private static final int MOST_TURNS = 1000;
@@ -199,7 +198,7 @@ final class Pricing {
     private int mostMemory(int direction, long effort) {
         long steps = windows[direction].size();
         int most = 0;
-        while (most < MOST_MEMORY
+        while (most < PathRelaxation.MOST_MEMORY
                 && (steps << (most + 1)) / 1024 < effort / 60
                 && ((long) n * n) << (most + 1) <= MOST_TABLE) {
             most++;

@@ -109,6 +109,17 @@ final class StepWindows {
         return ((open[word(tail, head, position)] >>> position) & 1) != 0;
     }
 
+    /** Tells whether a step may be taken anywhere. */
+    boolean isEverOpen(int tail, int head) {
+        int first = word(tail, head, 0);
+        for (int w = first; w < first + words; w++) {
+            if (open[w] != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     long size() {
         return Arrays.stream(at).mapToLong(steps -> steps.length).sum();
     }

@@ -25,7 +25,10 @@ class FastenerChecksTest {
     @Test
     void hasNothingToSayOfACleanDevice() {
         Device device =
-                bench().type("m2x6", "M2", 6, t -> Bench.finish(t, "silver"))
+                new Bench()
+                        .type("m2x4", "M2", 4)
+                        .screw("right", Bench.seat("m2x4").lengths(0, 4).behind("cell", 3))
+                        .type("m2x6", "M2", 6, t -> Bench.finish(t, "silver"))
                         .type("st", "ST2", 6, t -> Bench.strength(t, ""))
                         .screw("long", Bench.seat("m2x6").lengths(2, 5).behind("cell", 1))
                         .screw(
@@ -85,7 +88,12 @@ class FastenerChecksTest {
                 CheckInput.of(device)
                         .with("wrong-screw-possible", "lengthSeenCellMm", "0.5")
                         .with("wrong-screw-possible", "lengthSeenMm", "0.5");
-        assertEquals(0, run(sharp).size());
+        List<Finding> told = run(sharp);
+        assertEquals(1, told.size(), "a cell is not left to the eye");
+        assertEquals(Severity.WARNING, told.get(0).severity());
+        assertTrue(
+                told.get(0).evidence().contains("told apart by length 4 / 4.8 mm"),
+                told.toString());
     }
 
     @Test

@@ -18,7 +18,7 @@ class OrderSolverTest {
 
     @Test
     void findsAndProvesTheOptimumOfSmallProblems() {
-        for (int k = 0; k < 300; k++) {
+        for (int k = 0; k < 200; k++) {
             long seed = SEED + k;
             OrderProblem problem = RandomProblems.make(seed, 1 + k % 11);
             OrderResult result = OrderSolver.solve(problem, OrderLimit.ofExpansions(3_000_000));
@@ -33,7 +33,7 @@ class OrderSolverTest {
     @ParameterizedTest
     @ValueSource(longs = {0, 1, 100, 1_500, 4_000, 9_000, 20_000})
     void boundsHoldHoweverEarlyTheWorkEnds(long expansions) {
-        for (int k = 0; k < 60; k++) {
+        for (int k = 0; k < 30; k++) {
             long seed = SEED + k;
             OrderProblem problem = RandomProblems.make(seed, 6 + k % 7);
             OrderResult result = OrderSolver.solve(problem, OrderLimit.ofExpansions(expansions));
@@ -48,7 +48,7 @@ class OrderSolverTest {
 
     @Test
     void boundsHoldWhenStatesAreThrownAway() {
-        for (int k = 0; k < 60; k++) {
+        for (int k = 0; k < 30; k++) {
             long seed = SEED + k;
             OrderProblem problem = RandomProblems.make(seed, 13);
             OrderResult result =

@@ -52,7 +52,7 @@ class PublishedInstancesTest {
         "ry48p.1, 15805"
     })
     void boundsWhatItCannotProve(String name, long bestKnown) throws IOException {
-        OrderResult result = OrderSolver.solve(read(name), OrderLimit.ofExpansions(EFFORT / 10));
+        OrderResult result = OrderSolver.solve(read(name), OrderLimit.ofExpansions(EFFORT / 20));
         assertTrue(result.cost() >= bestKnown);
         assertTrue(result.lowerBound() <= bestKnown);
         assertTrue(result.cost() <= bestKnown * 1.2, () -> "cost " + result.cost());

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -13,6 +15,7 @@ import reseat.fasten.LookAlikes;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Settings;
+import reseat.model.Kind;
 import reseat.model.ScrewType;
 
 /** Finds seats into which a look-alike can go and do harm. */
@@ -22,7 +25,7 @@ public final class WrongScrewCheck implements Check {
             new CheckInfo(
                     "wrong-screw-possible",
                     "Wrong screw possible",
-                    "A screw that comes out in the same work, looks like the right one, starts in its seat and does harm there.",
+                    "A screw that comes out in the same work, looks like the right one, starts in its seat and does harm there; whatever it looks like where it reaches a cell.",
                     "A screw of the wrong length or thread is the classic way to pierce a cell or to strip a boss.",
                     Severity.WARNING,
                     List.of("screws", "rebuild"),
@@ -77,10 +80,13 @@ public final class WrongScrewCheck implements Check {
                             .filter(swap -> LookAlikes.weight(swap) >= LookAlikes.Pair.DANGEROUS)
                             .filter(
                                     swap ->
-                                            alike(
-                                                    screw.type(),
-                                                    other,
-                                                    LookAlikes.weight(swap) >= 5 ? sharper : eye))
+                                            reachesCell(swap)
+                                                    || alike(
+                                                            screw.type(),
+                                                            other,
+                                                            LookAlikes.weight(swap) >= 5
+                                                                    ? sharper
+                                                                    : eye))
                             .ifPresent(
                                     swap ->
                                             swaps.computeIfAbsent(
@@ -90,7 +96,17 @@ public final class WrongScrewCheck implements Check {
                 }
             }
         }
-        return swaps.values().stream().map(each -> finding(input, each)).toList();
+        return swaps.values().stream().map(each -> finding(input, each, sharper)).toList();
+    }
+
+    /** A cell is not left to a person's eye. */
+    private static boolean reachesCell(StackUp swap) {
+        return (swap.outcome() == Outcome.TOUCHES || swap.outcome() == Outcome.PIERCES)
+                && swap.behind().stream()
+                        .anyMatch(
+                                b ->
+                                        b.clearanceMm() <= 1e-9
+                                                && b.role().equals(Optional.of(Kind.Role.CELL)));
     }
 
     private boolean alike(ScrewType right, ScrewType other, LookAlikes.Eye eye) {
@@ -99,23 +115,39 @@ public final class WrongScrewCheck implements Check {
                 .isPresent();
     }
 
-    private static Finding finding(CheckInput input, List<StackUp> swaps) {
+    private Finding finding(CheckInput input, List<StackUp> swaps, LookAlikes.Eye sharper) {
         StackUp worst = swaps.get(0);
         for (StackUp swap : swaps) {
             if (LookAlikes.weight(swap) > LookAlikes.weight(worst)) {
                 worst = swap;
             }
         }
-        boolean hits = worst.outcome() == Outcome.TOUCHES || worst.outcome() == Outcome.PIERCES;
         String right = input.device().joint(worst.joint()).seat().orElseThrow().screw();
+        ScrewType rightType = Objects.requireNonNull(input.device().screwTypes().get(right));
+        ScrewType otherType =
+                Objects.requireNonNull(input.device().screwTypes().get(worst.screw()));
+        List<String> told =
+                BoltedFacts.known(
+                                () ->
+                                        LookAlikes.visible(
+                                                facts.tables(), rightType, otherType, sharper))
+                        .orElse(List.of());
+        boolean hits = worst.outcome() == Outcome.TOUCHES || worst.outcome() == Outcome.PIERCES;
+        List<String> evidence = new ArrayList<>(swaps.stream().map(StackUp::told).toList());
+        told.forEach(difference -> evidence.add("told apart by " + difference));
         return BoltedFacts.finding(
                 INFO,
-                hits ? Severity.ERROR : Severity.WARNING,
+                hits && told.isEmpty() ? Severity.ERROR : Severity.WARNING,
                 input.device(),
                 worst.joint(),
                 "screw",
-                worst.screw() + " can be taken for " + right + ". " + worst.told(),
-                swaps.stream().map(StackUp::told).toList(),
+                worst.screw()
+                        + (told.isEmpty()
+                                ? " can be taken for " + right
+                                : " starts in a seat of " + right)
+                        + ". "
+                        + worst.told(),
+                evidence,
                 "Lay "
                         + worst.screw()
                         + " and "

@@ -25,7 +25,8 @@ final class MoveBound {
      */
     private record Leave(int below, int node) {}
 
-    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
+    // an array: made here, handed on, never changed
+    @SuppressWarnings("ArrayRecordComponent")
     private record Debt(int part, int below, boolean[] company) {}
 
     private final Compiled c;
