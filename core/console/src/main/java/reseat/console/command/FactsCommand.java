@@ -23,7 +23,7 @@ import reseat.model.Way;
         footer = {
             "",
             "Examples:",
-            "  reseat facts samples/tiny/tiny.yaml",
+            "  reseat facts samples/quill/quill.yaml",
             "  reseat facts slate.yaml --variant lte --json > slate-lte.json",
             "",
             "What --json prints is a device file itself: every command reads it."

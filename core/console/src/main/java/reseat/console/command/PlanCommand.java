@@ -32,7 +32,7 @@ import reseat.plan.Planner;
         footer = {
             "",
             "Examples:",
-            "  reseat plan samples/tiny/tiny.yaml --free cell",
+            "  reseat plan samples/quill/quill.yaml --free fan",
             "  reseat plan quill.yaml --free fan,keyboard --forbid-tool heat-mat",
             "  reseat plan quill.yaml --reach storage-plug --json > plan.json",
             "  reseat plan quill.yaml --free fan --after plan.json:5   (half open)",

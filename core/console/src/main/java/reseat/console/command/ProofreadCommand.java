@@ -23,7 +23,7 @@ import reseat.model.Problem;
         footer = {
             "",
             "Example:",
-            "  reseat proofread samples/tiny/tiny.yaml",
+            "  reseat proofread samples/quill/quill.yaml",
             "",
             "Exit code 2: the file has errors; 1: it has warnings and --strict is given."
         })
