@@ -12,9 +12,12 @@ final class Samples {
 
     private Samples() {}
 
+    static Path folder() {
+        return Path.of("..", "..", "samples");
+    }
+
     static List<Path> devices() {
-        Path samples = Path.of("..", "..", "samples");
-        try (Stream<Path> files = Files.walk(samples)) {
+        try (Stream<Path> files = Files.walk(folder())) {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .filter(Samples::isDevice)
                     .sorted()
