@@ -8,7 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The faults seeded in one sample variant are found, and there is no false alarm on the devices that are meant to be clean. */
+/**
+ * The faults seeded in one sample variant are found, and there is no false alarm on the devices
+ * that are meant to be clean.
+ */
 class InspectSamplesTest {
 
     @ParameterizedTest
@@ -29,7 +32,14 @@ class InspectSamplesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "quill,", "quill,touch", "quill,no-radio", "sorrel,", "sorrel,lte", "bramble,", "bramble,no-grip", "tansy,"
+        "quill,",
+        "quill,touch",
+        "quill,no-radio",
+        "sorrel,",
+        "sorrel,lte",
+        "bramble,",
+        "bramble,no-grip",
+        "tansy,"
     })
     void findsNothingOnCleanDevices(String device, String variant) {
         Ran ran =

@@ -60,6 +60,27 @@ class LauncherIT {
     }
 
     @Test
+    void plansARepairFromAFolderWithASpace() throws IOException {
+        Path samples = Files.createDirectories(folder.resolve("our devices/quill"));
+        for (String name : List.of("quill.yaml", "quill-seats.csv")) {
+            Files.copy(Path.of("../../samples/quill").resolve(name), samples.resolve(name));
+        }
+
+        Ran ran =
+                run(
+                        copy.resolve("bin/reseat"),
+                        OUR_JAVA,
+                        "plan",
+                        samples.resolve("quill.yaml").toString(),
+                        "--free",
+                        "fan");
+
+        assertEquals("", ran.err());
+        assertEquals(0, ran.code());
+        assertTrue(ran.out().contains("Proved: no valid way costs less"), ran.out());
+    }
+
+    @Test
     void runsThroughLinks() throws IOException {
         Path first = Files.createSymbolicLink(folder.resolve("first"), copy.resolve("bin/reseat"));
         Path bin = Files.createDirectory(folder.resolve("bin"));

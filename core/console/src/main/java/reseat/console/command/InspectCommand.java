@@ -86,7 +86,8 @@ final class InspectCommand implements Callable<Integer> {
     private static void print(List<Finding> alike, PrintWriter out) {
         Finding first = alike.get(0);
         String severity = first.severity().name().toLowerCase(Locale.ROOT);
-        out.println(first.at() + ": " + severity + ": " + first.title() + " [" + first.check() + "]");
+        out.println(
+                first.at() + ": " + severity + ": " + first.title() + " [" + first.check() + "]");
         if (alike.size() > 1) {
             out.println("    " + String.join(", ", alike.stream().map(Finding::subject).toList()));
         }

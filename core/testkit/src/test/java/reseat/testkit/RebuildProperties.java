@@ -1,0 +1,110 @@
+package reseat.testkit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import reseat.model.Act;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Joint;
+import reseat.model.State;
+import reseat.plan.Effort;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Planner;
+import reseat.plan.Rebuild;
+import reseat.plan.RebuildAct;
+import reseat.plan.Tally;
+
+/** What holds of the rebuild of any plan on any device. */
+class RebuildProperties {
+
+    private static final int DEVICES = 60;
+    private static final DeviceShape POWERED = new DeviceShape(8, 16, 1.2, 3, 2, 0.2, 0.2, 2, 2);
+
+    @Test
+    void whatNeedsASupplyCutIsMadeWhileItIsCut() {
+        int seen = 0;
+        for (long seed = 1; seed <= DEVICES; seed++) {
+            Device device = GeneratedDevice.of(POWERED, seed);
+            Plan plan = teardown(device);
+            Set<String> open = new HashSet<>();
+            plan.acts().forEach(each -> released(each, open));
+            for (RebuildAct each : Rebuild.of(plan).acts()) {
+                if (each.kind() == RebuildAct.Kind.MAKE
+                        && each.act() instanceof Act.Release release) {
+                    Joint joint = device.joint(release.joint());
+                    for (String supply : joint.needs()) {
+                        seen++;
+                        String what = device.id() + ": " + joint.id() + " is made while live";
+                        assertTrue(isCut(device, supply, open, joint.id()), what);
+                    }
+                    open.remove(joint.id());
+                }
+            }
+            assertEquals(Set.of(), open, device.id());
+        }
+        assertTrue(seen >= DEVICES, "only " + seen + " joints that need a supply cut");
+    }
+
+    @Test
+    void everyActIsUndoneOnceAndTheTallyCloses() {
+        for (long seed = 1; seed <= DEVICES; seed++) {
+            Device device = GeneratedDevice.of(POWERED, seed);
+            Plan plan = teardown(device);
+            Rebuild rebuild = Rebuild.of(plan);
+
+            List<Integer> undone =
+                    rebuild.acts().stream().map(RebuildAct::undoes).sorted().toList();
+            assertEquals(plan.acts().size(), undone.size(), device.id());
+            assertEquals(plan.acts().size(), new HashSet<>(undone).size(), device.id());
+            Tally tally = Tally.of(plan, rebuild);
+            assertTrue(tally.closes(), device.id());
+            assertEquals(0, tally.left(), device.id());
+        }
+    }
+
+    @Test
+    void aHalfOpenUnitIsClosedAsFarAsItWasOpened() {
+        for (long seed = 1; seed <= DEVICES; seed++) {
+            Device device = GeneratedDevice.of(POWERED, seed);
+            Plan plan = teardown(device);
+            Set<String> first = new HashSet<>();
+            List<CostedAct> acts = plan.acts();
+            int n = 0;
+            while (n < acts.size() / 3 && acts.get(n).act() instanceof Act.Release) {
+                released(acts.get(n++), first);
+            }
+            State start = new State(first, List.of());
+            Rebuild rebuild = Rebuild.of(device, start, acts.subList(n, acts.size()), List.of());
+
+            assertEquals(acts.size() - n, rebuild.acts().size(), device.id());
+            assertEquals(first, new HashSet<>(rebuild.leftOpen()), device.id());
+        }
+    }
+
+    private static Plan teardown(Device device) {
+        PlanRequest request =
+                PlanRequest.of(device, new Goal.Teardown()).with(Effort.ofExpansions(3000));
+        return assertInstanceOf(PlanResult.Found.class, new Planner().plan(request)).plan();
+    }
+
+    private static void released(CostedAct act, Set<String> open) {
+        if (act.act() instanceof Act.Release release) {
+            open.add(release.joint());
+        }
+    }
+
+    private static boolean isCut(Device device, String supply, Set<String> open, String but) {
+        return open.stream()
+                .filter(id -> !id.equals(but))
+                .anyMatch(id -> device.joint(id).cuts().contains(supply));
+    }
+}
