@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * What every way from a state to a goal must contain: releases of nodes and moves of parts, each
@@ -54,6 +55,7 @@ public final class Landmarks {
     private final int[] component;
     private final long[] scratchA;
     private final long[] scratchB;
+    private final long[] scratchC;
 
     private long[] released = new long[0];
     private char[] place = new char[0];
@@ -116,6 +118,7 @@ public final class Landmarks {
         component = new int[c.parts];
         scratchA = new long[words];
         scratchB = new long[words];
+        scratchC = new long[words];
     }
 
     /** Returns the width of a set of needs, in words. */
@@ -320,6 +323,29 @@ public final class Landmarks {
         return company;
     }
 
+    /**
+     * Finds choices of an isolator: for each supply that some needs ask to be cut and none of the
+     * needs cuts, the unreleased nodes of which one must be released. Valid until the next call of
+     * {@link #compute}.
+     */
+    public List<int[]> isolatorChoices(long[] needs) {
+        long wanted = 0;
+        long given = cut;
+        for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
+            wanted |= c.needs[j];
+            given |= c.cuts[j];
+        }
+        List<int[]> choices = new ArrayList<>();
+        for (long open = wanted & ~given; open != 0; open &= open - 1) {
+            long supply = Long.lowestOneBit(open);
+            choices.add(
+                    IntStream.range(0, c.nodes)
+                            .filter(j -> (c.cuts[j] & supply) != 0 && !closedNode[j])
+                            .toArray());
+        }
+        return choices;
+    }
+
     /** What is closed, pinned and forced. */
     public static final class Assumptions {
         private final boolean[] closedNode;
@@ -508,6 +534,47 @@ public final class Landmarks {
                 Bits.addAll(needs, rel[j]);
             }
         }
+        if (component[mover] == component[stays]) {
+            companionsGoWithout(mover, stays, needs);
+        }
+    }
+
+    /**
+     * What goes along with a part must not be held by what stays: each rigid joint of the mover is
+     * released, or the parts beyond go along and their own joints to the one that stays are. Looks
+     * one joint far.
+     */
+    private void companionsGoWithout(int mover, int stays, long[] needs) {
+        for (int j : c.nodesOf[mover]) {
+            if (c.slack[j]
+                    || Bits.get(released, j)
+                    || holds(j, stays)
+                    || !together(mover, c.holds[j])) {
+                continue;
+            }
+            Arrays.fill(scratchC, 0);
+            for (int x : c.holds[j]) {
+                if (x == mover) {
+                    continue;
+                }
+                Bits.addAll(scratchC, go[x]);
+                for (int beyond : c.nodesOf[x]) {
+                    if (!c.slack[beyond] && !Bits.get(released, beyond) && holds(beyond, stays)) {
+                        Bits.addAll(scratchC, rel[beyond]);
+                    }
+                }
+            }
+            addEither(needs, rel[j], scratchC);
+        }
+    }
+
+    private boolean holds(int node, int part) {
+        for (int p : c.holds[node]) {
+            if (p == part) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean covers(int cover, int part) {

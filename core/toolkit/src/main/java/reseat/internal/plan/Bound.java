@@ -44,6 +44,23 @@ final class Bound {
         if (landmarks.impossible(needs)) {
             return NEVER;
         }
+        long bound = plain(needs, place, clazz, effort);
+        for (int[] choice : landmarks.isolatorChoices(needs)) {
+            long least = NEVER;
+            for (int isolator : choice) {
+                long[] with = needs.clone();
+                Bits.addAll(with, landmarks.needsOfRelease(isolator));
+                if (!landmarks.impossible(with)) {
+                    least = Math.min(least, plain(with, place, clazz, effort));
+                }
+            }
+            bound = Math.max(bound, least);
+        }
+        return bound;
+    }
+
+    /** Bounds needs as they are; a choice between isolators is not looked at. */
+    private long plain(long[] needs, char[] place, int clazz, int effort) {
         long sum = 0;
         for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
             sum += c.minCost[j];

@@ -2,9 +2,11 @@ package reseat.internal.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
@@ -53,36 +55,45 @@ final class Cases {
      */
     long run(@Nullable Node known) {
         best = known;
-        descend();
+        long before = Bound.NEVER;
+        while (cost() < before) {
+            before = cost();
+            descend();
+        }
         long bound = known == null ? search(fresh()) : split(route(), 0);
         return Math.min(bound, cost());
     }
 
     /**
-     * Tries the best route without each of the acts that not every way needs, as long as that makes
-     * it better.
+     * Goes down to a good plan: again and again leaves out an act that not every way needs and
+     * takes the route that a beam then finds, be it dearer for the moment, as long as the bound
+     * leaves hope.
      */
     private void descend() {
-        boolean better = true;
-        while (better && !limits.over()) {
-            better = false;
-            Landmarks.Assumptions here = landmarks.assumptions();
-            Node start = fresh();
-            for (int act : undecided(judge.judge(start, 0), route())) {
-                long before = cost();
-                exclude(act);
-                Node probe = fresh();
-                judge.judge(probe, 0);
-                if (probe.rest < before) {
-                    better(beam(before));
-                }
-                landmarks.assume(here);
-                better |= cost() < before;
-                if (better || limits.over()) {
-                    break;
-                }
+        Landmarks.Assumptions here = landmarks.assumptions();
+        Set<Integer> tried = new HashSet<>();
+        List<Node.Step> route = route();
+        while (!limits.over()) {
+            List<Integer> open = undecided(judge.judge(fresh(), 0), route);
+            open.removeAll(tried);
+            if (open.isEmpty()) {
+                break;
+            }
+            int act = open.get(0);
+            tried.add(act);
+            Landmarks.Assumptions before = landmarks.assumptions();
+            exclude(act);
+            Node probe = fresh();
+            judge.judge(probe, 0);
+            Node found = probe.rest < cost() ? beam(cost()) : null;
+            if (found == null) {
+                landmarks.assume(before);
+            } else {
+                better(found);
+                route = found.steps();
             }
         }
+        landmarks.assume(here);
     }
 
     private List<Node.Step> route() {
