@@ -46,7 +46,7 @@ final class Judge {
 
     /** Returns an effort for the set-ups of a whole plan that takes a fraction of a second. */
     int thorough() {
-        long items = (long) c.nodes + c.parts;
-        return (int) Math.max(50, Math.min(20_000, 800_000_000L / (items * items * c.classes)));
+        double items = (double) c.nodes + c.parts;
+        return (int) Math.max(50, Math.min(200_000, 4e11 / (items * items * items)));
     }
 }
