@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What every way from a state to a goal must contain: releases of nodes and moves of parts, each
@@ -53,6 +54,7 @@ public final class Landmarks {
     private final long[][] go;
     private final long[] all;
     private final int[] component;
+    private final boolean @Nullable [][] company;
     private final long[] scratchA;
     private final long[] scratchB;
     private final long[] scratchC;
@@ -116,6 +118,7 @@ public final class Landmarks {
             Bits.set(all, bit);
         }
         component = new int[c.parts];
+        company = new boolean[c.parts][];
         scratchA = new long[words];
         scratchB = new long[words];
         scratchC = new long[words];
@@ -202,6 +205,7 @@ public final class Landmarks {
             cut |= c.cuts[j];
         }
         components();
+        Arrays.fill(company, null);
         for (int j = 0; j < c.nodes; j++) {
             fill(rel[j], !Bits.get(released, j));
         }
@@ -297,11 +301,25 @@ public final class Landmarks {
      * @param without a part that the move leaves behind, or -1
      */
     public boolean[] company(int part, int without) {
-        boolean[] company = new boolean[c.parts];
+        return without < 0 ? company(part) : reach(part, without);
+    }
+
+    /** Returns the parts that a move of a part could take along at most; not to be changed. */
+    public boolean[] company(int part) {
+        boolean[] known = company[part];
+        if (known == null) {
+            known = reach(part, -1);
+            company[part] = known;
+        }
+        return known;
+    }
+
+    private boolean[] reach(int part, int without) {
+        boolean[] near = new boolean[c.parts];
         int[] queue = new int[c.parts];
         int end = 0;
         queue[end++] = part;
-        company[part] = true;
+        near[part] = true;
         for (int k = 0; k < end; k++) {
             int x = queue[k];
             for (int j : c.nodesOf[x]) {
@@ -309,18 +327,18 @@ public final class Landmarks {
                     continue;
                 }
                 for (int y : c.holds[j]) {
-                    if (!company[y]
+                    if (!near[y]
                             && y != without
                             && !pinned[y]
                             && c.partClass[y] == c.partClass[part]
                             && !Bits.get(go[y], j)) {
-                        company[y] = true;
+                        near[y] = true;
                         queue[end++] = y;
                     }
                 }
             }
         }
-        return company;
+        return near;
     }
 
     /**

@@ -44,10 +44,11 @@ final class Expander {
      * <p>An act costs no set-up where the class in hand is its own. If every way to the goal needs
      * it and no other way to do it is cheaper, doing it now and not later costs no more (set-ups
      * are metric), frees others earlier, and can harm in one way alone: a release may split parts
-     * that could have moved as one. So a release counts as safe only where none of its parts could:
-     * they include at most one that any move takes, or the joint is rigid and ends in one that none
-     * takes, or they differ in tool or posture. A move counts only if its part could never go with
-     * another.
+     * that could have moved as one. So a release counts as safe only where no move takes two of its
+     * parts while it still links them: the joint is rigid and ends in a part that no move takes, or
+     * of each two parts one is never moved, or they differ in tool or posture, or cannot go before
+     * the joint is released, or are never company. A move counts only if its part is never company
+     * to another.
      *
      * @param node the node; its position is the one the landmarks were computed for
      * @param needs needs of the goal there
@@ -110,9 +111,7 @@ final class Expander {
         }
         for (int a = 0; a < holds.length; a++) {
             for (int b = 0; b < a; b++) {
-                if (!landmarks.isPinned(holds[a])
-                        && !landmarks.isPinned(holds[b])
-                        && c.partClass[holds[a]] == c.partClass[holds[b]]) {
+                if (mayLink(j, holds[a], holds[b])) {
                     return false;
                 }
             }
@@ -120,11 +119,21 @@ final class Expander {
         return true;
     }
 
+    /** Tells whether a move might take two parts while a joint still links them. */
+    private boolean mayLink(int j, int a, int b) {
+        return !landmarks.isPinned(a)
+                && !landmarks.isPinned(b)
+                && c.partClass[a] == c.partClass[b]
+                && !Bits.get(landmarks.needsOfMove(a), j)
+                && !Bits.get(landmarks.needsOfMove(b), j)
+                && landmarks.company(a)[b]
+                && landmarks.company(b)[a];
+    }
+
     private boolean alone(int part) {
+        boolean[] company = landmarks.company(part);
         for (int p = 0; p < c.parts; p++) {
-            if (p != part
-                    && !landmarks.isPinned(p)
-                    && landmarks.component(p) == landmarks.component(part)) {
+            if (p != part && company[p]) {
                 return false;
             }
         }
