@@ -54,7 +54,7 @@ public final class Landmarks {
     private final long[][] go;
     private final long[] all;
     private final int[] component;
-    private final boolean @Nullable [][] company;
+    private final boolean[] @Nullable [] company;
     private final long[] scratchA;
     private final long[] scratchB;
     private final long[] scratchC;
