@@ -36,11 +36,12 @@ import reseat.simulate.Verdict;
         footer = {
             "",
             "Examples:",
-            "  reseat compare quill.yaml before.json after.json",
-            "  reseat compare slate.yaml --variants base,lte --free cell",
+            "  reseat compare samples/quill/quill.yaml plan.json other.json",
+            "  reseat compare samples/sorrel/sorrel.yaml --variants base,lte --free cell",
             "",
-            "base stands for the device without a variant. Lines begin with a blank (in both),",
-            "- (in the first alone) or + (in the second alone)."
+            "Two plans are two files as plan --json prints them, or two lists of act ids.",
+            "Of the variants, base is the device as it is without one. What a line begins with:",
+            "a blank: in both; -: in the first alone; +: in the second alone."
         })
 final class CompareCommand implements Callable<Integer> {
 
@@ -51,8 +52,9 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(
             index = "1..2",
             arity = "0..2",
+            hideParamSyntax = true,
             paramLabel = "PLAN",
-            description = "Two plans or lists of act ids.")
+            description = "Two plans as plan --json prints them, or lists of act ids.")
     private List<Path> plans = new ArrayList<>();
 
     @Option(

@@ -20,11 +20,13 @@ import reseat.model.Way;
 @Command(
         name = "facts",
         description = "Print what is known of a device: variant, family and seat tables applied.",
+        customSynopsis = "reseat facts FILE [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
             "  reseat facts samples/tansy/tansy.yaml",
-            "  reseat facts slate.yaml --variant lte --json > slate-lte.json",
+            "  reseat facts samples/sorrel/sorrel.yaml --variant lte --json > sorrel-lte.json",
             "",
             "What --json prints is a device file itself: every command reads it."
         })
@@ -34,7 +36,9 @@ final class FactsCommand implements Callable<Integer> {
 
     @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
-    @Option(names = "--json", description = "Print a resolved device file.")
+    @Option(
+            names = "--json",
+            description = "Print a resolved device file; see core/docs/resolved.md.")
     private boolean json;
 
     @Override

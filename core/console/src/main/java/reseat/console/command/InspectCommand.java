@@ -26,6 +26,8 @@ import reseat.model.Device;
         name = "inspect",
         description =
                 "Check the screws, seats, torques, drives and cuts of a device for what would go wrong.",
+        customSynopsis = "reseat inspect FILE [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
@@ -54,7 +56,7 @@ final class InspectCommand implements Callable<Integer> {
                     "Least severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
     private Severity from = Severity.ERROR;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override

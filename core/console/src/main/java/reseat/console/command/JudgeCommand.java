@@ -24,13 +24,16 @@ import reseat.simulate.Verdict;
 @Command(
         name = "judge",
         description = "Carry out a plan on paper and say whether it holds, or which act does not.",
+        customSynopsis = "reseat judge FILE PLAN [OPTIONS]",
         sortOptions = false,
         footer = {
             "",
             "Examples:",
-            "  reseat judge quill.yaml plan.json",
-            "  reseat judge quill.yaml acts.yaml     a list: - release:lid-screw.a/usual",
+            "  reseat judge samples/quill/quill.yaml plan.json",
+            "  reseat judge samples/tansy/tansy.yaml acts.yaml",
             "",
+            "acts.yaml is a list with lines such as: - release:cover-screw.a/usual",
+            "The goal is the one in the plan file, unless one is given here.",
             "The judge shares no code with the planner. Exit code 1: the plan does not hold."
         })
 final class JudgeCommand implements Callable<Integer> {

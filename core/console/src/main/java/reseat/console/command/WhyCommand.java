@@ -31,8 +31,8 @@ import reseat.plan.Why;
         footer = {
             "",
             "Examples:",
-            "  reseat why quill.yaml storage-door --free fan",
-            "  reseat why quill.yaml release:cell-plug/usual --free mainboard",
+            "  reseat why samples/quill/quill.yaml storage-door --free fan",
+            "  reseat why samples/sorrel/sorrel.yaml release:display-bond/cut --free cell",
             "",
             "Each line tells what it is good for and leads to the next, down to the goal.",
             "The last line tells what it costs to do without it, or that there is no other way."
