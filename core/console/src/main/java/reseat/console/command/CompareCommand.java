@@ -127,9 +127,13 @@ final class CompareCommand implements Callable<Integer> {
 
     private void print(Side first, Side second) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println("--- " + first.title + ", " + first.totalMs() + " ms");
-        out.println("+++ " + second.title + ", " + second.totalMs() + " ms");
+        out.println("--- " + first.title + ": " + cost(first));
+        out.println("+++ " + second.title + ": " + cost(second));
         PlanDifference difference = PlanDifference.of(first.acts, second.acts);
+        if (difference.isEmpty()) {
+            out.println("The same acts in the same order.");
+            return;
+        }
         for (PlanDifference.Line line : difference.lines()) {
             String sign =
                     switch (line.in()) {
@@ -147,10 +151,19 @@ final class CompareCommand implements Callable<Integer> {
                                     : "  " + Names.difference(change).replace('\u00a0', ' ')));
         }
         out.println(
-                difference.isEmpty()
-                        ? "The same acts in the same order."
-                        : "Second against first: "
-                                + Names.difference(second.totalMs() - first.totalMs())
-                                        .replace('\u00a0', ' '));
+                "Second against first: "
+                        + (second.totalMs() == first.totalMs()
+                                ? "the same time"
+                                : Names.difference(second.totalMs() - first.totalMs())
+                                        .replace('\u00a0', ' ')));
+    }
+
+    private static String cost(Side side) {
+        return side.acts.size()
+                + " acts, "
+                + Names.time(side.totalMs()).replace('\u00a0', ' ')
+                + " ("
+                + side.totalMs()
+                + " ms)";
     }
 }

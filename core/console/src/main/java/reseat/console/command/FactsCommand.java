@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.sheet.Names;
+import reseat.console.sheet.Terminal;
 import reseat.device.ResolvedJson;
 import reseat.model.Device;
 import reseat.model.Joint;
@@ -64,10 +65,10 @@ final class FactsCommand implements Callable<Integer> {
                         + device.supplies().size()
                         + (device.supplies().size() == 1 ? " supply" : " supplies"));
         out.println();
-        out.println("Parts");
+        out.println("Parts. Of each how it is moved: kind, tool, posture, time out + time back.");
         device.parts().values().forEach(part -> part(device, part, out));
         out.println();
-        out.println("Joints");
+        out.println("Joints. Of each what it holds, the site last, and its ways, told as above.");
         device.joints().values().forEach(joint -> joint(joint, out));
         return 0;
     }
@@ -145,6 +146,6 @@ final class FactsCommand implements Callable<Integer> {
     }
 
     private static String plain(String line) {
-        return line.replace('\u00a0', ' ');
+        return Terminal.detect().fitted(line.replace('\u00a0', ' '));
     }
 }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.sheet.Names;
 import reseat.device.PlanFile;
 import reseat.device.PlanFiles;
 import reseat.model.BadInputException;
@@ -98,7 +99,14 @@ final class JudgeCommand implements Callable<Integer> {
             }
         }
         if (wrong.isEmpty()) {
-            out.println("valid: " + verdict.steps().size() + " acts, " + verdict.totalMs() + " ms");
+            out.println(
+                    "valid: "
+                            + verdict.steps().size()
+                            + " acts, "
+                            + Names.time(verdict.totalMs()).replace('\u00a0', ' ')
+                            + " ("
+                            + verdict.totalMs()
+                            + " ms)");
             return 0;
         }
         wrong.forEach(sentence -> out.println("wrong: " + sentence));
