@@ -73,7 +73,11 @@ final class AdvicePart {
                                         + numberOf.applyAsInt(each.until().orElse(0))
                                         + ").");
                 case TETHER, HANDLING -> bullet(stop(each.text()));
-                case INSPECT -> bullet(each.text().startsWith("Look") ? each.text() : "Look: " + each.text());
+                case INSPECT ->
+                        bullet(
+                                each.text().startsWith("Look")
+                                        ? each.text()
+                                        : "Look: " + each.text());
                 case HAZARD, HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR, MAGNET -> {
                     // told before the step
                 }
