@@ -14,7 +14,7 @@ import java.util.Set;
  */
 public final class StepText {
 
-    private static final int WIDTH = 100;
+    private static final int WIDTH = 80;
 
     private final StepGraph graph;
     private final Outline outline;
@@ -55,12 +55,13 @@ public final class StepText {
         }
         line(
                 "Every way needs "
-                        + count(needed.works().size(), "work")
-                        + ". After = the works just before it.");
+                        + count(needed.works().size(), "step")
+                        + ". After = the steps just before it.");
         line("");
         table(needed);
         line("");
         line("What rests on what. Each fact is unfolded once; ^ points to where it was.");
+        line("(or X along) = not needed where X leaves together with it.");
         line("");
         line(goal);
         List<Fact> roots = outline.roots();
@@ -76,7 +77,7 @@ public final class StepText {
 
     private void table(Needed needed) {
         List<String[]> rows = new ArrayList<>();
-        rows.add(new String[] {"no", "work", "how", "after"});
+        rows.add(new String[] {"no", "step", "how", "after"});
         for (Work work : needed.works()) {
             List<String> numbers =
                     needed.numbersBefore(work).stream().map(String::valueOf).toList();
@@ -280,7 +281,7 @@ public final class StepText {
     }
 
     private static String more(int works) {
-        return works == 0 ? ", for nothing more" : ", for " + count(works, "work") + " more";
+        return works == 0 ? ", for nothing more" : ", for " + count(works, "step") + " more";
     }
 
     private static String count(int n, String what) {

@@ -77,7 +77,8 @@ final class NoteMaker {
         } else if (act instanceof Act.MoveParts move) {
             tethers(at, move.parts(), here);
             for (String part : move.parts()) {
-                facts.handling(part).forEach(text -> handling(part, text, here));
+                facts.handling(part, move.parts().size() == 1)
+                        .forEach(text -> handling(part, text, here));
             }
             for (String part : move.parts()) {
                 device.part(part)
@@ -142,8 +143,9 @@ final class NoteMaker {
                             + facts.joints(tethers)
                             + ": support "
                             + (hanging.size() == 1 ? "it" : "them")
-                            + " while you turn the device to "
-                            + facts.posture(posture),
+                            + " while you turn the device ("
+                            + facts.posture(posture)
+                            + ")",
                     here);
         }
         List<Joint> screws = down ? stand.looseScrews() : List.of();
@@ -158,8 +160,9 @@ final class NoteMaker {
                             + facts.joints(screws)
                             + "): take "
                             + (screws.size() == 1 ? "it" : "them")
-                            + " out before you turn the device to "
-                            + facts.posture(posture),
+                            + " out before you turn the device ("
+                            + facts.posture(posture)
+                            + ")",
                     here);
         }
         List<String> loose = stand.looseParts();
@@ -171,8 +174,9 @@ final class NoteMaker {
                             + (loose.size() == 1 ? " lies" : " lie")
                             + " loose in the device: hold "
                             + (loose.size() == 1 ? "it" : "them")
-                            + " in place while you turn it to "
-                            + facts.posture(posture),
+                            + " in place while you turn it ("
+                            + facts.posture(posture)
+                            + ")",
                     here);
         }
     }

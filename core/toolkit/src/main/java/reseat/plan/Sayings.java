@@ -47,8 +47,11 @@ record Sayings(Device device) {
         return all;
     }
 
-    Set<String> handling(String part) {
-        Set<String> all = new LinkedHashSet<>(device.kindOf(device.part(part)).handling());
+    /** Covers that leave together with what they cover are not taken in hand by themselves. */
+    Set<String> handling(String part, boolean alone) {
+        Kind kind = device.kindOf(device.part(part));
+        boolean carried = !alone && kind.role().filter(Kind.Role.COVER::equals).isPresent();
+        Set<String> all = new LinkedHashSet<>(carried ? List.of() : kind.handling());
         Kind how = device.manipulation(device.move(part).kind());
         all.addAll(how.handling());
         all.addAll(device.move(part).handling());
@@ -70,7 +73,7 @@ record Sayings(Device device) {
     }
 
     String posture(String id) {
-        return id.replace('-', ' ');
+        return id.replaceFirst("-([0-9]+)$", " at $1°").replace('-', ' ');
     }
 
     private static String list(List<String> words) {

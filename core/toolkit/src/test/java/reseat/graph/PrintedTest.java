@@ -43,9 +43,9 @@ class PrintedTest {
                                 """
                                 Step graph of toy, towards: free board
 
-                                Every way needs 6 works. After = the works just before it.
+                                Every way needs 6 steps. After = the steps just before it.
 
-                                  no  work               how            after
+                                  no  step               how            after
                                    1  release lid-1/2    t5 or spudger  -
                                    2  move lid           hand           1
                                    3  release cell-plug  hand           2

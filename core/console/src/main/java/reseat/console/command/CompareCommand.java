@@ -36,11 +36,12 @@ import reseat.simulate.Verdict;
         footer = {
             "",
             "Examples:",
-            "  reseat compare quill.yaml before.json after.json",
-            "  reseat compare slate.yaml --variants base,lte --free cell",
+            "  reseat compare samples/quill/quill.yaml plan.json other.json",
+            "  reseat compare samples/sorrel/sorrel.yaml --variants base,lte --free cell",
             "",
-            "base stands for the device without a variant. Lines begin with a blank (in both),",
-            "- (in the first alone) or + (in the second alone)."
+            "Two plans are two files as plan --json prints them, or two lists of act ids.",
+            "Of the variants, base is the device as it is without one. What a line begins with:",
+            "a blank: in both; -: in the first alone; +: in the second alone."
         })
 final class CompareCommand implements Callable<Integer> {
 
@@ -51,8 +52,9 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(
             index = "1..2",
             arity = "0..2",
+            hideParamSyntax = true,
             paramLabel = "PLAN",
-            description = "Two plans or lists of act ids.")
+            description = "Two plans as plan --json prints them, or lists of act ids.")
     private List<Path> plans = new ArrayList<>();
 
     @Option(
@@ -125,9 +127,13 @@ final class CompareCommand implements Callable<Integer> {
 
     private void print(Side first, Side second) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println("--- " + first.title + ", " + first.totalMs() + " ms");
-        out.println("+++ " + second.title + ", " + second.totalMs() + " ms");
+        out.println("--- " + first.title + ": " + cost(first));
+        out.println("+++ " + second.title + ": " + cost(second));
         PlanDifference difference = PlanDifference.of(first.acts, second.acts);
+        if (difference.isEmpty()) {
+            out.println("The same acts in the same order.");
+            return;
+        }
         for (PlanDifference.Line line : difference.lines()) {
             String sign =
                     switch (line.in()) {
@@ -145,10 +151,19 @@ final class CompareCommand implements Callable<Integer> {
                                     : "  " + Names.difference(change).replace('\u00a0', ' ')));
         }
         out.println(
-                difference.isEmpty()
-                        ? "The same acts in the same order."
-                        : "Second against first: "
-                                + Names.difference(second.totalMs() - first.totalMs())
-                                        .replace('\u00a0', ' '));
+                "Second against first: "
+                        + (second.totalMs() == first.totalMs()
+                                ? "the same time"
+                                : Names.difference(second.totalMs() - first.totalMs())
+                                        .replace('\u00a0', ' ')));
+    }
+
+    private static String cost(Side side) {
+        return side.acts.size()
+                + " acts, "
+                + Names.time(side.totalMs()).replace('\u00a0', ' ')
+                + " ("
+                + side.totalMs()
+                + " ms)";
     }
 }

@@ -12,7 +12,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "completion",
         description = "Print a completion script for bash and zsh.",
-        footer = {"", "In bash: source <(reseat completion)"})
+        sortOptions = false,
+        footer = {
+            "",
+            "Example:",
+            "  reseat completion > reseat-completion.sh",
+            "",
+            "For the shell in hand alone: source <(reseat completion)"
+        })
 final class CompletionCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;

@@ -22,7 +22,9 @@ import reseat.model.Joint;
         name = "cut",
         description =
                 "Say how deep to cut along each edge of a bonded part, and where no depth is safe.",
-        footer = {"", "  reseat cut slate.yaml display-tape"})
+        customSynopsis = "reseat cut FILE BOND [OPTIONS]",
+        sortOptions = false,
+        footer = {"", "Example:", "  reseat cut samples/sorrel/sorrel.yaml display-bond"})
 final class CutCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
@@ -34,7 +36,7 @@ final class CutCommand implements Callable<Integer> {
             description = "Id of the bond, or of the part that it holds.")
     private String wanted;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override

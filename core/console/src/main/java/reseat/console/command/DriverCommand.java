@@ -22,8 +22,15 @@ import reseat.fasten.TableRow;
 @Command(
         name = "driver",
         description = "Say which driver fits a recess, or which recess a screw usually has.",
+        customSynopsis = {
+            "reseat driver RECESS [OPTIONS]",
+            "       reseat driver DRIVER RECESS [OPTIONS]",
+            "       reseat driver --thread THREAD [--head HEAD] [OPTIONS]"
+        },
+        sortOptions = false,
         footer = {
             "",
+            "Examples:",
             "  reseat driver JIS-S0",
             "  reseat driver PH0 JIS-S0",
             "  reseat driver --thread M3 --head pan"
@@ -49,7 +56,7 @@ final class DriverCommand implements Callable<Integer> {
     @Option(names = "--head", paramLabel = "HEAD", description = "Form of its head, such as pan.")
     private @Nullable String head;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override

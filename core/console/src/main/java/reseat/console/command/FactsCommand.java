@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.sheet.Names;
+import reseat.console.sheet.Terminal;
 import reseat.device.ResolvedJson;
 import reseat.model.Device;
 import reseat.model.Joint;
@@ -20,11 +21,13 @@ import reseat.model.Way;
 @Command(
         name = "facts",
         description = "Print what is known of a device: variant, family and seat tables applied.",
+        customSynopsis = "reseat facts FILE [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
             "  reseat facts samples/tansy/tansy.yaml",
-            "  reseat facts slate.yaml --variant lte --json > slate-lte.json",
+            "  reseat facts samples/sorrel/sorrel.yaml --variant lte --json > sorrel-lte.json",
             "",
             "What --json prints is a device file itself: every command reads it."
         })
@@ -34,7 +37,9 @@ final class FactsCommand implements Callable<Integer> {
 
     @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
-    @Option(names = "--json", description = "Print a resolved device file.")
+    @Option(
+            names = "--json",
+            description = "Print a resolved device file; see core/docs/resolved.md.")
     private boolean json;
 
     @Override
@@ -60,10 +65,10 @@ final class FactsCommand implements Callable<Integer> {
                         + device.supplies().size()
                         + (device.supplies().size() == 1 ? " supply" : " supplies"));
         out.println();
-        out.println("Parts");
+        out.println("Parts. Of each how it is moved: kind, tool, posture, time out + time back.");
         device.parts().values().forEach(part -> part(device, part, out));
         out.println();
-        out.println("Joints");
+        out.println("Joints. Of each what it holds, the site last, and its ways, told as above.");
         device.joints().values().forEach(joint -> joint(joint, out));
         return 0;
     }
@@ -141,6 +146,6 @@ final class FactsCommand implements Callable<Integer> {
     }
 
     private static String plain(String line) {
-        return line.replace('\u00a0', ' ');
+        return Terminal.detect().fitted(line.replace('\u00a0', ' '));
     }
 }

@@ -25,15 +25,18 @@ import reseat.plan.Planner;
 @Command(
         name = "graph",
         description = "Print what must come before what: the step graph, for a goal or all of it.",
+        customSynopsis = "reseat graph FILE [--free PART[,PART] | --reach JOINT | --all] [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
-            "  reseat graph quill.yaml --free fan",
-            "  reseat graph quill.yaml --reach cell-plug --dot | dot -Tsvg -o cell-plug.svg",
-            "  reseat graph quill.yaml",
+            "  reseat graph samples/quill/quill.yaml --free fan",
+            "  reseat graph samples/quill/quill.yaml --reach cell-plug --dot > cell-plug.dot",
+            "  reseat graph samples/tansy/tansy.yaml",
             "",
-            "With a goal it prints what every way needs, or why there is none. Without a goal it",
-            "prints everything, and what can leave together."
+            "With a goal it prints what every way to it needs, or why there is none. Without",
+            "one it prints everything, and what can leave together. Graphviz makes a picture",
+            "of what --dot prints: dot -Tsvg cell-plug.dot -o cell-plug.svg"
         })
 final class GraphCommand implements Callable<Integer> {
 
@@ -44,7 +47,7 @@ final class GraphCommand implements Callable<Integer> {
     @Mixin private RuleArgs rules = new RuleArgs();
     @Mixin private StartArgs start = new StartArgs();
 
-    @Option(names = "--dot", description = "Print it in the language of Graphviz.")
+    @Option(names = "--dot", description = "Print the graph in the language of Graphviz.")
     private boolean dot;
 
     @Override

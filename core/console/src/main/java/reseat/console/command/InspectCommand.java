@@ -18,6 +18,7 @@ import reseat.check.CheckInput;
 import reseat.check.FastenerChecks;
 import reseat.check.Finding;
 import reseat.check.Severity;
+import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
 import reseat.model.Device;
 
@@ -26,6 +27,8 @@ import reseat.model.Device;
         name = "inspect",
         description =
                 "Check the screws, seats, torques, drives and cuts of a device for what would go wrong.",
+        customSynopsis = "reseat inspect FILE [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Examples:",
@@ -54,7 +57,7 @@ final class InspectCommand implements Callable<Integer> {
                     "Least severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
     private Severity from = Severity.ERROR;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override
@@ -85,15 +88,16 @@ final class InspectCommand implements Callable<Integer> {
     /** Prints findings that differ in their subject alone as one. */
     private static void print(List<Finding> alike, PrintWriter out) {
         Finding first = alike.get(0);
+        Terminal shown = Terminal.detect();
         String severity = first.severity().name().toLowerCase(Locale.ROOT);
         out.println(
                 first.at() + ": " + severity + ": " + first.title() + " [" + first.check() + "]");
         if (alike.size() > 1) {
             out.println("    " + String.join(", ", alike.stream().map(Finding::subject).toList()));
         }
-        out.println("    " + first.message());
-        first.evidence().forEach(fact -> out.println("    - " + fact));
-        out.println("    Do: " + first.remedy());
+        out.println(shown.fitted("    " + first.message()));
+        first.evidence().forEach(fact -> out.println(shown.fitted("    - " + fact)));
+        out.println(shown.fitted("    Do: " + first.remedy()));
     }
 
     private static String summary(Device device, List<Finding> findings) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.sheet.Names;
 import reseat.device.PlanFile;
 import reseat.device.PlanFiles;
 import reseat.model.BadInputException;
@@ -24,13 +25,16 @@ import reseat.simulate.Verdict;
 @Command(
         name = "judge",
         description = "Carry out a plan on paper and say whether it holds, or which act does not.",
+        customSynopsis = "reseat judge FILE PLAN [OPTIONS]",
         sortOptions = false,
         footer = {
             "",
             "Examples:",
-            "  reseat judge quill.yaml plan.json",
-            "  reseat judge quill.yaml acts.yaml     a list: - release:lid-screw.a/usual",
+            "  reseat judge samples/quill/quill.yaml plan.json",
+            "  reseat judge samples/tansy/tansy.yaml acts.yaml",
             "",
+            "acts.yaml is a list with lines such as: - release:cover-screw.a/usual",
+            "The goal is the one in the plan file, unless one is given here.",
             "The judge shares no code with the planner. Exit code 1: the plan does not hold."
         })
 final class JudgeCommand implements Callable<Integer> {
@@ -95,7 +99,14 @@ final class JudgeCommand implements Callable<Integer> {
             }
         }
         if (wrong.isEmpty()) {
-            out.println("valid: " + verdict.steps().size() + " acts, " + verdict.totalMs() + " ms");
+            out.println(
+                    "valid: "
+                            + verdict.steps().size()
+                            + " acts, "
+                            + Names.time(verdict.totalMs()).replace('\u00a0', ' ')
+                            + " ("
+                            + verdict.totalMs()
+                            + " ms)");
             return 0;
         }
         wrong.forEach(sentence -> out.println("wrong: " + sentence));

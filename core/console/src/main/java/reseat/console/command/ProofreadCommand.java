@@ -20,12 +20,14 @@ import reseat.model.Problem;
         name = "proofread",
         description =
                 "Read a device file, all its variants as well, and say what is wrong with it.",
+        customSynopsis = "reseat proofread FILE [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
             "Example:",
             "  reseat proofread samples/tansy/tansy.yaml",
             "",
-            "Exit code 2: the file has errors; 1: it has warnings and --strict is given."
+            "Exit code 2: the file has errors. Exit code 1: it has warnings, and --strict is given."
         })
 final class ProofreadCommand implements Callable<Integer> {
 

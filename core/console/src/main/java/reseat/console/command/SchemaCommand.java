@@ -10,6 +10,7 @@ import reseat.device.DeviceSchema;
 @Command(
         name = "schema",
         description = "Print the JSON Schema (2020-12) of device files, for editors.",
+        sortOptions = false,
         footer = {"", "Example:", "  reseat schema > reseat-device.schema.json"})
 final class SchemaCommand implements Callable<Integer> {
 

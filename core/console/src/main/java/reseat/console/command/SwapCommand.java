@@ -23,10 +23,13 @@ import reseat.model.ScrewType;
         name = "swap",
         description =
                 "Say how a screw lies in its seat, and what any other screw of the device would do there.",
+        customSynopsis = "reseat swap FILE JOINT [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
-            "  reseat swap slate.yaml lid-screw.a",
-            "  reseat swap slate.yaml lid-screw.a --screw m2x6"
+            "Examples:",
+            "  reseat swap samples/sorrel/sorrel.yaml clamp-screw.a",
+            "  reseat swap samples/sorrel/sorrel.yaml clamp-screw.a --screw m16x3"
         })
 final class SwapCommand implements Callable<Integer> {
 
@@ -40,7 +43,7 @@ final class SwapCommand implements Callable<Integer> {
     @Option(names = "--screw", paramLabel = "TYPE", description = "Only this screw type.")
     private @Nullable String screw;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override

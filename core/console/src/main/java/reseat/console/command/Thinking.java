@@ -60,14 +60,14 @@ final class Thinking implements Watch, AutoCloseable {
         err.print(
                 String.format(
                         Locale.ROOT,
-                        "\r%-78s",
+                        "\r%-78.78s",
                         "Looking: "
                                 + best
                                 + ", no plan below "
                                 + Names.time(lowerBoundMs)
                                 + ", "
                                 + expansions
-                                + " states (Ctrl-C takes the best so far)"));
+                                + " states; Ctrl-C ends it"));
         err.flush();
     }
 

@@ -29,10 +29,17 @@ import reseat.model.Device;
 @Command(
         name = "torque",
         description = "Say which torque a screw gets: of a seat, or of bare words.",
+        customSynopsis = {
+            "reseat torque WORDS [OPTIONS]",
+            "       reseat torque --device FILE JOINT [OPTIONS]",
+            "       reseat torque --convert TORQUE [OPTIONS]"
+        },
+        sortOptions = false,
         footer = {
             "",
+            "Examples:",
             "  reseat torque \"M1.6 8.8 pan T5 into magnesium, 3 mm, oiled\"",
-            "  reseat torque --device slate.yaml lid-screw.a",
+            "  reseat torque --device samples/sorrel/sorrel.yaml dock-screw.a",
             "  reseat torque --convert \"0.6 kgf·cm\""
         })
 final class TorqueCommand implements Callable<Integer> {
@@ -74,7 +81,7 @@ final class TorqueCommand implements Callable<Integer> {
             description = "Unit to print in; default: N·m.")
     private String unit = "N·m";
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override

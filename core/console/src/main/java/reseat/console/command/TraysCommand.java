@@ -25,8 +25,11 @@ import reseat.model.Device;
         name = "trays",
         description =
                 "Lay out the fewest tray compartments in which no two screws can be confused to harm.",
+        customSynopsis = "reseat trays FILE [OPTIONS]",
+        sortOptions = false,
         footer = {
             "",
+            "Examples:",
             "  reseat trays samples/sorrel/sorrel.yaml",
             "  reseat trays samples/sorrel/sorrel.yaml --plan plan.json"
         })
@@ -39,8 +42,9 @@ final class TraysCommand implements Callable<Integer> {
     @Option(
             names = "--joints",
             split = ",",
-            paramLabel = "ID",
-            description = "Joints that come out, in order; default: all, in the order of the file.")
+            paramLabel = "JOINT",
+            description =
+                    "Joints that come out, in order; all, in the order of the file, if left out.")
     private List<String> joints = new ArrayList<>();
 
     @Option(
@@ -56,7 +60,7 @@ final class TraysCommand implements Callable<Integer> {
             description = "Difference of length that a person sees, in millimetres.")
     private @Nullable Double length;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
     @Override

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,8 +32,8 @@ import reseat.plan.Why;
         footer = {
             "",
             "Examples:",
-            "  reseat why quill.yaml storage-door --free fan",
-            "  reseat why quill.yaml release:cell-plug/usual --free mainboard",
+            "  reseat why samples/quill/quill.yaml storage-door --free fan",
+            "  reseat why samples/sorrel/sorrel.yaml release:display-bond/cut --free cell",
             "",
             "Each line tells what it is good for and leads to the next, down to the goal.",
             "The last line tells what it costs to do without it, or that there is no other way."
@@ -60,7 +61,8 @@ final class WhyCommand implements Callable<Integer> {
         PlanRequest request =
                 new PlanRequest(
                         device, goal.goal(), start.start(device), rules.rules(), effort.effort());
-        try (Thinking thinking = new Thinking(err, Terminal.detect().interactive())) {
+        Terminal shown = Terminal.detect();
+        try (Thinking thinking = new Thinking(err, shown.interactive())) {
             Plan plan = Planned.plan(request, thinking);
             OptionalInt at = find(plan);
             thinking.done();
@@ -70,17 +72,18 @@ final class WhyCommand implements Callable<Integer> {
                 List<CostedAct> acts = plan.acts();
                 int act = at.getAsInt();
                 out.println(
-                        "Act "
-                                + (act + 1)
-                                + " of "
-                                + acts.size()
-                                + ": "
-                                + acts.get(act).act().id());
+                        shown.fitted(
+                                "Act "
+                                        + (act + 1)
+                                        + " of "
+                                        + acts.size()
+                                        + ": "
+                                        + told(acts.get(act))));
                 Explanation explanation = Why.of(plan).explain(thing, thinking);
                 thinking.done();
-                explanation.links().forEach(link -> out.println("  " + link));
+                explanation.links().forEach(link -> out.println(shown.fitted("  " + link)));
                 out.println("Goal: " + new Names(device).goal(request.goal()));
-                out.println(necessity(explanation.necessity()));
+                out.println(shown.fitted(necessity(explanation.necessity())));
             }
             out.flush();
         }
@@ -122,6 +125,22 @@ final class WhyCommand implements Callable<Integer> {
                     + (avoidable.proved() ? "." : " (not proved).");
         }
         return necessity.sentence();
+    }
+
+    /** An id tells what leaves together as well, but a long one runs over the line. */
+    private String told(CostedAct act) {
+        if (!(act.act() instanceof Act.MoveParts move) || move.parts().size() < 4) {
+            return act.act().id();
+        }
+        String lead = move.parts().contains(thing) ? thing : move.parts().get(0);
+        return "move "
+                + lead
+                + " together with "
+                + (move.parts().size() - 1)
+                + " others: "
+                + move.parts().stream()
+                        .filter(part -> !part.equals(lead))
+                        .collect(Collectors.joining(", "));
     }
 
     private static String plain(String text) {

@@ -1,8 +1,11 @@
 package reseat.console.sheet;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
@@ -18,8 +21,13 @@ final class AdvicePart {
 
     private final Device device;
     private final Paper paper;
-    private final Set<String> told = new LinkedHashSet<>();
-    private final Set<String> toldInBlock = new LinkedHashSet<>();
+
+    /** For so many steps one remembers what can only spoil things. */
+    private static final int REMEMBERED = 6;
+
+    private final Map<String, Integer> told = new LinkedHashMap<>();
+    private final Map<String, Integer> lately = new LinkedHashMap<>();
+    private int step;
 
     AdvicePart(Device device, Paper paper) {
         this.device = device;
@@ -27,18 +35,19 @@ final class AdvicePart {
     }
 
     /** Writes what has to be known before a step. */
-    void before(List<Advice> advice) {
-        List<String> again = new ArrayList<>();
+    void before(List<Advice> advice, int number) {
+        step = number;
+        Map<Signal, List<String>> again = new EnumMap<>(Signal.class);
         for (Advice each : advice) {
             switch (each.kind()) {
                 case HAZARD -> hazard(each, again);
                 case HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR ->
                         message(each.signal(), stop(each.text()));
                 case MAGNET -> {
-                    if (told.add("magnet " + each.subject())) {
+                    if (first("magnet " + each.subject())) {
                         message(each.signal(), stop(each.text()));
                     } else {
-                        repeat(each.signal(), "magnet, guide each screw", again);
+                        repeat(each.signal(), "magnet", "magnet " + each.subject(), again);
                     }
                 }
                 case TETHER, KEEP_HOLD, HANDLING, INSPECT -> {
@@ -47,7 +56,9 @@ final class AdvicePart {
             }
         }
         if (!again.isEmpty()) {
-            paper.para(8, "", "(as above: " + String.join("; ", again) + ")");
+            List<String> words = new ArrayList<>();
+            again.forEach((signal, what) -> words.add(signal.name() + " " + Names.and(what)));
+            paper.para(INDENT, "        again", String.join("; ", words));
         }
     }
 
@@ -62,7 +73,11 @@ final class AdvicePart {
                                         + numberOf.applyAsInt(each.until().orElse(0))
                                         + ").");
                 case TETHER, HANDLING -> bullet(stop(each.text()));
-                case INSPECT -> bullet("Look: " + each.text());
+                case INSPECT ->
+                        bullet(
+                                each.text().startsWith("Look")
+                                        ? each.text()
+                                        : "Look: " + each.text());
                 case HAZARD, HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR, MAGNET -> {
                     // told before the step
                 }
@@ -74,9 +89,9 @@ final class AdvicePart {
         paper.para(10, "        -", stop(words));
     }
 
-    private void hazard(Advice advice, List<String> again) {
+    private void hazard(Advice advice, Map<Signal, List<String>> again) {
         Hazard hazard = Objects.requireNonNull(device.hazards().get(advice.subject()));
-        if (told.add("hazard " + hazard.id())) {
+        if (first("hazard " + hazard.id())) {
             message(
                     hazard.signal(),
                     stop(hazard.nature())
@@ -85,20 +100,31 @@ final class AdvicePart {
                             + " "
                             + stop(hazard.avoidance()));
         } else {
-            repeat(hazard.signal(), hazard.id().replace('-', ' '), again);
+            repeat(hazard.signal(), hazard.id().replace('-', ' '), "hazard " + hazard.id(), again);
         }
     }
 
-    /** What can hurt is repeated at each step, what can only spoil things once in each block. */
-    private void repeat(Signal signal, String words, List<String> again) {
-        if (signal != Signal.NOTICE || toldInBlock.add(words)) {
-            again.add(signal.name() + " " + words);
+    private boolean first(String key) {
+        boolean first = told.putIfAbsent(key, step) == null;
+        if (first) {
+            lately.put(key, step);
+        }
+        return first;
+    }
+
+    /** What can hurt is repeated at each step, what can only spoil things after some steps. */
+    private void repeat(Signal signal, String words, String key, Map<Signal, List<String>> again) {
+        Integer last = lately.get(key);
+        if (signal != Signal.NOTICE || last == null || step - last > REMEMBERED) {
+            lately.put(key, step);
+            again.computeIfAbsent(signal, s -> new ArrayList<>())
+                    .add(words + " (step " + told.get(key) + ")");
         }
     }
 
-    /** Begins a block of steps under one heading. */
-    void block() {
-        toldInBlock.clear();
+    /** Begins the way out or the way back; what was said before is said again. */
+    void begin() {
+        lately.clear();
     }
 
     private void message(Signal signal, String words) {

@@ -50,7 +50,7 @@ public final class Names {
     }
 
     static String posture(String id) {
-        String words = id.replace('-', ' ');
+        String words = id.replaceFirst("-([0-9]+)$", " at $1°").replace('-', ' ');
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
@@ -96,9 +96,47 @@ public final class Names {
                 seats.add(stem.seat);
             }
         }
+        if (stems.values().stream().allMatch(List::isEmpty)) {
+            return and(stems.keySet());
+        }
         List<String> words = new ArrayList<>();
-        stems.forEach((stem, seats) -> words.add(join(stem, seats)));
+        stems.forEach((stem, seats) -> words.add(join(stem, runs(seats))));
         return String.join("; ", words);
+    }
+
+    /** Returns joints in few words, with their number where their names do not tell it. */
+    String counted(List<String> ids) {
+        boolean told =
+                ids.size() == 1 || ids.stream().map(this::joint).distinct().count() == ids.size();
+        return (told ? "" : ids.size() + " × ") + together(ids);
+    }
+
+    /** Shortens seats a b c d to "a to d"; it takes four in a row to be worth it. */
+    private static List<String> runs(List<String> seats) {
+        List<String> words = new ArrayList<>();
+        int from = 0;
+        while (from < seats.size()) {
+            int to = from;
+            while (to + 1 < seats.size() && follows(seats.get(to), seats.get(to + 1))) {
+                to++;
+            }
+            if (to - from >= 3) {
+                words.add(seats.get(from) + "\u00a0to\u00a0" + seats.get(to));
+            } else {
+                words.addAll(seats.subList(from, to + 1));
+            }
+            from = to + 1;
+        }
+        return words;
+    }
+
+    private static boolean follows(String one, String next) {
+        if (one.matches("[0-9]{1,6}") && next.matches("[1-9][0-9]{0,6}")) {
+            return Integer.parseInt(next) == Integer.parseInt(one) + 1;
+        }
+        return one.matches("[a-zA-Z]")
+                && next.matches("[a-zA-Z]")
+                && next.charAt(0) == one.charAt(0) + 1;
     }
 
     /** Returns several joints in their order; neighbours of one entry share its words. */

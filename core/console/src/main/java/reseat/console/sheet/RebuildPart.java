@@ -1,6 +1,7 @@
 package reseat.console.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,7 @@ final class RebuildPart {
 
     void write(Steps steps) {
         paper.rule("Put back", '═');
+        advice.begin();
         String heading = "";
         String posture =
                 rebuild.acts().isEmpty() ? device.usualPosture() : rebuild.acts().get(0).posture();
@@ -62,7 +64,6 @@ final class RebuildPart {
             String here = heading(step);
             if (!here.equals(heading)) {
                 heading = here;
-                advice.block();
                 paper.gap();
                 String to = step.acts().isEmpty() ? posture : act(step).posture();
                 paper.row(0, "", here, TeardownPart.turn(posture, to));
@@ -73,7 +74,7 @@ final class RebuildPart {
                 continue;
             }
             List<Advice> all = AdvicePart.merge(notes.rebuild(), step.acts());
-            advice.before(all);
+            advice.before(all, step.number());
             paper.row(
                     8,
                     TeardownPart.number(step),
@@ -134,15 +135,12 @@ final class RebuildPart {
                 return (stay ? "Tighten " : "Put in ")
                         + String.join(", ", counts)
                         + " ("
-                        + names.together(ids)
+                        + names.together(forwards(ids))
                         + ")";
             }
             Way way = Steps.way(device.joint(release.joint()), release);
             String verb = device.manipulation(way.kind()).restoreVerb();
-            return (verb.isEmpty() ? "Make again" : verb)
-                    + ": "
-                    + (ids.size() > 1 ? ids.size() + " × " : "")
-                    + names.together(ids);
+            return (verb.isEmpty() ? "Make again" : verb) + ": " + names.counted(ids);
         }
         List<String> parts = ((Act.MoveParts) act.act()).parts();
         String verb = device.manipulation(device.move(parts.get(0)).kind()).restoreVerb();
@@ -156,6 +154,13 @@ final class RebuildPart {
         return step.acts().stream()
                 .map(at -> ((Act.Release) rebuild.acts().get(at).act()).joint())
                 .toList();
+    }
+
+    /** The passes tell the order; the head of the step reads best as the device file has it. */
+    private static List<String> forwards(List<String> ids) {
+        List<String> turned = new ArrayList<>(ids);
+        Collections.reverse(turned);
+        return turned;
     }
 
     private void details(Step step) {

@@ -8,6 +8,7 @@ import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Prepare;
 import reseat.model.Way;
 import reseat.plan.Fastening;
 import reseat.plan.PlacedTest;
@@ -78,6 +79,10 @@ final class Steps {
             if (at == acts.size()) {
                 return;
             }
+            if (nothingToDo(acts.get(at))) {
+                at++;
+                continue;
+            }
             List<Integer> group = new ArrayList<>(List.of(at));
             Optional<Fastening> fastening = fastening(back, at);
             RebuildAct first = acts.get(at++);
@@ -86,6 +91,15 @@ final class Steps {
             }
             add(group, fastening, Optional.empty());
         }
+    }
+
+    /** A preparation that leaves nothing behind, such as wiping the seams clean. */
+    private boolean nothingToDo(RebuildAct back) {
+        if (!(back.act() instanceof Act.Prepared prepared)) {
+            return false;
+        }
+        Prepare prepare = Objects.requireNonNull(device.prepares().get(prepared.prepare()));
+        return prepare.restore().isEmpty() && prepare.restoreMs() == 0;
     }
 
     private boolean together(

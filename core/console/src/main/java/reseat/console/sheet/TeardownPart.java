@@ -35,6 +35,7 @@ final class TeardownPart {
 
     void write(Steps steps) {
         paper.rule("Take apart", '═');
+        advice.begin();
         String heading = "";
         String posture = device.usualPosture();
         for (Step step : steps.teardown()) {
@@ -42,13 +43,12 @@ final class TeardownPart {
             String here = heading(first);
             if (!here.equals(heading)) {
                 heading = here;
-                advice.block();
                 paper.gap();
                 paper.row(0, "", here, turn(posture, first.posture()));
                 posture = first.posture();
             }
             List<Advice> all = AdvicePart.merge(notes.teardown(), step.acts());
-            advice.before(all);
+            advice.before(all, step.number());
             paper.row(8, number(step), words(step), tallyAfter(tally, Tally.Side.OUT, step));
             advice.with(all, steps::numberOf);
         }
@@ -82,7 +82,6 @@ final class TeardownPart {
                     step.acts().stream()
                             .map(at -> ((Act.Release) plan.acts().get(at).act()).joint())
                             .toList();
-            String what = names.together(ids);
             if (joint.seat().isPresent()) {
                 return verb
                         + (verb.contains(" ") ? ": " : " ")
@@ -90,10 +89,10 @@ final class TeardownPart {
                         + " × "
                         + joint.seat().get().screw()
                         + " ("
-                        + what
+                        + names.together(ids)
                         + ")";
             }
-            return verb + ": " + (ids.size() > 1 ? ids.size() + " × " : "") + what;
+            return verb + ": " + names.counted(ids);
         }
         List<String> parts = ((Act.MoveParts) first.act()).parts();
         boolean tethered =

@@ -44,6 +44,22 @@ public record Terminal(boolean interactive, int width, boolean colour, boolean a
         return new Terminal(true, width(env.get("COLUMNS")), colour, !utf8);
     }
 
+    /**
+     * Returns a line as it fits here: broken between words where a person sits, whole in a file or
+     * a pipe, where one looks for lines.
+     */
+    public String fitted(String line) {
+        if (!interactive || line.length() <= width) {
+            return line;
+        }
+        String inner = line.stripLeading();
+        String lead = " ".repeat(line.length() - inner.length());
+        String hang = lead + "    ";
+        return lead
+                + String.join(
+                        System.lineSeparator() + hang, Paper.wrap(inner, width - hang.length()));
+    }
+
     /** Returns the same terminal, limited to ASCII. */
     public Terminal asciiOnly() {
         return new Terminal(interactive, width, colour, true);

@@ -36,6 +36,18 @@ class TerminalTest {
     }
 
     @Test
+    void breaksLongLinesForAPersonAlone() {
+        String line = "  one two three four five six seven eight nine ten eleven twelve thirteen";
+
+        assertEquals(line, Terminal.none().wide(60).fitted(line));
+        assertEquals(
+                List.of(
+                        "  one two three four five six seven eight nine ten",
+                        "      eleven twelve thirteen"),
+                Terminal.of(true, Map.of("COLUMNS", "60")).fitted(line).lines().toList());
+    }
+
+    @Test
     void fallsBackToAscii() {
         assertFalse(Terminal.of(true, UTF8).ascii());
         assertTrue(Terminal.of(true, Map.of("LANG", "C")).ascii());
