@@ -52,6 +52,7 @@ final class CompareCommand implements Callable<Integer> {
             index = "1..2",
             arity = "0..2",
             paramLabel = "PLAN",
+            hideParamSyntax = true,
             description = "Two plans or lists of act ids.")
     private List<Path> plans = new ArrayList<>();
 

@@ -10,12 +10,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.sheet.Names;
 import reseat.device.PlanFile;
 import reseat.device.PlanFiles;
 import reseat.model.BadInputException;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.State;
+import reseat.simulate.Refusal;
 import reseat.simulate.Simulator;
 import reseat.simulate.Step;
 import reseat.simulate.Verdict;
@@ -67,17 +69,19 @@ final class JudgeCommand implements Callable<Integer> {
                         });
         Verdict verdict = judge(device, plan);
         List<String> wrong = new ArrayList<>(verdict.sentences());
-        verdict.refusal()
-                .ifPresent(
-                        refusal ->
-                                wrong.set(
-                                        0,
-                                        "Act "
-                                                + (refusal.index() + 1)
-                                                + ", "
-                                                + plan.acts().get(refusal.index()).id()
-                                                + ": "
-                                                + refusal.why()));
+        if (verdict.refusal().isPresent()) {
+            // What the goal lacks where the plan breaks off is no second fault.
+            verdict.goalMissing().ifPresent(wrong::remove);
+            Refusal refusal = verdict.refusal().get();
+            wrong.set(
+                    0,
+                    "Act "
+                            + (refusal.index() + 1)
+                            + ", "
+                            + plan.acts().get(refusal.index()).id()
+                            + ": "
+                            + refusal.why());
+        }
         if (wrong.isEmpty()
                 && plan.totalMs().isPresent()
                 && plan.totalMs().getAsLong() != verdict.totalMs()) {
@@ -95,7 +99,14 @@ final class JudgeCommand implements Callable<Integer> {
             }
         }
         if (wrong.isEmpty()) {
-            out.println("valid: " + verdict.steps().size() + " acts, " + verdict.totalMs() + " ms");
+            out.println(
+                    "valid: "
+                            + verdict.steps().size()
+                            + " acts, "
+                            + Names.time(verdict.totalMs())
+                            + " ("
+                            + verdict.totalMs()
+                            + " ms)");
             return 0;
         }
         wrong.forEach(sentence -> out.println("wrong: " + sentence));
