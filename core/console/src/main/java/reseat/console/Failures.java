@@ -29,7 +29,12 @@ final class Failures {
     int badUsage(ParameterException e, String[] args) {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println("reseat: " + e.getMessage());
+        err.println(
+                "reseat: "
+                        + String.valueOf(e.getMessage())
+                                .replaceFirst(
+                                        "^Invalid value for option '([^']*)'.*: '(.*)' is not an? (int|long)$",
+                                        "$1: found \"$2\", expected a whole number"));
         UnmatchedArgumentException.printSuggestions(e, err);
         err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
         traceIfWanted(e, err);

@@ -69,6 +69,10 @@ class GraphCommandTest {
         assertEquals(2, ran.code());
         assertTrue(
                 ran.err().contains("box has no part \"fam\"; the nearest is \"fan\""), ran.err());
+        assertTrue(
+                Ran.reseat("graph", file, "--free", "plasticlever")
+                        .err()
+                        .contains("box has no part \"plasticlever\"."));
         assertEquals(2, Ran.reseat("graph", file, "--free", "fan", "--all").code());
     }
 }

@@ -50,6 +50,16 @@ class JudgingCommandsTest {
     }
 
     @Test
+    void whatIsMissingAfterAWrongActIsNoFaultOfItsOwn() throws IOException {
+        Path acts = save("acts.yaml", "- prepare:shut-down\n- move:cell\n");
+
+        Ran ran = Ran.reseat("judge", DEVICE, acts.toString(), "--free", "cell");
+
+        assertEquals(1, ran.code());
+        assertEquals(1, ran.out().lines().filter(l -> l.startsWith("wrong: ")).count(), ran.out());
+    }
+
+    @Test
     void noticesACostThatIsNotTheSum() throws IOException {
         String json = Ran.reseat("plan", DEVICE, "--free", "cell", "--json").out();
         Path plan = save("plan.json", json.replaceFirst("\"totalMs\": \\d+", "\"totalMs\": 7"));

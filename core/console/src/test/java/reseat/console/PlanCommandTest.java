@@ -130,6 +130,9 @@ class PlanCommandTest {
         refused(plan("--free", "frame"), "frame is the base");
         refused(plan("--free", "cell", "--time", "soon"), "--time: found \"soon\"");
         refused(plan("--free", "cell", "--effort", "0"), "expected 1 or more");
+        refused(
+                plan("--free", "cell", "--effort", "x"),
+                "--effort: found \"x\", expected a whole number");
         refused(plan("--free", "cell", "--done", "open:lid"), "expected the id of an act");
         refused(plan("--free", "cell", "--done", "move:cell"), "cannot have been done");
         refused(plan("--free", "cell", "--after", "plan.json"), "expected a plan file, a colon");

@@ -171,6 +171,7 @@ final class RequestCheck {
             if (!known.contains(id)) {
                 String nearest =
                         known.stream()
+                                .filter(other -> near(id, other))
                                 .min(
                                         Comparator.comparingInt(
                                                         (String other) -> distance(id, other))
@@ -180,6 +181,13 @@ final class RequestCheck {
                 problem(device.id() + " has no " + what + " \"" + id + "\"" + nearest);
             }
         }
+    }
+
+    /** Whether a name is near enough to be meant, or begins with or ends in what was given. */
+    private static boolean near(String id, String other) {
+        return distance(id, other) <= Math.max(1, id.length() / 3)
+                || other.startsWith(id)
+                || other.endsWith(id);
     }
 
     private static int distance(String a, String b) {

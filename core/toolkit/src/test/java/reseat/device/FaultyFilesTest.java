@@ -204,6 +204,26 @@ class FaultyFilesTest {
     }
 
     @Test
+    void aWrongKindIsOneProblemAlone() {
+        refuses(
+                "kind: pad-bond",
+                "kind: »adhesiv-bond",
+                "kind: there is no kind of joint \"adhesiv-bond\". Did you mean \"adhesive-bond\"?");
+        refuses(
+                "kind: pad-bond",
+                "kind: »adhesive",
+                "kind: there is no kind of joint \"adhesive\". Did you mean \"adhesive-bond\"?");
+        refuses(
+                "{kind: pad-bond, holds: [cell, tray], under: [lid]}",
+                "»{holds: [cell, tray], under: [lid]}",
+                "cell-pad: the key \"kind\" is missing");
+        refuses(
+                "{kind: pad-bond, holds: [cell, tray], under: [lid]}",
+                "{kind: pad-bond, holds: [cell, tray], under: [lid], ways: {w: »peal}}",
+                "w: there is no kind of manipulation \"peal\". Did you mean \"peel\"?");
+    }
+
+    @Test
     void partsAndCovers() {
         refuses(
                 "kind: frame",

@@ -17,6 +17,7 @@ import reseat.model.BadInputException;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.State;
+import reseat.simulate.Refusal;
 import reseat.simulate.Simulator;
 import reseat.simulate.Step;
 import reseat.simulate.Verdict;
@@ -71,17 +72,19 @@ final class JudgeCommand implements Callable<Integer> {
                         });
         Verdict verdict = judge(device, plan);
         List<String> wrong = new ArrayList<>(verdict.sentences());
-        verdict.refusal()
-                .ifPresent(
-                        refusal ->
-                                wrong.set(
-                                        0,
-                                        "Act "
-                                                + (refusal.index() + 1)
-                                                + ", "
-                                                + plan.acts().get(refusal.index()).id()
-                                                + ": "
-                                                + refusal.why()));
+        if (verdict.refusal().isPresent()) {
+            // What the goal lacks where the plan breaks off is no second fault.
+            verdict.goalMissing().ifPresent(wrong::remove);
+            Refusal refusal = verdict.refusal().get();
+            wrong.set(
+                    0,
+                    "Act "
+                            + (refusal.index() + 1)
+                            + ", "
+                            + plan.acts().get(refusal.index()).id()
+                            + ": "
+                            + refusal.why());
+        }
         if (wrong.isEmpty()
                 && plan.totalMs().isPresent()
                 && plan.totalMs().getAsLong() != verdict.totalMs()) {

@@ -56,7 +56,7 @@ final class Paper {
      * is the only part in ink.
      */
     void para(int indent, String first, String words, Ink ink) {
-        List<String> lines = wrap(words, width() - indent);
+        List<String> lines = wrap(plain(words), width() - indent);
         String pad = " ".repeat(Math.max(0, indent - first.length()));
         String open = first.length() > indent ? first.strip() + " " : first + pad;
         for (int i = 0; i < lines.size(); i++) {
@@ -65,9 +65,10 @@ final class Paper {
     }
 
     /** Writes a paragraph with a short text at the right edge of its first line. */
-    void row(int indent, String first, String words, String right) {
+    void row(int indent, String first, String words, String aside) {
+        String right = plain(aside);
         int room = width() - indent - (right.isEmpty() ? 0 : right.length() + 2);
-        List<String> lines = wrap(words, Math.max(20, room));
+        List<String> lines = wrap(plain(words), Math.max(20, room));
         for (int i = 0; i < lines.size(); i++) {
             String open =
                     i == 0

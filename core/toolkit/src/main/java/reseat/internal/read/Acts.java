@@ -110,7 +110,10 @@ final class Acts {
             KindTable.Entry jointKind,
             Optional<String> driver) {
         Silent act = new Silent(who, look, stated, jointKind, "act");
-        if (!resolved && stated.isEmpty() && jointKind.way().isEmpty()) {
+        if (!resolved
+                && stated.isEmpty()
+                && jointKind.way().isEmpty()
+                && registered(jointKind.kind())) {
             problems.error(
                     look.at(),
                     who
@@ -141,6 +144,11 @@ final class Acts {
                 look.texts("hazards"));
     }
 
+    /** Whether a kind is registered: what follows from a wrong name alone is not told as well. */
+    private boolean registered(Kind kind) {
+        return kinds.registered(kind.scope(), kind.id());
+    }
+
     /** The kind of manipulation that a file states, be it in the short form or in the long one. */
     private static Optional<String> stated(Look parent, String key, Look full) {
         return parent.text(key).or(() -> full.text("kind"));
@@ -153,6 +161,7 @@ final class Acts {
         private final Kind kind;
         private final List<Kind> speakers;
         private final List<Kind> handSpeakers;
+        private final boolean spokenFor;
 
         Silent(
                 String who,
@@ -167,6 +176,7 @@ final class Acts {
             boolean usual = held.way().orElse(otherwise).equals(id);
             this.speakers = usual ? List.of(held.kind(), kind) : List.of(kind, held.kind());
             this.handSpeakers = usual ? speakers : List.of(kind);
+            this.spokenFor = registered(held.kind()) && (stated.isEmpty() || registered(kind));
         }
 
         <T> Optional<T> first(Function<Kind, Optional<T>> fact) {
@@ -196,7 +206,7 @@ final class Acts {
                 return own.orElse(0L);
             }
             Optional<Duration> silent = first(time);
-            if (silent.isEmpty()) {
+            if (silent.isEmpty() && spokenFor) {
                 problems.error(
                         look.at(),
                         who

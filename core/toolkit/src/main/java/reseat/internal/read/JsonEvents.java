@@ -61,10 +61,15 @@ final class JsonEvents {
         }
     }
 
-    /** Leaves out how a programmer would switch the parser to leniency. */
+    /** Leaves out what only a programmer can use: how to be lenient, and the name of the source. */
     private static String words(String message) {
-        int advice = message.indexOf(": enable `");
-        return advice < 0 ? message : message.substring(0, advice);
+        String[] useless = {": enable `", " (start marker at [", " at [Source"};
+        String left = message;
+        for (String each : useless) {
+            int from = left.indexOf(each);
+            left = from < 0 ? left : left.substring(0, from);
+        }
+        return left;
     }
 
     private static Node.ScalarKind kind(JsonToken token) {

@@ -156,6 +156,11 @@ final class KindTable {
                         id, kind -> look == null ? plain(scope, kind) : entry(kind, scope, look));
     }
 
+    /** Whether a kind is registered; of one that is not, a single problem is told, and no more. */
+    boolean registered(Kind.Scope scope, String id) {
+        return Objects.requireNonNull(registered.get(scope)).containsKey(id);
+    }
+
     private static Entry plain(Kind.Scope scope, String id) {
         Kind kind =
                 new Kind(

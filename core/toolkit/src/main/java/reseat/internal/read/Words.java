@@ -2,6 +2,7 @@ package reseat.internal.read;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,7 +14,7 @@ final class Words {
     private static final int QUOTED = 60;
 
     /** How many known names a message lists. */
-    private static final int LISTED = 12;
+    private static final int LISTED = 40;
 
     /** Longer names are never compared: an id has at most 64 characters. */
     private static final int COMPARED = 100;
@@ -62,7 +63,10 @@ final class Words {
                 + ".";
     }
 
-    /** Returns the known name that is fewest edits away, if that is near enough to be meant. */
+    /**
+     * Returns the known name that is fewest edits away, if that is near enough to be meant; else
+     * the shortest that has the text as one of its words, as "wire-plug" has "plug".
+     */
     static Optional<String> nearest(String found, Collection<String> known) {
         if (found.isEmpty() || found.length() > COMPARED) {
             return Optional.empty();
@@ -77,7 +81,16 @@ final class Words {
                 bestEdits = edits;
             }
         }
-        return Optional.ofNullable(best);
+        return Optional.ofNullable(best)
+                .or(
+                        () ->
+                                known.stream()
+                                        .filter(each -> wordsOf(each).contains(low))
+                                        .min(Comparator.comparingInt(String::length)));
+    }
+
+    private static List<String> wordsOf(String id) {
+        return List.of(id.toLowerCase(Locale.ROOT).split("[-_.]", -1));
     }
 
     /**

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,28 @@ class BuiltInTest {
         }
         Path file = Files.writeString(folder.resolve("all.yaml"), text.append(joints).toString());
         assertEquals(List.of(), DeviceFiles.read(file, Optional.empty(), List.of()).problems());
+    }
+
+    /** Nobody can use a word that stands nowhere. */
+    @Test
+    void everyIdStandsInTheReference() throws Exception {
+        String page = Files.readString(Path.of("../docs/device-file.md"));
+        String builtIn = page.substring(page.indexOf("## Built in"));
+        Node.Fields tree = BuiltIn.tree();
+        List<String> missing = new ArrayList<>();
+        for (Node.Fields some :
+                List.of(
+                        tree.fields("tools"),
+                        tree.fields("hazards"),
+                        tree.fields("consumables"),
+                        tree.fields("kinds").fields("parts"),
+                        tree.fields("kinds").fields("joints"),
+                        tree.fields("kinds").fields("manipulations"))) {
+            some.entries().keySet().stream()
+                    .filter(id -> !builtIn.contains("`" + id + "`"))
+                    .forEach(missing::add);
+        }
+        assertEquals(List.of(), missing);
     }
 
     @Test

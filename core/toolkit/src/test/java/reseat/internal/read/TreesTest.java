@@ -121,6 +121,9 @@ class TreesTest {
         assertTrue(Trays.problems("a: [1, 2").startsWith("f:1:9: error: this is not YAML: "));
         assertTrue(Trays.problems("a: \"x").startsWith("f:1:6: error: this is not YAML: "));
         assertTrue(Trays.problems("{\"a\": [1,\n").startsWith("f:2:1: error: this is not JSON: "));
+        assertEquals(
+                "f:1:9: error: this is not JSON: Unexpected end-of-input: expected close marker for Object",
+                Trays.problems("{\"a\": 1 "));
         assertTrue(Trays.problems("{\"a\": NaN}").startsWith("f:1:10: error: this is not JSON: "));
         assertEquals("f:1:1: error: the file is empty", Trays.problems("# nothing\n"));
         assertEquals("f:1:1: error: the file is empty", Trays.problems(""));
