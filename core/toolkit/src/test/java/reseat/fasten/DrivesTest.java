@@ -100,6 +100,108 @@ class DrivesTest {
                                                 && r.text("drive").equals(drive)));
     }
 
+    /** Least widths of slots, ISO 1207, FreeCAD_FastenersWB iso1207def (facts 7d). */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 0.46",
+        "M2, 0.56",
+        "M2.5, 0.66",
+        "M3, 0.86",
+        "M3.5, 1.06",
+        "M4, 1.26",
+        "M5, 1.26",
+        "M6, 1.66"
+    })
+    void holdsLeastWidthsOfSlots(String thread, double least) {
+        TableRow row = byScrew("ISO 1207", thread);
+        assertEquals(least, row.required("recessAcrossMm"));
+        double nominal = DRIVES.acrossMm(DRIVES.drive(row.text("drive"))).orElseThrow();
+        assertEquals(nominal + 0.06, least, 1e-9);
+    }
+
+    /** Diameters m of cross recesses, ISO 7045, FreeCAD_FastenersWB iso7045def (facts 7b). */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 1.7, 1.6",
+        "M2, 1.9, 2.1",
+        "M2.5, 2.7, 2.6",
+        "M3, 3.0, 2.8",
+        "M3.5, 3.9, 3.9",
+        "M4, 4.4, 4.3",
+        "M5, 4.9, 4.7",
+        "M6, 6.9, 6.7"
+    })
+    void holdsDiametersOfCrossRecesses(String thread, double h, double z) {
+        assertEquals(h, byScrew("ISO 7045 H", thread).required("recessAcrossMm"));
+        assertEquals(z, byScrew("ISO 7045 Z", thread).required("recessAcrossMm"));
+    }
+
+    /** Mean penetration t, ISO 14583, FreeCAD_FastenersWB iso14583def (facts 7a). */
+    @ParameterizedTest
+    @CsvSource({
+        "M2, 0.70",
+        "M2.5, 0.975",
+        "M3, 1.14",
+        "M3.5, 1.2",
+        "M4, 1.465",
+        "M5, 1.715",
+        "M6, 2.22"
+    })
+    void holdsPenetrationOfHexalobularRecesses(String thread, double depth) {
+        assertEquals(depth, byScrew("ISO 14583", thread).required("recessDepthMm"));
+    }
+
+    /** Least depth t of hexagon sockets, ISO 4762, FreeCAD_FastenersWB iso4762def (facts 7c). */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 0.7",
+        "M2, 1.0",
+        "M2.5, 1.1",
+        "M3, 1.3",
+        "M4, 2.0",
+        "M5, 2.5",
+        "M6, 3.0",
+        "M8, 4.0"
+    })
+    void holdsDepthsOfSockets(String thread, double depth) {
+        assertEquals(depth, byScrew("ISO 4762", thread).required("recessDepthMm"));
+    }
+
+    /** Greatest depth f of the flare, nbk1560.com technical-19 (facts 7a). */
+    @ParameterizedTest
+    @CsvSource({
+        "T3, 0.114",
+        "T4, 0.13",
+        "T5, 0.22",
+        "T6, 0.35",
+        "T8, 0.48",
+        "T10, 0.56",
+        "T15, 0.67",
+        "T20, 0.79",
+        "T25, 0.90",
+        "T30, 1.12",
+        "T40, 1.18"
+    })
+    void holdsFlares(String drive, double flare) {
+        assertEquals(flare, row(drive).required("flareMm"));
+    }
+
+    /** Angles of cross H, JIS B 1012:1985, kikakurui.com B1012 (facts 7b); No. 0 has no beta. */
+    @ParameterizedTest
+    @CsvSource({"PH0, 7, NaN", "PH1, 7, 138", "PH2, 5.75, 140", "PH3, 5.75, 146", "PH4, 7, 153"})
+    void holdsAnglesOfTheCross(String drive, double alpha, double beta) {
+        assertEquals(alpha, row(drive).required("alphaDegrees"));
+        assertEquals(beta, row(drive).number("betaDegrees").orElse(Double.NaN));
+    }
+
+    private static TableRow byScrew(String standard, String thread) {
+        return TABLES.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+                .filter(r -> r.text("standard").equals(standard))
+                .filter(r -> r.text("thread").equals(thread))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** The key difference: M3 is No. 1 in ISO and No. 2 in JIS, M2 0 and 1, M8 4 and 3. */
     @Test
     void tellsIsoFromJisRecesses() {
