@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -192,6 +193,61 @@ class DrivesTest {
     void holdsAnglesOfTheCross(String drive, double alpha, double beta) {
         assertEquals(alpha, row(drive).required("alphaDegrees"));
         assertEquals(beta, row(drive).number("betaDegrees").orElse(Double.NaN));
+    }
+
+    /** Every row of the tables of facts 7a to 7c that was read; "-" where they have none. */
+    @ParameterizedTest
+    @CsvSource({
+        "ISO 14583, pan, T, - 6 8 10 15 20 25 30 45 50",
+        "ISO 14580, cheese, T, - 6 8 10 15 20 25 30 45 50",
+        "ISO 14584, raised-countersunk, T, - 6 8 10 15 20 25 30 45 50",
+        "ISO 14581, countersunk, T, - 6 8 10 ? 20 25 30 45 50",
+        "ISO 7045 H, pan, PH, 0 0 1 1 2 2 2 3 4 ?",
+        "ISO 7045 Z, pan, PZ, 0 0 1 1 2 2 2 3 4 ?",
+        "ISO 7046 H, countersunk, PH, 0 0 1 1 2 2 2 3 4 ?",
+        "ISO 7046 Z, countersunk, PZ, 0 0 1 1 2 2 2 3 4 ?",
+        "DIN 7985 Z, pan, PZ, - 1 1 1 - 2 2 3 - -",
+        "JIS B 1111 annex, pan, PH, - 1 1 2 2 2 2 3 3 -",
+        "JIS B 1111 annex, countersunk, PH, - 1 1 2 2 2 2 3 3 -",
+        "JIS B 1111 truss, truss, PH, - 1 1 1 2 2 2 3 3 -",
+        "ISO 4762, socket, H, 1.5 1.5 2 2.5 - 3 4 5 6 -",
+        "ISO 7380-1, button, H, - - - 2 - 2.5 3 4 5 -",
+        "ISO 10642, countersunk, H, - 1.3 1.5 2 - 2.5 3 4 5 -",
+        "DIN 7984, low-cap, H, - - - 2 - 2.5 3 4 5 -",
+        "ISO 4026-4029, set, H, 0.7 0.9 1.3 1.5 - 2 2.5 3 4 -",
+        "ISO 1207, cheese, SL, 0.4 0.5 0.6 0.8 1 1.2 1.2 1.6 ? ?"
+    })
+    void holdsEveryRowOfTheTablesByScrew(
+            String standard, String head, String prefix, String sizes) {
+        String[] threads = {"M1.6", "M2", "M2.5", "M3", "M3.5", "M4", "M5", "M6", "M8", "M10"};
+        List<String> all = List.of(sizes.split(" ", -1));
+        for (int i = 0; i < threads.length; i++) {
+            String thread = threads[i];
+            List<String> found =
+                    TABLES.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+                            .filter(r -> r.text("standard").equals(standard))
+                            .filter(r -> r.text("head").equals(head))
+                            .filter(r -> r.text("thread").equals(thread))
+                            .map(r -> r.text("drive"))
+                            .toList();
+            if (!all.get(i).equals("?")) {
+                assertEquals(
+                        all.get(i).equals("-") ? List.of() : List.of(prefix + all.get(i)),
+                        found,
+                        standard + " " + thread);
+            }
+        }
+    }
+
+    /** A row that spells a drive in its own way would never be found by its name. */
+    @Test
+    void namesDrivesByTheirIds() {
+        for (FastenerTable table :
+                List.of(FastenerTable.DRIVE_BY_SCREW, FastenerTable.DRIVE_TORQUES)) {
+            for (TableRow row : TABLES.rows(table)) {
+                assertEquals(row.text("drive"), DRIVES.drive(row.text("drive")).id(), row.key());
+            }
+        }
     }
 
     private static TableRow byScrew(String standard, String thread) {
