@@ -9,11 +9,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FastenerCommandsTest {
 
-    private static final String DEVICE =
+    static final String DEVICE =
             """
             format: reseat-device/1
             id: tile
@@ -89,6 +90,78 @@ class FastenerCommandsTest {
         assertEquals(2, ran.code());
         assertTrue(ran.err().startsWith("reseat: "), ran.err());
         assertEquals("", ran.out());
+    }
+
+    /** What a person mistypes: exit 2, one line that names what is known, no trace. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "M1.5 8.8 into steel, 2 mm | Nearest: M1.4 and M1.6. Known: M1, M1.1",
+                "M2x0.7 8.8 into steel, 2 mm | 0.7 mm does not belong to M2. Known pitches: 0.4",
+                "M2 8.8 into steel, -3 mm | must be above 0 mm; found \"-3mm\"",
+                "M2 8.8 into steel, 0 mm | must be above 0 mm",
+                "M2 8.8 into unobtainium, 3 mm | There is no material \"unobtainium\". Known: steel",
+                "M2 8.8 into steel, 3 | a length needs a unit: mm, cm or in",
+                "M2 8.8 into steel, 3 furlongs | is no property class, and a length needs a unit",
+                "M2 8.8 into steel, NaN mm | \"NaN\" is no number",
+                "M2 8.8 into steel, 99999999999999999999 mm | beyond any screw; the most is 1000 mm",
+                "M2 8.8 into steel, 3 mm, oild | Did you mean oiled?",
+                "M2 M3 8.8 into steel, 3 mm | A second thread \"M3\" beside \"M2\"",
+                "M2 8.8 10.9 into steel, 3 mm | A second property class \"10.9\" beside \"8.8\"",
+                "M2 8.8 head 1 mm into steel, 3 mm | is no wider than the thread M2",
+                "'' | Missing: the thread (such as M1.6 or ST1.8); the property class (4.6"
+            })
+    void namesWhatIsKnown(String words, String known) {
+        Ran ran = Ran.reseat("torque", words);
+
+        assertEquals(2, ran.code());
+        assertEquals("", ran.out());
+        assertTrue(ran.err().startsWith("reseat: "), ran.err());
+        assertTrue(ran.err().contains(known), ran.err());
+        assertEquals(ran.err().length() - 1, ran.err().indexOf('\n'), ran.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "torque;--convert;-5 N·m | is not above 0",
+                "torque;--convert;5 | has no unit. Known: N·m",
+                "torque;--convert;NaN N·m | is no torque",
+                "torque;--unit;furlong;M2 8.8 into steel, 3 mm | no unit of torque \"furlong\". Known",
+                "torque;--friction;slime;M2 8.8 into steel, 3 mm | no surface \"slime\". Known: zinc-dry",
+                "driver;NaN | There is no drive \"NaN\". Known: T3",
+                "driver;T10;--thread;M3 | not both",
+                "driver;--head;pan;T10 | --head needs a --thread",
+                "driver;--thread;M1.5 | Nearest: M1.4 and M1.6"
+            })
+    void namesWhatIsKnownOfOptions(String call, String known) {
+        Ran ran = Ran.reseat(call.split(";", -1));
+
+        assertEquals(2, ran.code());
+        assertEquals("", ran.out());
+        assertTrue(ran.err().contains(known), ran.err());
+    }
+
+    /** "in" is a word before a material and a unit before anything else. */
+    @Test
+    void tellsInFromInch() {
+        String into = Ran.reseat("torque", "M1.6 8.8 into magnesium, 3 mm").out();
+
+        assertEquals(into, Ran.reseat("torque", "M1.6 8.8 in magnesium, 3 mm").out());
+        assertTrue(
+                Ran.reseat("torque", "M1.6 8.8 in magnesium, 0.12 in")
+                        .out()
+                        .contains("engagement: 3.05 mm"));
+    }
+
+    @Test
+    void takesNoHoleThatTheHeadFallsThrough() {
+        Ran ran = Ran.reseat("torque", "M2 8.8 head 2.2 mm into steel, 3 mm");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("taken as wide as the thread, 2 mm."), ran.out());
     }
 
     @Test

@@ -115,6 +115,7 @@ final class PlainJson {
         return switch (word) {
             case "true" -> true;
             case "false" -> false;
+            case "null" -> Double.NaN;
             default -> Double.valueOf(word);
         };
     }

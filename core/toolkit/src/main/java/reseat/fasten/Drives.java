@@ -191,8 +191,10 @@ public final class Drives {
      */
     public List<TableRow> byScrew(Optional<String> head, ScrewThread thread) {
         String form = head.map(tables::headForm).orElse("any");
+        // a fine pitch changes nothing about the head
+        String base = FastenerTables.baseName(thread);
         return tables.rows(FastenerTable.DRIVE_BY_SCREW).stream()
-                .filter(row -> row.text("thread").equals(thread.designation()))
+                .filter(row -> row.text("thread").equals(base))
                 .filter(
                         row ->
                                 form.equals("any")

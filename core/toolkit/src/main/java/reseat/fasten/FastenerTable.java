@@ -89,7 +89,17 @@ public enum FastenerTable {
     /** Rules that decide where no standard does. */
     GUIDELINES("guidelines", 1, "rule", "low:positive", "high:positive"),
     /** Drives and their sizes. */
-    DRIVES("drives", 3, "system", "size", "drive", "acrossMm:positive?", "withinMm:positive?"),
+    DRIVES(
+            "drives",
+            3,
+            "system",
+            "size",
+            "drive",
+            "acrossMm:positive?",
+            "withinMm:positive?",
+            "flareMm:positive?",
+            "alphaDegrees:positive?",
+            "betaDegrees:positive?"),
     /** Systems of drives and how they are written. */
     DRIVE_SYSTEMS("drive-systems", 1, "system", "prefix", "title", "measured:yes|no"),
     /** What a driver does in a recess. */
@@ -102,7 +112,15 @@ public enum FastenerTable {
             "verdict:fits|loose|cams-out|blocked",
             "why"),
     /** Drive by screw. */
-    DRIVE_BY_SCREW("drive-by-screw", 4, "standard", "head", "thread", "drive"),
+    DRIVE_BY_SCREW(
+            "drive-by-screw",
+            4,
+            "standard",
+            "head",
+            "thread",
+            "drive",
+            "recessAcrossMm:positive?",
+            "recessDepthMm:positive?"),
     /** Torques that drivers and keys stand. */
     DRIVE_TORQUES("drive-torques", 1, "drive", "lowNm:positive", "highNm:positive"),
     /** Units of torque. */

@@ -225,7 +225,8 @@ public final class FastenerTables {
         return new TorqueUnits(this);
     }
 
-    private static String baseName(ScrewThread thread) {
+    /** Returns the name without a fine pitch. */
+    static String baseName(ScrewThread thread) {
         int x = thread.designation().indexOf('x');
         return x < 0 ? thread.designation() : thread.designation().substring(0, x);
     }

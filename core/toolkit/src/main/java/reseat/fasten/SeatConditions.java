@@ -10,7 +10,10 @@ import java.util.Optional;
  */
 public record SeatConditions(Optional<Friction> friction, boolean assumeCautiously) {
 
-    /** Returns conditions that allow no assumption. */
+    /**
+     * Returns conditions that allow no assumption on friction, head, drive or form. A device file
+     * does not tell the hole under the head: the ISO 273 medium hole is assumed, and listed.
+     */
     public static SeatConditions of(Friction friction) {
         return new SeatConditions(Optional.of(friction), false);
     }

@@ -14,7 +14,7 @@ import reseat.model.Seat;
  * @param friction friction of thread and head
  * @param head bearing of the head
  * @param holeMm diameter of the hole under the head in millimetres; the ISO 273 medium hole where
- *     not told
+ *     not told, listed as an assumption
  * @param drive recess of the screw
  * @param material material that the thread is in
  * @param form what the seat is

@@ -15,7 +15,8 @@ import reseat.internal.fasten.Names;
 public final class TorqueUnits {
 
     private static final Pattern TORQUE =
-            Pattern.compile("([+-]?[0-9]+(?:[.,][0-9]+)?(?:[eE][+-]?[0-9]{1,2})?)\\s*(.*)");
+            Pattern.compile(
+                    "([+-]?[0-9]+(?:[.,][0-9]+)?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?)\\s*(.*)");
 
     private final List<TableRow> rows;
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,6 +99,163 @@ class DrivesTest {
                                 r ->
                                         r.text("standard").equals(standard)
                                                 && r.text("drive").equals(drive)));
+    }
+
+    /** Least widths of slots, ISO 1207, FreeCAD_FastenersWB iso1207def (facts 7d). */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 0.46",
+        "M2, 0.56",
+        "M2.5, 0.66",
+        "M3, 0.86",
+        "M3.5, 1.06",
+        "M4, 1.26",
+        "M5, 1.26",
+        "M6, 1.66"
+    })
+    void holdsLeastWidthsOfSlots(String thread, double least) {
+        TableRow row = byScrew("ISO 1207", thread);
+        assertEquals(least, row.required("recessAcrossMm"));
+        double nominal = DRIVES.acrossMm(DRIVES.drive(row.text("drive"))).orElseThrow();
+        assertEquals(nominal + 0.06, least, 1e-9);
+    }
+
+    /** Diameters m of cross recesses, ISO 7045, FreeCAD_FastenersWB iso7045def (facts 7b). */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 1.7, 1.6",
+        "M2, 1.9, 2.1",
+        "M2.5, 2.7, 2.6",
+        "M3, 3.0, 2.8",
+        "M3.5, 3.9, 3.9",
+        "M4, 4.4, 4.3",
+        "M5, 4.9, 4.7",
+        "M6, 6.9, 6.7"
+    })
+    void holdsDiametersOfCrossRecesses(String thread, double h, double z) {
+        assertEquals(h, byScrew("ISO 7045 H", thread).required("recessAcrossMm"));
+        assertEquals(z, byScrew("ISO 7045 Z", thread).required("recessAcrossMm"));
+    }
+
+    /** Mean penetration t, ISO 14583, FreeCAD_FastenersWB iso14583def (facts 7a). */
+    @ParameterizedTest
+    @CsvSource({
+        "M2, 0.70",
+        "M2.5, 0.975",
+        "M3, 1.14",
+        "M3.5, 1.2",
+        "M4, 1.465",
+        "M5, 1.715",
+        "M6, 2.22"
+    })
+    void holdsPenetrationOfHexalobularRecesses(String thread, double depth) {
+        assertEquals(depth, byScrew("ISO 14583", thread).required("recessDepthMm"));
+    }
+
+    /** Least depth t of hexagon sockets, ISO 4762, FreeCAD_FastenersWB iso4762def (facts 7c). */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 0.7",
+        "M2, 1.0",
+        "M2.5, 1.1",
+        "M3, 1.3",
+        "M4, 2.0",
+        "M5, 2.5",
+        "M6, 3.0",
+        "M8, 4.0"
+    })
+    void holdsDepthsOfSockets(String thread, double depth) {
+        assertEquals(depth, byScrew("ISO 4762", thread).required("recessDepthMm"));
+    }
+
+    /** Greatest depth f of the flare, nbk1560.com technical-19 (facts 7a). */
+    @ParameterizedTest
+    @CsvSource({
+        "T3, 0.114",
+        "T4, 0.13",
+        "T5, 0.22",
+        "T6, 0.35",
+        "T8, 0.48",
+        "T10, 0.56",
+        "T15, 0.67",
+        "T20, 0.79",
+        "T25, 0.90",
+        "T30, 1.12",
+        "T40, 1.18"
+    })
+    void holdsFlares(String drive, double flare) {
+        assertEquals(flare, row(drive).required("flareMm"));
+    }
+
+    /** Angles of cross H, JIS B 1012:1985, kikakurui.com B1012 (facts 7b); No. 0 has no beta. */
+    @ParameterizedTest
+    @CsvSource({"PH0, 7, NaN", "PH1, 7, 138", "PH2, 5.75, 140", "PH3, 5.75, 146", "PH4, 7, 153"})
+    void holdsAnglesOfTheCross(String drive, double alpha, double beta) {
+        assertEquals(alpha, row(drive).required("alphaDegrees"));
+        assertEquals(beta, row(drive).number("betaDegrees").orElse(Double.NaN));
+    }
+
+    /** Every row of the tables of facts 7a to 7c that was read; "-" where they have none. */
+    @ParameterizedTest
+    @CsvSource({
+        "ISO 14583, pan, T, - 6 8 10 15 20 25 30 45 50",
+        "ISO 14580, cheese, T, - 6 8 10 15 20 25 30 45 50",
+        "ISO 14584, raised-countersunk, T, - 6 8 10 15 20 25 30 45 50",
+        "ISO 14581, countersunk, T, - 6 8 10 ? 20 25 30 45 50",
+        "ISO 7045 H, pan, PH, 0 0 1 1 2 2 2 3 4 ?",
+        "ISO 7045 Z, pan, PZ, 0 0 1 1 2 2 2 3 4 ?",
+        "ISO 7046 H, countersunk, PH, 0 0 1 1 2 2 2 3 4 ?",
+        "ISO 7046 Z, countersunk, PZ, 0 0 1 1 2 2 2 3 4 ?",
+        "DIN 7985 Z, pan, PZ, - 1 1 1 - 2 2 3 - -",
+        "JIS B 1111 annex, pan, PH, - 1 1 2 2 2 2 3 3 -",
+        "JIS B 1111 annex, countersunk, PH, - 1 1 2 2 2 2 3 3 -",
+        "JIS B 1111 truss, truss, PH, - 1 1 1 2 2 2 3 3 -",
+        "ISO 4762, socket, H, 1.5 1.5 2 2.5 - 3 4 5 6 -",
+        "ISO 7380-1, button, H, - - - 2 - 2.5 3 4 5 -",
+        "ISO 10642, countersunk, H, - 1.3 1.5 2 - 2.5 3 4 5 -",
+        "DIN 7984, low-cap, H, - - - 2 - 2.5 3 4 5 -",
+        "ISO 4026-4029, set, H, 0.7 0.9 1.3 1.5 - 2 2.5 3 4 -",
+        "ISO 1207, cheese, SL, 0.4 0.5 0.6 0.8 1 1.2 1.2 1.6 ? ?"
+    })
+    void holdsEveryRowOfTheTablesByScrew(
+            String standard, String head, String prefix, String sizes) {
+        String[] threads = {"M1.6", "M2", "M2.5", "M3", "M3.5", "M4", "M5", "M6", "M8", "M10"};
+        List<String> all = List.of(sizes.split(" ", -1));
+        for (int i = 0; i < threads.length; i++) {
+            String thread = threads[i];
+            List<String> found =
+                    TABLES.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+                            .filter(r -> r.text("standard").equals(standard))
+                            .filter(r -> r.text("head").equals(head))
+                            .filter(r -> r.text("thread").equals(thread))
+                            .map(r -> r.text("drive"))
+                            .toList();
+            if (!all.get(i).equals("?")) {
+                assertEquals(
+                        all.get(i).equals("-") ? List.of() : List.of(prefix + all.get(i)),
+                        found,
+                        standard + " " + thread);
+            }
+        }
+    }
+
+    /** A row that spells a drive in its own way would never be found by its name. */
+    @Test
+    void namesDrivesByTheirIds() {
+        for (FastenerTable table :
+                List.of(FastenerTable.DRIVE_BY_SCREW, FastenerTable.DRIVE_TORQUES)) {
+            for (TableRow row : TABLES.rows(table)) {
+                assertEquals(row.text("drive"), DRIVES.drive(row.text("drive")).id(), row.key());
+            }
+        }
+    }
+
+    private static TableRow byScrew(String standard, String thread) {
+        return TABLES.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+                .filter(r -> r.text("standard").equals(standard))
+                .filter(r -> r.text("thread").equals(thread))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The key difference: M3 is No. 1 in ISO and No. 2 in JIS, M2 0 and 1, M8 4 and 3. */

@@ -108,6 +108,15 @@ class FastenProperties {
             @ForAll @DoubleRange(min = 0.04, max = 0.4) double mu,
             @ForAll @DoubleRange(min = 0, max = 0.3) double more) {
         double d = thread.diameterMm();
+        // each part by itself: together, the head would hide a wrong sign in the thread
+        assertTrue(
+                ScrewFormulas.threadArmMm(thread, mu + more)
+                        >= ScrewFormulas.threadArmMm(thread, mu));
+        for (HeadSize.Bearing bearing : HeadSize.Bearing.values()) {
+            assertTrue(
+                    ScrewFormulas.headArmMm(bearing, 1.8 * d, 1.1 * d, mu + more)
+                            >= ScrewFormulas.headArmMm(bearing, 1.8 * d, 1.1 * d, mu));
+        }
         assertTrue(
                 ScrewFormulas.tighteningTorqueNm(thread, preload, mu + more, 1.8 * d, 1.1 * d)
                         >= ScrewFormulas.tighteningTorqueNm(thread, preload, mu, 1.8 * d, 1.1 * d));

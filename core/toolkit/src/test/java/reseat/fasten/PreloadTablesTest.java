@@ -147,6 +147,38 @@ class PreloadTablesTest {
         assertEquals(newtons, preload("M1.6", "8.8", mu), 0.04 * newtons);
     }
 
+    /** The torques of the same page, in N.cm; it bears on a mean diameter of about 2.1 mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "640, 0.10, 627, 15.1", "900, 0.10, 882, 21.2", "1080, 0.10, 1058, 25.5",
+        "640, 0.12, 607, 16.9", "900, 0.12, 854, 23.7", "1080, 0.12, 1025, 28.5",
+        "640, 0.14, 588, 18.5", "900, 0.14, 826, 26", "1080, 0.14, 992, 31.2"
+    })
+    void comesNearEveryCellOfTheSmallestRow(
+            double nominalYield, double mu, double newtons, double ncm) {
+        ScrewThread thread = TABLES.thread("M1.6");
+        double force = ScrewFormulas.assemblyPreloadN(thread, nominalYield, 0.9, mu);
+        assertEquals(newtons, force, 0.04 * newtons);
+        double torque = ScrewFormulas.tighteningTorqueNm(thread, force, mu, 2.4, 1.8);
+        assertEquals(ncm, 100 * torque, 0.04 * ncm);
+    }
+
+    /** Torques of grades 50 and 80, mastik.pt page686, two figures and less: within 6 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 0.05, 0.15",
+        "M2, 0.11, 0.30",
+        "M2.5, 0.22, 0.62",
+        "M3, 0.37, 1.1",
+        "M4, 0.86, 2.4",
+        "M5, 1.6, 4.8",
+        "M6, 2.9, 8.4"
+    })
+    void agreesWithTheStainlessTorques(String name, double m50, double m80) {
+        assertEquals(m50, hexTorque(name, "A2-50", 0.10), 0.06 * m50);
+        assertEquals(m80, hexTorque(name, "A2-80", 0.10), 0.06 * m80);
+    }
+
     /** Starting table recomputed in facts 4a, hexagon heads, 0.12. */
     @ParameterizedTest
     @CsvSource({

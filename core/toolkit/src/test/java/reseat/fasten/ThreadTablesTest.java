@@ -123,6 +123,30 @@ class ThreadTablesTest {
         assertEquals(area, thread.stressAreaMm2(), 0.005 * area);
     }
 
+    /** Limits of 0.80 UNM: Machinery's Handbook. */
+    @Test
+    void holdsTheLimitsOfTheMiniatureThread() {
+        assertEquals(
+                new ScrewLimits(0.800, 0.770, 0.670, 0.646),
+                TABLES.thread("S0.8").limits().orElseThrow());
+    }
+
+    /** First and second choice: morishouji.co.jp and mastik.pt page711. */
+    @ParameterizedTest
+    @CsvSource({
+        "M1, 1", "M1.2, 1", "M1.4, 2", "M1.6, 1", "M1.8, 2", "M2, 1", "M2.5, 1", "M3, 1", "M3.5, 2",
+        "M4, 1", "M5, 1", "M6, 1"
+    })
+    void holdsTheChoice(String name, String choice) {
+        assertEquals(
+                choice,
+                TABLES.rows(FastenerTable.THREADS).stream()
+                        .filter(r -> r.text("thread").equals(name))
+                        .findFirst()
+                        .orElseThrow()
+                        .text("choice"));
+    }
+
     /** Stress areas of old JIS sizes, sanwa-i.co.jp n9. */
     @ParameterizedTest
     @CsvSource({"M1.7, 0.35, 1.48", "M2.3, 0.4, 2.91", "M2.6, 0.45, 0"})

@@ -56,6 +56,14 @@ final class CutCommand implements Callable<Integer> {
                             .map(Joint::id)
                             .toList());
         }
+        if (json && bonds.size() > 1) {
+            throw new BadInput(
+                    "reseat: several bonds hold "
+                            + wanted
+                            + "; with --json name one: "
+                            + String.join(", ", bonds.stream().map(Joint::id).toList())
+                            + ".");
+        }
         for (Joint joint : bonds) {
             Bond bond = joint.bond().orElseThrow();
             CutPlan plan = ShopTables.asked(() -> CutPlan.of(bond));

@@ -62,14 +62,17 @@ final class DriverCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FastenerTables tables = shop.tables();
-        if (thread != null && drives.isEmpty()) {
+        if (drives.isEmpty() == (thread == null)) {
+            throw new ParameterException(
+                    spec.commandLine(), "Name a recess, such as PH00, or a --thread, not both.");
+        }
+        if (thread == null && head != null) {
+            throw new ParameterException(spec.commandLine(), "--head needs a --thread.");
+        }
+        if (thread != null) {
             List<TableRow> rows = byScrew(tables, thread);
             printRows(rows);
             return 0;
-        }
-        if (drives.isEmpty()) {
-            throw new ParameterException(
-                    spec.commandLine(), "Name a recess, such as PH00, or a --thread.");
         }
         Drives known = tables.drives();
         String recess = drives.get(drives.size() - 1);
@@ -110,6 +113,8 @@ final class DriverCommand implements Callable<Integer> {
                             + row.text("standard")
                             + ", "
                             + row.text("head")
+                            + measure(row, "recessAcrossMm", "across")
+                            + measure(row, "recessDepthMm", "deep")
                             + " ["
                             + row.source()
                             + "]");
@@ -117,6 +122,11 @@ final class DriverCommand implements Callable<Integer> {
         if (rows.isEmpty()) {
             out.println("No row tells.");
         }
+    }
+
+    private static String measure(TableRow row, String column, String word) {
+        String cell = row.text(column);
+        return cell.isEmpty() ? "" : ", " + cell + " mm " + word;
     }
 
     private void printFits(List<DriverFit> fits) {
@@ -144,6 +154,9 @@ final class DriverCommand implements Callable<Integer> {
                                                                     f.source()))
                                             .toList())));
             return;
+        }
+        if (fits.isEmpty()) {
+            out.println("No driver that is known enters it.");
         }
         for (DriverFit fit : fits) {
             out.println(

@@ -1,6 +1,7 @@
 package reseat.console.command;
 
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -101,7 +102,7 @@ final class TorqueCommand implements Callable<Integer> {
         TorqueAdvisor advisor = TorqueAdvisor.of(tables);
         TorqueAdvice advice =
                 device == null
-                        ? ShopTables.asked(() -> bare(advisor))
+                        ? ShopTables.asked(() -> bare(tables, advisor))
                         : ofSeat(
                                 tables,
                                 advisor,
@@ -117,7 +118,10 @@ final class TorqueCommand implements Callable<Integer> {
         return 0;
     }
 
-    private TorqueAdvice bare(TorqueAdvisor advisor) {
+    private TorqueAdvice bare(FastenerTables tables, TorqueAdvisor advisor) {
+        if (friction != null) {
+            tables.friction(friction); // its own error, not that of any word
+        }
         String text = String.join(" ", words) + (friction == null ? "" : ", " + friction);
         TorqueEstimate estimate = advisor.estimate(advisor.read(text));
         return new TorqueAdvice(
@@ -219,7 +223,9 @@ final class TorqueCommand implements Callable<Integer> {
                                     "in",
                                     all)));
         } else {
-            all.forEach((name, amount) -> out.println(amount + " " + name));
+            all.forEach(
+                    (name, amount) ->
+                            out.println(((BigDecimal) amount).toPlainString() + " " + name));
         }
     }
 

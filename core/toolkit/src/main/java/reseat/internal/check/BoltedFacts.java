@@ -105,7 +105,8 @@ public record BoltedFacts(FastenerTables tables) {
                 "/joints/" + joint,
                 info.title(),
                 message,
-                evidence,
+                // facts in a row, not sentences: whoever joins them gets no doubled stops
+                evidence.stream().map(fact -> fact.replaceFirst("\\.$", "")).toList(),
                 remedy);
     }
 }

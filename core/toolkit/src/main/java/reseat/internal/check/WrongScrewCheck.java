@@ -133,7 +133,12 @@ public final class WrongScrewCheck implements Check {
                                                 facts.tables(), rightType, otherType, sharper))
                         .orElse(List.of());
         boolean hits = worst.outcome() == Outcome.TOUCHES || worst.outcome() == Outcome.PIERCES;
-        List<String> evidence = new ArrayList<>(swaps.stream().map(StackUp::told).toList());
+        List<String> evidence = new ArrayList<>();
+        for (StackUp swap : swaps) {
+            if (!swap.told().equals(worst.told())) {
+                evidence.add(swap.told());
+            }
+        }
         told.forEach(difference -> evidence.add("told apart by " + difference));
         return BoltedFacts.finding(
                 INFO,

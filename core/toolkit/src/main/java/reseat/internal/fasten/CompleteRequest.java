@@ -75,6 +75,7 @@ record CompleteRequest(
                                 });
         HeadSize head = request.head().orElseGet(() -> smallestHead(tables, thread, assumptions));
         Seat.Form form = request.form().orElseGet(() -> form(thread, material, assumptions));
+        refuseNarrow(thread, head, request.holeMm());
         if (request.drive().isEmpty()) {
             assumptions.add("The drive was not told; it does not limit the value.");
         }
@@ -83,7 +84,7 @@ record CompleteRequest(
                 strength,
                 friction,
                 head,
-                request.holeMm().orElseGet(() -> hole(tables, thread, assumptions)),
+                request.holeMm().orElseGet(() -> hole(tables, thread, head, assumptions)),
                 request.drive(),
                 material,
                 form,
@@ -91,6 +92,29 @@ record CompleteRequest(
                 request.bossOuterMm(),
                 request.pullOutN(),
                 List.copyOf(assumptions));
+    }
+
+    private static void refuseNarrow(ScrewThread thread, HeadSize head, OptionalDouble holeMm) {
+        double outer = head.headMm().orElse(head.bearingMm());
+        if (head.bearing() == HeadSize.Bearing.NONE) {
+            return;
+        }
+        if (outer <= thread.diameterMm()) {
+            throw new FastenerInputException(
+                    "A head of "
+                            + Numbers.mm(outer)
+                            + " is no wider than the thread "
+                            + thread.designation()
+                            + ".");
+        }
+        if (holeMm.isPresent() && holeMm.getAsDouble() >= outer) {
+            throw new FastenerInputException(
+                    "A head of "
+                            + Numbers.mm(outer)
+                            + " falls through a hole of "
+                            + Numbers.mm(holeMm.getAsDouble())
+                            + ".");
+        }
     }
 
     private static void refuseMissing(FastenerTables tables, TorqueRequest request) {
@@ -170,9 +194,18 @@ record CompleteRequest(
     }
 
     private static double hole(
-            FastenerTables tables, ScrewThread thread, List<String> assumptions) {
+            FastenerTables tables, ScrewThread thread, HeadSize head, List<String> assumptions) {
         OptionalDouble table = tables.clearanceHoleMm(thread.diameterMm());
         double hole = table.orElse(1.15 * thread.diameterMm());
+        if (head.bearing() != HeadSize.Bearing.NONE && hole >= head.bearingMm()) {
+            assumptions.add(
+                    "The hole under the head was not told; the head would fall through the "
+                            + Numbers.mm(hole)
+                            + " that is usual, so it is taken as wide as the thread, "
+                            + Numbers.mm(thread.diameterMm())
+                            + ".");
+            return thread.diameterMm();
+        }
         assumptions.add(
                 "The hole under the head was not told; assumed "
                         + Numbers.mm(hole)

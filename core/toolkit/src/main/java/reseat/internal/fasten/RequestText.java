@@ -1,10 +1,13 @@
 package reseat.internal.fasten;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import reseat.fasten.FastenerInputException;
@@ -23,6 +26,11 @@ public final class RequestText {
                     "([+-]?\\d+(?:[.,]\\d+)?)\\s*(mm|cm|in|m|um|µm)(?=\\s|,|$)",
                     Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern NEXT_WORD = Pattern.compile("[\\s,;]*([^\\s,;]+)");
+
+    /** The longest screws of portable equipment are a tenth of it. */
+    private static final double GREATEST_MM = 1000;
+
     private final FastenerTables tables;
     private final TorqueRequest.Builder request = TorqueRequest.builder();
     private Optional<ScrewThread> thread = Optional.empty();
@@ -30,6 +38,7 @@ public final class RequestText {
     private OptionalDouble headMm = OptionalDouble.empty();
     private boolean into;
     private boolean engaged;
+    private final Map<String, String> told = new HashMap<>();
 
     private RequestText(FastenerTables tables) {
         this.tables = tables;
@@ -43,7 +52,14 @@ public final class RequestText {
     private TorqueRequest run(String text) {
         // lengths first, glued to one word, so that "8.8" stays a class and "8.8 mm" a length
         String glued =
-                LENGTH.matcher(text).replaceAll(m -> m.group(1).replace(',', '.') + m.group(2));
+                LENGTH.matcher(text)
+                        .replaceAll(
+                                m ->
+                                        Matcher.quoteReplacement(
+                                                preposition(m, text)
+                                                        ? m.group()
+                                                        : m.group(1).replace(',', '.')
+                                                                + m.group(2)));
         List<String> words = new ArrayList<>();
         for (String word : Names.items(glued.replaceAll("[\\s;]+", ","))) {
             if (!word.isEmpty()) {
@@ -63,6 +79,24 @@ public final class RequestText {
         return request.assumeCautiously().build();
     }
 
+    /** Tells whether the "in" of "8.8 in magnesium" is no inch. */
+    private boolean preposition(MatchResult m, String text) {
+        Matcher next = NEXT_WORD.matcher(text.substring(m.end()));
+        return m.group(2).equalsIgnoreCase("in")
+                && has(FastenerTable.CLASSES, m.group(1))
+                && next.lookingAt()
+                && has(FastenerTable.MATERIALS, next.group(1));
+    }
+
+    /** Notes that something is told; a second word for the same would decide in silence. */
+    private void once(String what, String word) {
+        String before = told.putIfAbsent(what, word);
+        if (before != null) {
+            throw new FastenerInputException(
+                    "A second " + what + " \"" + word + "\" beside \"" + before + "\".");
+        }
+    }
+
     private void word(String word) {
         OptionalDouble length = length(word);
         if (length.isPresent()) {
@@ -74,21 +108,30 @@ public final class RequestText {
                 || word.equalsIgnoreCase("head")) {
             return;
         } else if (ThreadNames.looksLikeOne(word)) {
+            once("thread", word);
             thread = Optional.of(tables.thread(word));
             request.thread(thread.get());
-        } else if (into && has(FastenerTable.MATERIALS, word)) {
+        } else if (has(FastenerTable.MATERIALS, word)
+                && (into
+                        || told.containsKey("property class")
+                        || !has(FastenerTable.CLASSES, word))) {
+            once("material", word);
+            into = false;
             request.material(tables.material(word));
         } else if (has(FastenerTable.CLASSES, word)) {
+            once("property class", word);
             request.strength(tables.strengthClass(word));
-        } else if (has(FastenerTable.MATERIALS, word)) {
-            request.material(tables.material(word));
         } else if (form(word).isPresent()) {
+            once("form of seat", word);
             request.form(form(word).get());
         } else if (has(FastenerTable.FRICTION, word)) {
+            once("friction", word);
             request.friction(tables.friction(word));
         } else if (has(FastenerTable.HEAD_FORMS, word)) {
+            once("head", word);
             head = Optional.of(word);
         } else if (tables.drives().find(word).isPresent()) {
+            once("drive", word);
             request.drive(tables.drives().drive(word));
         } else {
             throw unknown(word);
@@ -103,6 +146,14 @@ public final class RequestText {
                             + "\"; write \"head 3.2 mm\" for the diameter of the head.");
         }
         engaged = true;
+        if (mm > GREATEST_MM) {
+            throw new FastenerInputException(
+                    "An engagement of \""
+                            + word
+                            + "\" is beyond any screw; the most is "
+                            + Numbers.mm(GREATEST_MM)
+                            + ".");
+        }
         request.engagementMm(mm);
         if (!(mm > 0)) {
             throw new FastenerInputException(
@@ -169,6 +220,10 @@ public final class RequestText {
     }
 
     private FastenerInputException unknown(String word) {
+        if (word.matches("(?i)[+-]?(nan|inf|infinity|∞)(mm|cm|in)?")) {
+            return new FastenerInputException(
+                    "\"" + word + "\" is no number; a length is one such as 3 mm.");
+        }
         if (word.matches("[+-]?\\d+([.,]\\d+)?")) {
             return new FastenerInputException(
                     "\""
