@@ -35,12 +35,15 @@ final class Search {
 
     Outcome run() {
         Node start = new Node(task.start(), null, null, 0, 0);
-        judge.judge(start, judge.thorough());
+        judge.judge(start, 0);
         if (start.rest >= Bound.NEVER) {
             return new Outcome(null, Bound.NEVER, Ended.PROVED);
         }
-        long bound = start.rest;
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
+        // some plan soon, for those who give little time or stop the search
+        widen(beam, start, 1);
+        judge.judge(start, judge.thorough());
+        long bound = start.rest;
         // where routes part, cases find more than a wide beam does; a full teardown has one route
         double share = task.need.teardown() ? 0.8 : 0.3;
         int widest = task.need.teardown() ? WIDEST : WIDEST_BEFORE_CASES;
