@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import reseat.model.Device;
@@ -62,10 +61,10 @@ public final class GeneratedDevice {
 
     private void state(Device.Builder facts) {
         facts.base("base").hand(HAND).usualPosture(postures.get(0)).setup(setup());
-        facts.add(plain(Kind.Scope.PART, "part"))
-                .add(plain(Kind.Scope.JOINT, "joint"))
-                .add(plain(Kind.Scope.MANIPULATION, "release"))
-                .add(plain(Kind.Scope.MANIPULATION, "lift"));
+        facts.add(Kind.plain(Kind.Scope.PART, "part"))
+                .add(Kind.plain(Kind.Scope.JOINT, "joint"))
+                .add(Kind.plain(Kind.Scope.MANIPULATION, "release"))
+                .add(Kind.plain(Kind.Scope.MANIPULATION, "lift"));
         for (int k = 1; k <= shape.supplies(); k++) {
             facts.add(new Supply("supply-" + k, "Supply " + k));
         }
@@ -88,34 +87,6 @@ public final class GeneratedDevice {
         for (int p = 1; p < shape.parts(); p++) {
             made += joints(facts, p, made);
         }
-    }
-
-    /**
-     * A kind without words or consequences, as the reader makes of a name that nobody registered.
-     */
-    private static Kind plain(Kind.Scope scope, String id) {
-        return new Kind(
-                id,
-                scope,
-                id,
-                "",
-                "",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                "",
-                false,
-                false,
-                false,
-                false,
-                0,
-                OptionalInt.empty(),
-                "");
     }
 
     private Part part(int p) {

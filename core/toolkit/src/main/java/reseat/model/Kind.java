@@ -63,6 +63,37 @@ public record Kind(
         consumes = List.copyOf(consumes);
     }
 
+    /**
+     * Returns a kind without words or consequences, for a name that nobody registered.
+     *
+     * @param scope what it is a kind of
+     * @param id id, which is its title as well
+     */
+    public static Kind plain(Scope scope, String id) {
+        return new Kind(
+                id,
+                scope,
+                id,
+                "",
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                false,
+                false,
+                false,
+                false,
+                0,
+                OptionalInt.empty(),
+                "");
+    }
+
     /** What a kind is a kind of. */
     public enum Scope {
         PART,

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalInt;
 import reseat.internal.read.Scalars.ScalarType;
 import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
@@ -162,30 +161,7 @@ final class KindTable {
     }
 
     private static Entry plain(Kind.Scope scope, String id) {
-        Kind kind =
-                new Kind(
-                        id,
-                        scope,
-                        id,
-                        "",
-                        "",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        "",
-                        false,
-                        false,
-                        false,
-                        false,
-                        0,
-                        OptionalInt.empty(),
-                        "");
-        return new Entry(kind, false, Optional.empty());
+        return new Entry(Kind.plain(scope, id), false, Optional.empty());
     }
 
     /**
