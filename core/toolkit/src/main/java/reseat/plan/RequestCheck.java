@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import reseat.internal.text.Edits;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -174,7 +175,7 @@ final class RequestCheck {
                                 .filter(other -> near(id, other))
                                 .min(
                                         Comparator.comparingInt(
-                                                        (String other) -> distance(id, other))
+                                                        (String other) -> Edits.between(id, other))
                                                 .thenComparing(other -> other))
                                 .map(other -> "; the nearest is \"" + other + "\"")
                                 .orElse("");
@@ -185,27 +186,9 @@ final class RequestCheck {
 
     /** Whether a name is near enough to be meant, or begins with or ends in what was given. */
     private static boolean near(String id, String other) {
-        return distance(id, other) <= Math.max(1, id.length() / 3)
+        return Edits.between(id, other) <= Math.max(1, id.length() / 3)
                 || other.startsWith(id)
                 || other.endsWith(id);
-    }
-
-    private static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int k = 0; k <= b.length(); k++) {
-            row[k] = k;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int corner = row[0];
-            row[0] = i;
-            for (int k = 1; k <= b.length(); k++) {
-                int above = row[k];
-                int change = corner + (a.charAt(i - 1) == b.charAt(k - 1) ? 0 : 1);
-                row[k] = Math.min(Math.min(row[k] + 1, row[k - 1] + 1), change);
-                corner = above;
-            }
-        }
-        return row[b.length()];
     }
 
     private void problem(String message) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import reseat.fasten.FastenerInputException;
+import reseat.internal.text.Edits;
 
 /** Names that are known, told to somebody who used another. */
 public final class Names {
@@ -36,11 +37,11 @@ public final class Names {
         int limit = wanted.length() < 4 ? 1 : Math.max(2, wanted.length() / 3);
         List<String> near =
                 known.stream()
-                        .filter(name -> distance(low, name.toLowerCase(Locale.ROOT)) <= limit)
+                        .filter(name -> Edits.between(low, name.toLowerCase(Locale.ROOT)) <= limit)
                         .sorted(
                                 Comparator.<String>comparingInt(
                                                 name ->
-                                                        distance(
+                                                        Edits.between(
                                                                 low, name.toLowerCase(Locale.ROOT)))
                                         .thenComparing(Comparator.naturalOrder()))
                         .limit(3)
@@ -63,23 +64,5 @@ public final class Names {
         }
         String shown = String.join(", ", known.stream().limit(MOST).toList());
         return known.size() > MOST ? shown + " and " + (known.size() - MOST) + " more" : shown;
-    }
-
-    private static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int above = row[j];
-                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                row[j] = Math.min(Math.min(row[j] + 1, row[j - 1] + 1), diagonal + change);
-                diagonal = above;
-            }
-        }
-        return row[b.length()];
     }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import reseat.internal.text.Edits;
 
 /** Wording shared by the messages of the reader. */
 final class Words {
@@ -75,7 +76,12 @@ final class Words {
         String best = null;
         int bestEdits = Math.max(1, found.length() / 3) + 1;
         for (String each : known) {
-            int edits = edits(low, each.toLowerCase(Locale.ROOT), bestEdits);
+            String other = each.toLowerCase(Locale.ROOT);
+            // many names are compared, most of them of quite another length
+            int edits =
+                    Math.abs(low.length() - other.length()) < bestEdits
+                            ? Edits.between(low, other)
+                            : bestEdits;
             if (edits < bestEdits) {
                 best = each;
                 bestEdits = edits;
@@ -91,40 +97,6 @@ final class Words {
 
     private static List<String> wordsOf(String id) {
         return List.of(id.toLowerCase(Locale.ROOT).split("[-_.]", -1));
-    }
-
-    /**
-     * Edit distance with swaps of neighbours (optimal string alignment); a result of at least the
-     * limit is not exact.
-     */
-    private static int edits(String a, String b, int limit) {
-        if (Math.abs(a.length() - b.length()) >= limit) {
-            return limit;
-        }
-        int[] beforeLast = new int[b.length() + 1];
-        int[] last = new int[b.length() + 1];
-        int[] row = new int[b.length() + 1];
-        for (int k = 0; k <= b.length(); k++) {
-            last[k] = k;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            row[0] = i;
-            for (int k = 1; k <= b.length(); k++) {
-                int same = a.charAt(i - 1) == b.charAt(k - 1) ? 0 : 1;
-                row[k] = Math.min(Math.min(last[k] + 1, row[k - 1] + 1), last[k - 1] + same);
-                if (i > 1
-                        && k > 1
-                        && a.charAt(i - 1) == b.charAt(k - 2)
-                        && a.charAt(i - 2) == b.charAt(k - 1)) {
-                    row[k] = Math.min(row[k], beforeLast[k - 2] + 1);
-                }
-            }
-            int[] spare = beforeLast;
-            beforeLast = last;
-            last = row;
-            row = spare;
-        }
-        return last[b.length()];
     }
 
     /** Returns "a", "a and b", "a, b and c". */
