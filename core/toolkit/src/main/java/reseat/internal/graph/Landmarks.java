@@ -139,32 +139,37 @@ public final class Landmarks {
         return Bits.get(needs, impossibleBit);
     }
 
-    /** Takes a node to be never released, in all later calls. */
-    public void close(int node) {
-        closedNode[node] = true;
+    /** Returns the number of works: releases of nodes first, then moves of parts. */
+    public int works() {
+        return impossibleBit;
     }
 
-    /** Undoes {@link #close}, for trying out; never for a node that has no way. */
-    public void reopen(int node) {
-        closedNode[node] = false;
+    /** Takes a work to be never done, in all later calls. */
+    public void exclude(int work) {
+        excluded(work, true);
     }
 
-    public boolean isClosed(int node) {
-        return closedNode[node];
+    /** Undoes {@link #exclude}, for trying out; never for a work that the request rules out. */
+    public void readmit(int work) {
+        excluded(work, false);
     }
 
-    /** Takes a part to be never moved, in all later calls. */
-    public void pin(int part) {
-        pinned[part] = true;
+    private void excluded(int work, boolean never) {
+        if (work < c.nodes) {
+            closedNode[work] = never;
+        } else {
+            pinned[work - c.nodes] = never;
+        }
     }
 
-    /** Undoes {@link #pin}, for trying out; never for the base. */
-    public void unpin(int part) {
-        pinned[part] = false;
+    /** Tells whether a work is never done: ruled out by the request, or excluded. */
+    public boolean isExcluded(int work) {
+        return work < c.nodes ? closedNode[work] : pinned[work - c.nodes];
     }
 
     /**
-     * Returns the parts that never move; the array follows {@link #pin} and must not be changed.
+     * Returns the parts that never move; the array follows {@link #exclude} and must not be
+     * changed.
      */
     public boolean[] pinnedParts() {
         return pinned;
@@ -174,19 +179,25 @@ public final class Landmarks {
         return pinned[part];
     }
 
-    /** Takes the release of a node to be needed, in all later calls. */
-    public void force(int node) {
-        forcedNode[node] = true;
+    /**
+     * Tells whether a work can be required: a state shows whether a part was moved only where the
+     * part shares the place of the base at the start.
+     */
+    public boolean canRequire(int work) {
+        return work < c.nodes || c.startPlace[work - c.nodes] == c.startPlace[c.base];
     }
 
     /**
-     * Takes the move of a part to be needed, in all later calls.
+     * Takes a work to be needed, in all later calls.
      *
-     * @param part a part that shares the place of the base at the start, so that a state shows
-     *     whether it was moved
+     * @param work one that {@link #canRequire can be required}
      */
-    public void forceMove(int part) {
-        forcedPart[part] = true;
+    public void require(int work) {
+        if (work < c.nodes) {
+            forcedNode[work] = true;
+        } else {
+            forcedPart[work - c.nodes] = true;
+        }
     }
 
     /**
@@ -238,7 +249,7 @@ public final class Landmarks {
             Bits.addAll(goal, sep[i]);
         }
         for (int p : toMove) {
-            addMove(goal, p);
+            addWork(goal, moveBit(p));
         }
         for (int j = 0; j < c.nodes; j++) {
             if (forcedNode[j]) {
@@ -247,7 +258,7 @@ public final class Landmarks {
         }
         for (int p = 0; p < c.parts; p++) {
             if (forcedPart[p] && place[p] == place[c.base]) {
-                addMove(goal, p);
+                addWork(goal, moveBit(p));
             }
         }
         return goal;
@@ -266,10 +277,10 @@ public final class Landmarks {
         return go[part];
     }
 
-    /** Adds the move of a part and all that it needs. */
-    public void addMove(long[] needs, int part) {
-        Bits.addAll(needs, go[part]);
-        Bits.set(needs, moveBit(part));
+    /** Adds a work and all that it needs. */
+    public void addWork(long[] needs, int work) {
+        Bits.addAll(needs, work < c.nodes ? rel[work] : go[work - c.nodes]);
+        Bits.set(needs, work);
     }
 
     /**

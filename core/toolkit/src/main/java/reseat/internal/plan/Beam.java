@@ -1,12 +1,14 @@
 package reseat.internal.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
@@ -58,7 +60,8 @@ final class Beam {
                 if (limits.over()) {
                     break;
                 }
-                Node node = atOnce(kept, eager);
+                long[] needs = judge.judge(kept, 0);
+                Node node = expander.allAtOnce(kept, needs, eager);
                 if (task.reached(node.at)) {
                     if (node.cost < toBeat) {
                         toBeat = node.cost;
@@ -66,7 +69,9 @@ final class Beam {
                     }
                     continue;
                 }
-                long[] needs = judge.judge(node, 0);
+                if (node != kept) {
+                    needs = judge.judge(node, 0);
+                }
                 if (node.bound() >= toBeat) {
                     continue;
                 }
@@ -84,37 +89,10 @@ final class Beam {
         return best;
     }
 
-    private Node atOnce(Node start, boolean eager) {
-        Node node = start;
-        long[] needs = judge.judge(node, 0);
-        for (Node next = node; next != null; next = expander.atOnce(node, needs, eager)) {
-            node = next;
-            drop(needs, node.step);
-        }
-        return node;
-    }
-
-    private void drop(long[] needs, Node.@Nullable Step step) {
-        if (step instanceof Node.Step.Release release) {
-            Bits.clear(needs, release.node());
-        } else if (step instanceof Node.Step.Move move) {
-            for (int p : move.parts()) {
-                Bits.clear(needs, judge.landmarks.moveBit(p));
-            }
-        }
-    }
-
     /** An act that nobody needs leaves all the rest to do. */
     private void discourage(Node child, Node parent, long[] needs) {
-        boolean needed = false;
-        if (child.step instanceof Node.Step.Release release) {
-            needed = Bits.get(needs, release.node());
-        } else if (child.step instanceof Node.Step.Move move) {
-            for (int p : move.parts()) {
-                needed |= Bits.get(needs, judge.landmarks.moveBit(p));
-            }
-        }
-        if (!needed) {
+        int[] works = Objects.requireNonNull(child.step).works(task.c);
+        if (Arrays.stream(works).noneMatch(work -> Bits.get(needs, work))) {
             child.rest = parent.rest;
         }
     }

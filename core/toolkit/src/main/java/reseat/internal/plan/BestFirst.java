@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
-import reseat.internal.graph.Bits;
 
 /**
  * A* over positions with bounds computed only when a node is taken up: what remains open bounds
@@ -90,26 +89,12 @@ final class BestFirst {
             queue(node);
             return;
         }
-        Node last = node;
-        for (Node next = expander.atOnce(node, needs, false);
-                next != null;
-                next = expander.atOnce(last, needs, false)) {
-            last = next;
-            drop(needs, next.step);
-        }
+        Node last = expander.allAtOnce(node, needs, false);
         if (last != node) {
             push(last);
             return;
         }
         expander.all(node).forEach(this::push);
-    }
-
-    private void drop(long[] needs, Node.@Nullable Step step) {
-        if (step instanceof Node.Step.Release release) {
-            Bits.clear(needs, release.node());
-        } else if (step instanceof Node.Step.Move move) {
-            Bits.clear(needs, judge.landmarks.moveBit(move.parts()[0]));
-        }
     }
 
     private void push(Node node) {

@@ -49,7 +49,7 @@ final class Bound {
             long least = NEVER;
             for (int isolator : choice) {
                 long[] with = needs.clone();
-                Bits.addAll(with, landmarks.needsOfRelease(isolator));
+                landmarks.addWork(with, isolator);
                 if (!landmarks.impossible(with)) {
                     least = Math.min(least, plain(with, place, clazz, effort));
                 }

@@ -1,7 +1,6 @@
 package reseat.internal.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -82,7 +81,7 @@ final class Cases {
             int act = open.get(0);
             tried.add(act);
             Landmarks.Assumptions before = landmarks.assumptions();
-            exclude(act);
+            landmarks.exclude(act);
             Node probe = fresh();
             judge.judge(probe, 0);
             Node found = probe.rest < cost() ? beam(cost()) : null;
@@ -116,10 +115,10 @@ final class Cases {
             return Math.max(bound, search(start));
         }
         Landmarks.Assumptions here = landmarks.assumptions();
-        exclude(act);
+        landmarks.exclude(act);
         long without = otherRoute(bound);
         landmarks.assume(here);
-        force(act);
+        landmarks.require(act);
         long with = split(route, bound);
         landmarks.assume(here);
         return Math.max(bound, Math.min(without, with));
@@ -155,8 +154,11 @@ final class Cases {
     private List<Integer> undecided(long[] needs, List<Node.Step> route) {
         List<Integer> acts = new ArrayList<>();
         for (Node.Step step : route) {
-            for (int act : acts(step)) {
-                if (!Bits.get(needs, act) && !acts.contains(act)) {
+            for (int act : step.works(c)) {
+                if (!Bits.get(needs, act)
+                        && !landmarks.isExcluded(act)
+                        && landmarks.canRequire(act)
+                        && !acts.contains(act)) {
                     acts.add(act);
                 }
             }
@@ -170,18 +172,14 @@ final class Cases {
         Map<Integer, Long> with = new LinkedHashMap<>();
         for (int act : undecided(needs, route)) {
             long[] more = needs.clone();
-            if (act < c.nodes) {
-                Bits.addAll(more, landmarks.needsOfRelease(act));
-            } else {
-                landmarks.addMove(more, act - c.nodes);
-            }
+            landmarks.addWork(more, act);
             with.put(act, judge.bound(start, more, 0));
         }
         int chosen = -1;
         long most = -1;
         Landmarks.Assumptions here = landmarks.assumptions();
         for (Map.Entry<Integer, Long> act : with.entrySet()) {
-            exclude(act.getKey());
+            landmarks.exclude(act.getKey());
             Node probe = fresh();
             judge.judge(probe, 0);
             landmarks.assume(here);
@@ -192,33 +190,6 @@ final class Cases {
             }
         }
         return chosen;
-    }
-
-    /** Returns the acts of a step that can be excluded and forced. */
-    private int[] acts(Node.Step step) {
-        if (step instanceof Node.Step.Release release) {
-            return landmarks.isClosed(release.node()) ? new int[0] : new int[] {release.node()};
-        }
-        return Arrays.stream(((Node.Step.Move) step).parts())
-                .filter(p -> !landmarks.isPinned(p) && c.startPlace[p] == c.startPlace[c.base])
-                .map(landmarks::moveBit)
-                .toArray();
-    }
-
-    private void exclude(int act) {
-        if (act < c.nodes) {
-            landmarks.close(act);
-        } else {
-            landmarks.pin(act - c.nodes);
-        }
-    }
-
-    private void force(int act) {
-        if (act < c.nodes) {
-            landmarks.force(act);
-        } else {
-            landmarks.forceMove(act - c.nodes);
-        }
     }
 
     private Node fresh() {

@@ -2,6 +2,7 @@ package reseat.internal.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
@@ -39,6 +40,27 @@ final class Expander {
     }
 
     /**
+     * Does one act after the other that may be done at once, and returns the node after the last;
+     * the node itself if there is none.
+     *
+     * @param start the node; its position is the one the landmarks were computed for
+     * @param needs needs of the goal there; what is done is taken out
+     * @param eager also take releases that may split a group: quick, but without proof
+     */
+    Node allAtOnce(Node start, long[] needs, boolean eager) {
+        Node node = start;
+        for (Node next = atOnce(node, needs, eager);
+                next != null;
+                next = atOnce(node, needs, eager)) {
+            node = next;
+            for (int work : Objects.requireNonNull(next.step).works(c)) {
+                Bits.clear(needs, work);
+            }
+        }
+        return node;
+    }
+
+    /**
      * Returns the node after one act that may be done at once, or null if there is none.
      *
      * <p>An act costs no set-up where the class in hand is its own. If every way to the goal needs
@@ -49,12 +71,8 @@ final class Expander {
      * of each two parts one is never moved, or they differ in tool or posture, or cannot go before
      * the joint is released, or are never company. A move counts only if its part is never company
      * to another.
-     *
-     * @param node the node; its position is the one the landmarks were computed for
-     * @param needs needs of the goal there
-     * @param eager also take releases that may split a group: quick, but without proof
      */
-    @Nullable Node atOnce(Node node, long[] needs, boolean eager) {
+    private @Nullable Node atOnce(Node node, long[] needs, boolean eager) {
         Position at = node.at;
         for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
             Compiled.Option[] options = c.options[j];
@@ -86,7 +104,7 @@ final class Expander {
         Position at = node.at;
         List<Node> next = new ArrayList<>();
         for (int j = 0; j < c.nodes; j++) {
-            if (!Bits.get(at.released, j) && !landmarks.isClosed(j) && task.available(at, j)) {
+            if (!Bits.get(at.released, j) && !landmarks.isExcluded(j) && task.available(at, j)) {
                 for (int o = 0; o < c.options[j].length; o++) {
                     next.add(release(node, j, o));
                 }

@@ -1,9 +1,11 @@
 package reseat.internal.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import reseat.internal.graph.Compiled;
 
 /** A position with the cheapest known way to it. */
 final class Node {
@@ -44,13 +46,21 @@ final class Node {
     /** An act in numbers. */
     sealed interface Step {
 
+        /** Returns the works that it does, numbered as the landmarks number them. */
+        int[] works(Compiled c);
+
         /**
          * Releases a node.
          *
          * @param node the node
          * @param option index of the way among the allowed ones
          */
-        record Release(int node, int option) implements Step {}
+        record Release(int node, int option) implements Step {
+            @Override
+            public int[] works(Compiled c) {
+                return new int[] {node};
+            }
+        }
 
         /**
          * Moves parts.
@@ -59,6 +69,11 @@ final class Node {
          */
         // arrays: made here, handed on, never changed
         @SuppressWarnings("ArrayRecordComponent")
-        record Move(int[] parts) implements Step {}
+        record Move(int[] parts) implements Step {
+            @Override
+            public int[] works(Compiled c) {
+                return Arrays.stream(parts).map(p -> c.nodes + p).toArray();
+            }
+        }
     }
 }

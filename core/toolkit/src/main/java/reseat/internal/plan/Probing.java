@@ -2,6 +2,7 @@ package reseat.internal.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
@@ -49,69 +50,39 @@ final class Probing {
     }
 
     private boolean exclude(Node start, long[] needs, long toBeat) {
-        boolean changed = false;
-        boolean[] pins = new boolean[c.parts];
-        for (int p = 0; p < c.parts; p++) {
-            if (!landmarks.isPinned(p) && !Bits.get(needs, landmarks.moveBit(p))) {
-                long[] with = needs.clone();
-                landmarks.addMove(with, p);
-                pins[p] = judge.bound(start, with, 0) >= toBeat;
-            }
-        }
-        for (int j = 0; j < c.nodes; j++) {
-            if (!landmarks.isClosed(j) && !Bits.get(needs, j)) {
-                long[] with = needs.clone();
-                Bits.addAll(with, landmarks.needsOfRelease(j));
-                if (judge.bound(start, with, 0) >= toBeat) {
-                    landmarks.close(j);
-                    changed = true;
-                }
-            }
-        }
-        for (int p = 0; p < c.parts; p++) {
-            if (pins[p]) {
-                landmarks.pin(p);
-                changed = true;
-            }
-        }
-        return changed;
+        int[] tooDear =
+                IntStream.range(0, landmarks.works())
+                        .filter(work -> !landmarks.isExcluded(work) && !Bits.get(needs, work))
+                        .filter(
+                                work -> {
+                                    long[] with = needs.clone();
+                                    landmarks.addWork(with, work);
+                                    return judge.bound(start, with, 0) >= toBeat;
+                                })
+                        .toArray();
+        Arrays.stream(tooDear).forEach(landmarks::exclude);
+        return tooDear.length > 0;
     }
 
     private boolean force(Node start, List<Node.Step> steps, long[] needs, long toBeat) {
         boolean changed = false;
         for (Node.Step step : steps) {
-            if (limits.over()) {
-                return changed;
-            }
-            if (step instanceof Node.Step.Release release) {
-                int j = release.node();
-                if (!Bits.get(needs, j) && !landmarks.isClosed(j)) {
-                    landmarks.close(j);
-                    boolean must = without(start) >= toBeat;
-                    landmarks.reopen(j);
-                    if (must) {
-                        landmarks.force(j);
-                        changed = true;
-                    }
+            for (int work : step.works(c)) {
+                if (limits.over()) {
+                    return changed;
                 }
-            } else if (step instanceof Node.Step.Move move) {
-                changed |=
-                        Arrays.stream(move.parts())
-                                        .filter(
-                                                p ->
-                                                        !Bits.get(needs, landmarks.moveBit(p))
-                                                                && !landmarks.isPinned(p))
-                                        .filter(p -> c.startPlace[p] == c.startPlace[c.base])
-                                        .filter(
-                                                p -> {
-                                                    landmarks.pin(p);
-                                                    boolean must = without(start) >= toBeat;
-                                                    landmarks.unpin(p);
-                                                    return must;
-                                                })
-                                        .peek(landmarks::forceMove)
-                                        .count()
-                                > 0;
+                if (Bits.get(needs, work)
+                        || landmarks.isExcluded(work)
+                        || !landmarks.canRequire(work)) {
+                    continue;
+                }
+                landmarks.exclude(work);
+                boolean must = without(start) >= toBeat;
+                landmarks.readmit(work);
+                if (must) {
+                    landmarks.require(work);
+                    changed = true;
+                }
             }
         }
         return changed;

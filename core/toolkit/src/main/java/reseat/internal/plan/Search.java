@@ -29,10 +29,6 @@ final class Search {
         judge = new Judge(task, limits);
     }
 
-    Judge judge() {
-        return judge;
-    }
-
     Outcome run() {
         Node start = new Node(task.start(), null, null, 0, 0);
         judge.judge(start, 0);
