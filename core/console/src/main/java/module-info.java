@@ -5,8 +5,6 @@ module reseat.console {
     requires info.picocli;
     requires reseat.toolkit;
 
-    uses reseat.spi.DeviceFamily;
-
     // picocli fills the fields of our commands, and of nothing else
     opens reseat.console.command to
             info.picocli;

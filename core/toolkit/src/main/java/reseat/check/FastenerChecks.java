@@ -47,6 +47,6 @@ public final class FastenerChecks {
      * @return findings, worst first
      */
     public static List<Finding> run(FastenerTables tables, CheckInput input) {
-        return all(tables).stream().flatMap(check -> check.run(input).stream()).sorted().toList();
+        return all(tables).stream().flatMap(check -> check.on(input).stream()).sorted().toList();
     }
 }

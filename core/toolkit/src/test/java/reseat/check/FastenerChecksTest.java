@@ -86,8 +86,8 @@ class FastenerChecksTest {
         assertEquals(2, run(CheckInput.of(device).withJoints(List.of("right", "longer"))).size());
         CheckInput sharp =
                 CheckInput.of(device)
-                        .with("wrong-screw-possible", "lengthSeenCellMm", "0.5")
-                        .with("wrong-screw-possible", "lengthSeenMm", "0.5");
+                        .set("wrong-screw-possible", "lengthSeenCellMm", "0.5")
+                        .set("wrong-screw-possible", "lengthSeenMm", "0.5");
         List<Finding> told = run(sharp);
         assertEquals(1, told.size(), "a cell is not left to the eye");
         assertEquals(Severity.WARNING, told.get(0).severity());

@@ -12,7 +12,6 @@ import reseat.check.Severity;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Numbers;
-import reseat.internal.fasten.Settings;
 import reseat.model.Kind;
 
 /** Looks at how the right screw lies in each seat. */
@@ -59,7 +58,8 @@ public final class ReachCheck implements Check {
                     List.of(
                             new CheckInfo.Parameter(
                                     "nearMm",
-                                    "clearance to a cell, board, display or cable below which one warns, in millimetres",
+                                    "clearance to a cell, board, display or cable below which one warns",
+                                    "mm",
                                     "0.2")));
 
     private static final Set<Kind.Role> DELICATE =
@@ -159,7 +159,7 @@ public final class ReachCheck implements Check {
             add(found, input, screw, Severity.ERROR, "behind", lies.told(), remedy);
             return;
         }
-        double near = Settings.millimetres(input.value(PROTRUDES, "nearMm"));
+        double near = input.number("nearMm");
         if (lies.protrusionMm().orElse(0) <= 0) {
             return;
         }

@@ -37,7 +37,8 @@ public final class TorqueAgreementCheck implements Check {
                     List.of(
                             new CheckInfo.Parameter(
                                     "sharePercent",
-                                    "difference that still counts as agreement, in per cent",
+                                    "difference that still counts as agreement",
+                                    "%",
                                     "5")));
 
     private static final Pattern TORQUE =
@@ -57,7 +58,7 @@ public final class TorqueAgreementCheck implements Check {
 
     @Override
     public List<Finding> run(CheckInput input) {
-        double share = Double.parseDouble(input.value(INFO, "sharePercent")) / 100;
+        double share = input.number("sharePercent") / 100;
         List<Finding> found = new ArrayList<>();
         Map<List<Object>, BoltedFacts.Screwed> first = new LinkedHashMap<>();
         for (BoltedFacts.Screwed screw : facts.screws(input)) {

@@ -33,6 +33,7 @@ public final class TorqueLimitCheck implements Check {
                             new CheckInfo.Parameter(
                                     "friction",
                                     "surface by which friction is judged; a finding is an error where even the highest friction does not excuse the torque",
+                                    "",
                                     "unknown")));
 
     private final BoltedFacts facts;
@@ -49,7 +50,7 @@ public final class TorqueLimitCheck implements Check {
 
     @Override
     public List<Finding> run(CheckInput input) {
-        Friction friction = facts.tables().friction(input.value(INFO, "friction"));
+        Friction friction = facts.tables().friction(input.text("friction"));
         List<Finding> found = new ArrayList<>();
         for (BoltedFacts.Screwed screw : facts.screws(input)) {
             at(input, screw, friction, (friction.low() + friction.high()) / 2)

@@ -14,7 +14,6 @@ import reseat.check.Severity;
 import reseat.fasten.LookAlikes;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Settings;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
 
@@ -32,15 +31,18 @@ public final class WrongScrewCheck implements Check {
                     List.of(
                             new CheckInfo.Parameter(
                                     "lengthSeenMm",
-                                    "difference of length that a person sees, in millimetres",
+                                    "difference of length that a person sees",
+                                    "mm",
                                     "1.0"),
                             new CheckInfo.Parameter(
                                     "lengthSeenCellMm",
-                                    "the same where the wrong screw would reach a cell, in millimetres",
+                                    "the same where the wrong screw would reach a cell",
+                                    "mm",
                                     "1.5"),
                             new CheckInfo.Parameter(
                                     "headSeenMm",
-                                    "difference of head diameter that a person sees, in millimetres",
+                                    "difference of head diameter that a person sees",
+                                    "mm",
                                     "0.5")));
 
     private final BoltedFacts facts;
@@ -57,12 +59,9 @@ public final class WrongScrewCheck implements Check {
 
     @Override
     public List<Finding> run(CheckInput input) {
-        double head = Settings.millimetres(input.value(INFO, "headSeenMm"));
-        LookAlikes.Eye eye =
-                new LookAlikes.Eye(Settings.millimetres(input.value(INFO, "lengthSeenMm")), head);
-        LookAlikes.Eye sharper =
-                new LookAlikes.Eye(
-                        Settings.millimetres(input.value(INFO, "lengthSeenCellMm")), head);
+        double head = input.number("headSeenMm");
+        LookAlikes.Eye eye = new LookAlikes.Eye(input.number("lengthSeenMm"), head);
+        LookAlikes.Eye sharper = new LookAlikes.Eye(input.number("lengthSeenCellMm"), head);
         List<BoltedFacts.Screwed> screws = facts.screws(input);
         Map<String, ScrewType> types = new LinkedHashMap<>();
         screws.forEach(screw -> types.put(screw.type().id(), screw.type()));
