@@ -3,4 +3,7 @@
 module reseat.euindex {
     requires static org.jspecify;
     requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.euindex.EuIndexPlugin;
 }

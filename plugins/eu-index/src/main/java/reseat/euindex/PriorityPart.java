@@ -3,8 +3,8 @@ package reseat.euindex;
 /**
  * A part that the index counts, with its weight.
  *
- * <p>Source: Delegated Regulation (EU) 2023/1669, consolidated state of 10 May 2026, Annex IV
- * point 5.
+ * <p>Source: Delegated Regulation (EU) 2023/1669, consolidated state of 10 May 2026, Annex IV point
+ * 5.
  */
 public enum PriorityPart {
     /** The battery with its electronics, tray and connections. */

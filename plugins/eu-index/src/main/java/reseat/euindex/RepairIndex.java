@@ -26,8 +26,8 @@ public record RepairIndex(int depth, int fasteners, int tools, ProductPoints pro
     /**
      * Adds up.
      *
-     * @param parts points of each part that the product has; the others are absent, which gives
-     *     the highest points
+     * @param parts points of each part that the product has; the others are absent, which gives the
+     *     highest points
      * @param product points of the product
      * @param foldable whether it has a hinge or a folding mechanism
      */

@@ -18,7 +18,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class RepairIndexTest {
 
-    /** Points in the order battery, display, back cover, cameras, port, button, microphone, speaker. */
+    /**
+     * Points in the order battery, display, back cover, cameras, port, button, microphone, speaker.
+     */
     private static RepairIndex index(
             String depth, String fasteners, String tools, int parts, int updates, int information) {
         int[] d = numbers(depth);

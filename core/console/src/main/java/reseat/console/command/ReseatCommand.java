@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             JudgeCommand.class,
             FactsCommand.class,
             ProofreadCommand.class,
+            AssessCommand.class,
             SchemaCommand.class,
             InspectCommand.class,
             TorqueCommand.class,
