@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            NewCommand.class,
             PluginsCommand.class,
             CompletionCommand.class
         })
