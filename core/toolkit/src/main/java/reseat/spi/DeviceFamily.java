@@ -10,6 +10,8 @@ import reseat.check.Check;
  * A family of devices: what its devices have in common, as data. A plugin provides one as a
  * service; a device file names it under {@code family}.
  *
+ * <p>One class cannot be both a plugin and a family: both have checks.
+ *
  * <p>The data lies between the built-in data and the device file: it changes and adds to the
  * former, and the latter changes and adds to it.
  */

@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            NewCommand.class,
             PluginsCommand.class,
             CompletionCommand.class
         })

@@ -18,7 +18,7 @@ import reseat.spi.DeviceFamily;
 public final class DeviceReader {
 
     private static final List<String> WITH_DEFAULTS =
-            List.of("tools", "setup", "kinds", "hazards", "consumables");
+            List.of("supplies", "prepare", "tools", "setup", "kinds", "hazards", "consumables");
 
     private final Path path;
     private final String file;
@@ -174,7 +174,7 @@ public final class DeviceReader {
                 unknownDefaults(fields);
                 return Optional.of(fields);
             }
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
             // a plugin is a stranger: whatever it throws is a problem of its data
             problems.error(
                     new Origin(name, 0, 0),
