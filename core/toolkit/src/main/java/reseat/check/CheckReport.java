@@ -7,6 +7,7 @@ import java.util.stream.Stream;
  * What came of a run of checks. The same whatever the number of threads.
  *
  * @param checks the checks that were run, in their order
+ * @param leftOut checks that were run on nothing, because what they need was missing everywhere
  * @param checked what was checked, in the order of the sources; those that a cancelled run did not
  *     come to, or not to the end of, are left out
  * @param unusable checks that could not be used at all
@@ -14,12 +15,14 @@ import java.util.stream.Stream;
  */
 public record CheckReport(
         List<CheckInfo> checks,
+        List<CheckInfo> leftOut,
         List<Checked> checked,
         List<CheckFailure> unusable,
         boolean cancelled) {
 
     public CheckReport {
         checks = List.copyOf(checks);
+        leftOut = List.copyOf(leftOut);
         checked = List.copyOf(checked);
         unusable = List.copyOf(unusable);
     }

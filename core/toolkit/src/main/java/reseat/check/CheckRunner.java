@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.check.Crew;
 import reseat.internal.check.Strangers;
@@ -82,6 +84,7 @@ public final class CheckRunner {
     public CheckReport run(List<? extends CheckSource> sources) {
         AtomicReferenceArray<@Nullable Checked> done = new AtomicReferenceArray<>(sources.size());
         AtomicInteger count = new AtomicInteger();
+        Set<String> asked = ConcurrentHashMap.newKeySet();
         Object oneAtATime = new Object();
         int wide = Math.max(1, Math.min(threads, sources.size()));
         Crew crew = new Crew(wide, watch::cancelled);
@@ -89,7 +92,7 @@ public final class CheckRunner {
                 crew.each(
                         sources.size(),
                         i -> {
-                            Checked checked = check(sources.get(i), crew, threads / wide);
+                            Checked checked = check(sources.get(i), crew, threads / wide, asked);
                             if (checked != null) {
                                 done.set(i, checked);
                                 synchronized (oneAtATime) {
@@ -107,11 +110,22 @@ public final class CheckRunner {
                 all.add(checked);
             }
         }
-        return new CheckReport(infos, all, unusable, !through);
+        boolean nothing = all.stream().allMatch(each -> each.device().isEmpty());
+        Map<Boolean, List<CheckInfo>> run =
+                infos.stream()
+                        .collect(
+                                Collectors.partitioningBy(
+                                        info -> nothing || asked.contains(info.id())));
+        return new CheckReport(
+                Objects.requireNonNull(run.get(true)),
+                Objects.requireNonNull(run.get(false)),
+                all,
+                unusable,
+                !through);
     }
 
     /** Returns null where it was stopped before the end. */
-    private @Nullable Checked check(CheckSource source, Crew outer, int hands) {
+    private @Nullable Checked check(CheckSource source, Crew outer, int hands, Set<String> asked) {
         CheckSource.Content content = read(source);
         List<CheckInput> inputs = content.inputs();
         int count = inputs.size() * infos.size();
@@ -127,6 +141,11 @@ public final class CheckRunner {
                                     inputs.get(i / infos.size()));
                 };
         boolean through = hands > 1 ? crew.each(count, task) : crew.eachHere(count, task);
+        for (int i = 0; through && i < count; i++) {
+            if (answers[i].asked()) {
+                asked.add(infos.get(i % infos.size()).id());
+            }
+        }
         return through && !outer.stopped() ? gather(source, content, answers) : null;
     }
 

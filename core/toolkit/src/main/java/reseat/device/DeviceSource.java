@@ -20,21 +20,27 @@ public final class DeviceSource implements CheckSource {
     private final Path file;
     private final List<DeviceFamily> families;
     private final Optional<String> variant;
-    private final boolean all;
+    private final Which which;
     private final UnaryOperator<CheckInput> more;
     private final FastenerTables tables;
+
+    private enum Which {
+        ALL,
+        ONE,
+        ONE_IF_THERE
+    }
 
     private DeviceSource(
             Path file,
             List<DeviceFamily> families,
             Optional<String> variant,
-            boolean all,
+            Which which,
             FastenerTables tables,
             UnaryOperator<CheckInput> more) {
         this.file = file;
         this.families = families;
         this.variant = variant;
-        this.all = all;
+        this.which = which;
         this.tables = tables;
         this.more = more;
     }
@@ -50,7 +56,7 @@ public final class DeviceSource implements CheckSource {
                 file,
                 List.copyOf(families),
                 Optional.empty(),
-                true,
+                Which.ALL,
                 FastenerTables.standard(),
                 UnaryOperator.identity());
     }
@@ -61,12 +67,17 @@ public final class DeviceSource implements CheckSource {
      * @param id id of the variant; empty for the base device
      */
     public DeviceSource only(Optional<String> id) {
-        return new DeviceSource(file, families, id, false, tables, more);
+        return new DeviceSource(file, families, id, Which.ONE, tables, more);
+    }
+
+    /** Returns this file in one variant alone, or nothing of it where it has no such variant. */
+    public DeviceSource onlyIfThere(String id) {
+        return new DeviceSource(file, families, Optional.of(id), Which.ONE_IF_THERE, tables, more);
     }
 
     /** Returns this file with other tables to look up in. */
     public DeviceSource with(FastenerTables other) {
-        return new DeviceSource(file, families, variant, all, other, more);
+        return new DeviceSource(file, families, variant, which, other, more);
     }
 
     /**
@@ -76,7 +87,7 @@ public final class DeviceSource implements CheckSource {
      */
     public DeviceSource with(UnaryOperator<CheckInput> change) {
         return new DeviceSource(
-                file, families, variant, all, tables, input -> change.apply(more.apply(input)));
+                file, families, variant, which, tables, input -> change.apply(more.apply(input)));
     }
 
     @Override
@@ -87,7 +98,10 @@ public final class DeviceSource implements CheckSource {
     @Override
     public Content read() {
         Reading base = DeviceFiles.read(file, Optional.empty(), families);
-        if (!all && variant.isPresent() && !base.variants().contains(variant.get())) {
+        if (variant.isPresent() && !base.variants().contains(variant.get())) {
+            if (which == Which.ONE_IF_THERE && base.device().isPresent()) {
+                return new Content(List.of(), List.of());
+            }
             // the reader knows how to say so
             return new Content(List.of(), DeviceFiles.read(file, variant, families).problems());
         }
@@ -102,7 +116,7 @@ public final class DeviceSource implements CheckSource {
         List<Problem> problems = new ArrayList<>();
         readings.forEach(
                 (id, reading) -> {
-                    if (all || id.equals(variant)) {
+                    if (which == Which.ALL || id.equals(variant)) {
                         problems.addAll(reading.problems());
                         reading.device()
                                 .map(d -> CheckInput.of(d, tables).withVariants(devices))

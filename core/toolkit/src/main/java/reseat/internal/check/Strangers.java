@@ -15,36 +15,37 @@ public final class Strangers {
     /** Nobody reads more of one check on one device; who tells more has lost his way. */
     private static final int MOST = 10_000;
 
-    /** What a check answered. */
-    public record Answer(List<Finding> findings, List<String> failures) {}
+    /** What a check answered, if it was asked. */
+    public record Answer(boolean asked, List<Finding> findings, List<String> failures) {}
 
     private Strangers() {}
 
     /** Runs a check, unless the input lacks what it needs. */
     public static Answer ask(Check check, CheckInfo info, CheckInput input) {
+        if (!info.needs().stream().allMatch(input::has)) {
+            return new Answer(false, List.of(), List.of());
+        }
         List<Finding> good = new ArrayList<>();
         List<String> bad = new ArrayList<>();
         try {
-            if (info.needs().stream().allMatch(input::has)) {
-                for (Finding finding :
-                        Objects.requireNonNull(
-                                check.run(input.forCheck(info)), "it returned no list")) {
-                    if (good.size() == MOST) {
-                        bad.add("It told more than " + MOST + " findings; the rest is left out.");
-                        break;
-                    }
-                    String wrong = wrong(info, finding);
-                    if (wrong.isEmpty()) {
-                        good.add(finding);
-                    } else if (!bad.contains(wrong)) {
-                        bad.add(wrong);
-                    }
+            for (Finding finding :
+                    Objects.requireNonNull(
+                            check.run(input.forCheck(info)), "it returned no list")) {
+                if (good.size() == MOST) {
+                    bad.add("It told more than " + MOST + " findings; the rest is left out.");
+                    break;
+                }
+                String wrong = wrong(info, finding);
+                if (wrong.isEmpty()) {
+                    good.add(finding);
+                } else if (!bad.contains(wrong)) {
+                    bad.add(wrong);
                 }
             }
         } catch (Throwable e) { // a stranger's code: whatever it throws is told by name
             bad.add(told(e));
         }
-        return new Answer(good, bad);
+        return new Answer(true, good, bad);
     }
 
     /** A finding comes from code that no checker of ours has seen; anything in it may be null. */
