@@ -13,7 +13,6 @@ import reseat.device.Reading;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Problem;
-import reseat.spi.Plugins;
 
 /** The device that a command is about: its file, and which variant. */
 final class DeviceArgs {
@@ -50,7 +49,7 @@ final class DeviceArgs {
 
     /** Reads any device; warnings go to {@code err}, errors end the command. */
     static Device read(Path file, Optional<String> variant, PrintWriter err) {
-        Reading reading = DeviceFiles.read(file, variant, Plugins.bundled().families());
+        Reading reading = DeviceFiles.read(file, variant, OurPlugins.get(err).families());
         if (reading.device().isEmpty()) {
             throw new BadInput(lines(reading.problems()));
         }
@@ -59,7 +58,7 @@ final class DeviceArgs {
     }
 
     Reading reading(Optional<String> asVariant) {
-        return DeviceFiles.read(file, asVariant, Plugins.bundled().families());
+        return DeviceFiles.read(file, asVariant, OurPlugins.quietly().families());
     }
 
     static String lines(List<Problem> problems) {

@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            PluginsCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {
