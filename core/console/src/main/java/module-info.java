@@ -3,6 +3,7 @@
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
+    requires java.xml;
     requires reseat.toolkit;
 
     // picocli fills the fields of our commands, and of nothing else
