@@ -44,7 +44,7 @@ import reseat.spi.Plugins;
             "  reseat check samples/quill/quill.yaml",
             "  reseat check samples/sorrel/sorrel.yaml --variant lte --drives PH00,PH000,T4,T5,H1.5",
             "  reseat check samples/tansy samples/bramble --only screws,bonds --from warning",
-            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif --out tansy.sarif",
+            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif > tansy.sarif",
             "",
             "`reseat checks` lists the checks. More in core/docs/checking.md.",
             "Exit code 1: a finding is at or above --from. 2: a file has errors; the others were",
