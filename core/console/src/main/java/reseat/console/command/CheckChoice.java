@@ -13,7 +13,6 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Checks;
-import reseat.spi.Plugins;
 
 /** Which checks to run, and how they are set. */
 final class CheckChoice {
@@ -41,7 +40,7 @@ final class CheckChoice {
     /** Returns all checks that there are: those that ship, then those of plugins. */
     static List<Check> all() {
         List<Check> all = new ArrayList<>(Checks.builtIn());
-        all.addAll(Plugins.bundled().checks());
+        all.addAll(OurPlugins.quietly().checks());
         return all;
     }
 

@@ -35,7 +35,6 @@ import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 import reseat.spi.DeviceFamily;
-import reseat.spi.Plugins;
 
 /** What is checked: files and folders of them, or one device with a plan or a job. */
 final class CheckSubject {
@@ -90,7 +89,7 @@ final class CheckSubject {
     }
 
     private List<DeviceSource> files(FastenerTables tables) {
-        List<DeviceFamily> families = Plugins.bundled().families();
+        List<DeviceFamily> families = OurPlugins.quietly().families();
         Map<Path, DeviceSource> files = new LinkedHashMap<>();
         for (Path path : paths) {
             if (!Files.isDirectory(path)) {
@@ -137,7 +136,7 @@ final class CheckSubject {
         }
         Device device = DeviceArgs.read(file, id, err);
         DeviceSource source =
-                DeviceSource.of(file, Plugins.bundled().families()).only(id).with(tables);
+                DeviceSource.of(file, OurPlugins.quietly().families()).only(id).with(tables);
         if (job != null) {
             Job held = held(job, device);
             source = source.with((CheckInput input) -> input.withJob(held));

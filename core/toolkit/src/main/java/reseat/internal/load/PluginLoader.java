@@ -21,8 +21,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import reseat.check.FastenerChecks;
-import reseat.fasten.FastenerTables;
+import reseat.check.Checks;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
@@ -193,7 +192,7 @@ public final class PluginLoader {
     private void knowBuiltIn() {
         if (!builtInKnown) {
             builtInKnown = true;
-            FastenerChecks.all(FastenerTables.standard())
+            Checks.builtIn()
                     .forEach(check -> owners.put("check " + check.info().id(), "Reseat itself"));
         }
     }
