@@ -1,5 +1,6 @@
 package penhallow.sounders;
 
+import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
@@ -29,22 +30,23 @@ final class RingCheck implements Check {
 
     @Override
     public List<Finding> run(CheckInput input) {
-        return input.jointsInView().stream()
-                .filter(joint -> joint.kind().equals("bayonet-ring"))
-                .flatMap(joint -> joint.ways().stream().map(way -> finding(input, joint, way)))
-                .flatMap(List::stream)
-                .toList();
+        List<Finding> found = new ArrayList<>();
+        for (Joint joint : input.jointsInView()) {
+            for (Way way : joint.ways().values()) {
+                if (joint.kind().equals("bayonet-ring") && !renews(way)) {
+                    found.add(
+                            input.finding("/joints/" + joint.id())
+                                    .evidence("way " + way.id() + " uses up no O-ring")
+                                    .says(
+                                            joint.name() + " is closed again over its old O-ring.",
+                                            "Let the way consume an O-ring, as a rule o-ring-40."));
+                }
+            }
+        }
+        return found;
     }
 
-    private static List<Finding> finding(CheckInput input, Joint joint, Way way) {
-        if (way.consumes().stream().anyMatch(use -> use.consumable().startsWith("o-ring"))) {
-            return List.of();
-        }
-        return List.of(
-                input.finding("/joints/" + joint.id())
-                        .evidence("way " + way.id() + " uses up no O-ring")
-                        .says(
-                                joint.name() + " is closed again over its old O-ring.",
-                                "Let the way consume an O-ring, o-ring-40 as a rule."));
+    private static boolean renews(Way way) {
+        return way.consumes().stream().anyMatch(use -> use.consumable().startsWith("o-ring"));
     }
 }
