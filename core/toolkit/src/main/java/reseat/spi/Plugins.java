@@ -4,13 +4,17 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
+import reseat.fasten.FastenerTables;
 import reseat.internal.load.PluginLoader;
+import reseat.model.BadInputException;
 import reseat.stock.StockSource;
 
 /**
@@ -122,6 +126,26 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     /** Returns the methods to assess a device of all plugins. */
     public List<Assessment> assessments() {
         return all(Plugin::assessments);
+    }
+
+    /**
+     * Returns the standard fastener tables with the rows of all families.
+     *
+     * @throws IllegalArgumentException if a row cannot be understood; loaded plugins have none
+     */
+    public FastenerTables fastenerTables() {
+        FastenerTables tables = FastenerTables.standard();
+        for (DeviceFamily family : families()) {
+            for (Map.Entry<String, String> rows : new TreeMap<>(family.fastenerRows()).entrySet()) {
+                try {
+                    tables = tables.withRows(rows.getKey(), rows.getValue());
+                } catch (BadInputException e) {
+                    throw new IllegalArgumentException(
+                            "family " + family.id() + ": " + e.getMessage(), e);
+                }
+            }
+        }
+        return tables;
     }
 
     private record FamilyCheck(String family, Check check) implements Check {

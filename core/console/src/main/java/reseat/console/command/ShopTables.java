@@ -21,9 +21,9 @@ final class ShopTables {
                     "Add rows to a fastener table; the file is named as the table, such as materials.csv.")
     private List<Path> rows = new ArrayList<>();
 
-    /** Returns the tables. */
+    /** Returns the tables, with the rows of families and then those of the shop. */
     FastenerTables tables() {
-        FastenerTables tables = FastenerTables.standard();
+        FastenerTables tables = OurPlugins.quietly().fastenerTables();
         for (Path file : rows) {
             try {
                 tables = tables.withRows(file);
