@@ -33,10 +33,10 @@ import reseat.spi.Assessment;
         sortOptions = false,
         footer = {
             "",
-            "Examples:",
-            "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --stated samples/sorrel/eu-index.txt",
+            "Example:",
             "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --ask",
             "",
+            "samples/sorrel/eu-index.txt is a file of statements for it (--stated).",
             "A file of statements has one name = value a line; # begins a comment."
         })
 final class AssessCommand implements Callable<Integer> {
