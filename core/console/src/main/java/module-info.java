@@ -3,6 +3,8 @@
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
+    // a trimmed Java may lack it; scripts in Java then do not run
+    requires static jdk.jshell;
     requires org.graalvm.js;
     requires org.graalvm.polyglot;
     requires reseat.toolkit;
