@@ -12,19 +12,22 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInput;
 import reseat.model.BadInputException;
 import reseat.script.ScriptFile;
 
 /**
- * The process that runs scripts. It reads an input and then one script at a time from its standard
- * input and answers on its standard output; everything printed inside it is caught. It ends when
- * its standard input ends.
+ * The process that runs scripts. It reads inputs, and scripts to run on the last one, from its
+ * standard input and answers on its standard output; everything printed inside it is caught. It
+ * ends when its standard input ends.
  */
 public final class Worker {
 
     static final byte END = 0;
     static final byte SCRIPT = 1;
+    static final byte INPUT = 2;
     static final String READY = "ready";
 
     private Worker() {}
@@ -53,24 +56,32 @@ public final class Worker {
         PrintStream caught = new PrintStream(printed, true, StandardCharsets.UTF_8);
         System.setOut(caught);
         System.setErr(caught);
-        CheckInput input;
-        try {
-            input = InputWire.read(in);
-        } catch (BadInputException | RuntimeException e) {
-            Wire.text(out, "the input of the check did not arrive whole: " + e.getMessage());
-            out.flush();
-            return;
-        }
         Runner runner =
                 language == ScriptFile.Language.JAVASCRIPT
                         ? new JsRunner(limits, printed)
                         : new JavaRunner(limits, printed);
-        runner.warm(input);
-        Wire.text(out, READY);
-        out.flush();
-        while (in.readByte() == SCRIPT) {
+        @Nullable CheckInput input = null;
+        for (byte wish = in.readByte(); wish != END; wish = in.readByte()) {
+            if (wish == INPUT) {
+                boolean first = input == null;
+                try {
+                    input = InputWire.read(in);
+                } catch (BadInputException | RuntimeException e) {
+                    Wire.text(
+                            out, "the input of the check did not arrive whole: " + e.getMessage());
+                    out.flush();
+                    return;
+                }
+                if (first) {
+                    runner.warm(input);
+                }
+                Wire.text(out, READY);
+                out.flush();
+                continue;
+            }
             String file = Wire.text(in);
             Path copy = Path.of(Wire.text(in));
+            CheckInput loaded = Objects.requireNonNull(input, "an input comes before a script");
             Reply reply;
             try {
                 ScriptFile script = ScriptFile.read(copy);
@@ -83,8 +94,8 @@ public final class Worker {
                                         script.from(),
                                         script.sha256(),
                                         script.text()),
-                                input);
-                reply = sound(raw, script, input, limits);
+                                loaded);
+                reply = sound(raw, script, loaded, limits);
             } catch (BadInputException e) {
                 reply = Reply.problem("it did not arrive whole", "", 0);
             }

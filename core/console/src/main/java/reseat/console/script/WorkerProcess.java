@@ -22,7 +22,7 @@ import java.util.concurrent.TimeoutException;
 import reseat.check.CheckInput;
 import reseat.script.ScriptFile;
 
-/** A worker from this side: a second Java with a small heap, no environment and one input. */
+/** A worker from this side: a second Java with a small heap and no environment. */
 final class WorkerProcess implements AutoCloseable {
 
     /** How long a worker may take to start; a busy machine is slow. */
@@ -40,6 +40,7 @@ final class WorkerProcess implements AutoCloseable {
     private final ScriptLimits limits;
     private final ScriptFile.Language language;
     private final Path folder;
+    private boolean greeted;
     private final ExecutorService reader =
             Executors.newSingleThreadExecutor(
                     task -> {
@@ -68,40 +69,36 @@ final class WorkerProcess implements AutoCloseable {
     }
 
     /**
-     * Starts a worker and waits until it has loaded its input.
+     * Starts a worker; {@link #load} waits for it.
      *
      * @param folder where devices and scripts are laid for it
      */
-    static WorkerProcess start(
-            ScriptFile.Language language,
-            ScriptLimits limits,
-            CheckInput input,
-            List<Path> rows,
-            Path folder)
-            throws IOException, Gone {
+    static WorkerProcess start(ScriptFile.Language language, ScriptLimits limits, Path folder)
+            throws IOException {
         ProcessBuilder builder = new ProcessBuilder(command(language, limits));
         builder.environment().clear();
         builder.directory(folder.toFile());
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
-        WorkerProcess worker = new WorkerProcess(builder.start(), language, limits, folder);
-        boolean ready = false;
-        try {
-            String said =
-                    worker.ask(
-                            START_SECONDS,
-                            () -> {
-                                worker.hello(input, rows);
-                                return Wire.text(worker.in, 64 * 1024);
-                            });
-            if (!said.equals(Worker.READY)) {
-                throw new Gone(said);
-            }
-            ready = true;
-            return worker;
-        } finally {
-            if (!ready) {
-                worker.close();
-            }
+        return new WorkerProcess(builder.start(), language, limits, folder);
+    }
+
+    /** Makes the worker load an input for the scripts that follow. */
+    void load(CheckInput input, List<Path> rows) throws Gone {
+        String said =
+                ask(
+                        START_SECONDS,
+                        () -> {
+                            if (!greeted) {
+                                hello();
+                                greeted = true;
+                            }
+                            out.writeByte(Worker.INPUT);
+                            InputWire.write(input, rows, folder, out);
+                            out.flush();
+                            return Wire.text(in, 64 * 1024);
+                        });
+        if (!said.equals(Worker.READY)) {
+            throw new Gone(said);
         }
     }
 
@@ -135,15 +132,13 @@ final class WorkerProcess implements AutoCloseable {
         return words;
     }
 
-    private void hello(CheckInput input, List<Path> rows) throws IOException {
+    private void hello() throws IOException {
         Wire.text(out, language.name());
         out.writeLong(limits.statements());
         out.writeInt(limits.seconds());
         out.writeInt(limits.heapMb());
         out.writeInt(limits.printed());
         out.writeInt(limits.findings());
-        InputWire.write(input, rows, folder, out);
-        out.flush();
     }
 
     /** Runs a script; a worker that is {@link Gone} afterwards is of no more use. */
