@@ -3,6 +3,10 @@
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
+    // a trimmed Java may lack it; the console then goes on without Java
+    requires static jdk.jshell;
+    requires org.jline.reader;
+    requires org.jline.terminal;
     requires reseat.toolkit;
 
     // picocli fills the fields of our commands, and of nothing else

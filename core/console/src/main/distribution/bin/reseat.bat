@@ -24,7 +24,10 @@ if %MAJOR% LSS 17 (
     exit /b 3
 )
 
-"%JAVA%" -XX:+UseSerialGC -Dfile.encoding=UTF-8 -Djdk.console=java.base %RESEAT_JAVA_OPTS% ^
+set "NATIVE="
+if %MAJOR% GEQ 24 set "NATIVE=--enable-native-access=org.jline.nativ"
+
+"%JAVA%" -XX:+UseSerialGC -Dfile.encoding=UTF-8 -Djdk.console=java.base %RESEAT_JAVA_OPTS% %NATIVE% ^
     --module-path "%HOME_DIR%\lib" --add-modules ALL-MODULE-PATH,java.se,jdk.jshell,jdk.unsupported,jdk.zipfs ^
     --module reseat.console/reseat.console.Main %*
 exit /b %ERRORLEVEL%
