@@ -7,6 +7,8 @@ module reseat.console {
     requires static jdk.jshell;
     requires org.jline.reader;
     requires org.jline.terminal;
+    requires org.graalvm.js;
+    requires org.graalvm.polyglot;
     requires reseat.toolkit;
 
     // picocli fills the fields of our commands, and of nothing else
