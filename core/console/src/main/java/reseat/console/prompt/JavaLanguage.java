@@ -2,14 +2,19 @@ package reseat.console.prompt;
 
 import java.io.ByteArrayInputStream;
 import java.io.PrintStream;
+import java.lang.reflect.Field;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Supplier;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
+import jdk.jshell.PersistentSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
@@ -26,6 +31,7 @@ final class JavaLanguage implements Language {
     private final PrintStream out;
     private final LiveControl control = new LiveControl(Bench.class.getClassLoader());
     private final JavaRun run = new JavaRun();
+    private final Set<String> started = new HashSet<>();
     private @Nullable JShell shell;
     private @Nullable JavaOffers offers;
 
@@ -74,6 +80,7 @@ final class JavaLanguage implements Language {
         start(made, JavaPrelude.bench());
         put(made, JavaPrelude.BENCH, bench);
         JavaPrelude.functions().forEach(line -> start(made, line));
+        made.snippets().map(Snippet::id).forEach(started::add);
         offers.names(JavaPrelude.BENCH + ".", JavaPrelude.BENCH.length() + 1);
     }
 
@@ -174,7 +181,9 @@ final class JavaLanguage implements Language {
         if (name.isEmpty() || !notes.isEmpty()) {
             return Outcome.nothing().noting(notes);
         }
-        return Outcome.value(get(name), name);
+        return snippet.subKind() == Snippet.SubKind.VAR_DECLARATION_WITH_INITIALIZER_SUBKIND
+                ? Outcome.declared(get(name), name)
+                : Outcome.value(get(name), name);
     }
 
     private List<String> unresolved(Snippet snippet) {
@@ -253,6 +262,22 @@ final class JavaLanguage implements Language {
     }
 
     @Override
+    public Set<String> names() {
+        Set<String> names = new LinkedHashSet<>();
+        shell().snippets()
+                .filter(snippet -> shell().status(snippet).isActive())
+                .filter(snippet -> !started.contains(snippet.id()))
+                .forEach(
+                        snippet -> {
+                            if (snippet instanceof PersistentSnippet kept
+                                    && snippet.kind() != Snippet.Kind.IMPORT) {
+                                names.add(kept.name());
+                            }
+                        });
+        return names;
+    }
+
+    @Override
     public void take(String name, Object value) {
         List<SnippetEvent> events = shell().eval(JavaTypes.of(value) + " " + name + ";");
         if (events.stream().allMatch(event -> event.status() != Snippet.Status.REJECTED)) {
@@ -270,7 +295,7 @@ final class JavaLanguage implements Language {
 
     private @Nullable Object read(VarSnippet variable) {
         try {
-            return home(shell(), variable).getField(variable.name()).get(null);
+            return field(shell(), variable).get(null);
         } catch (ReflectiveOperationException | LinkageError e) {
             return null;
         }
@@ -280,15 +305,19 @@ final class JavaLanguage implements Language {
         VarSnippet variable =
                 made.variables().filter(v -> v.name().equals(name)).findFirst().orElseThrow();
         try {
-            home(made, variable).getField(name).set(null, value);
+            field(made, variable).set(null, value);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot hand over " + name, e);
         }
     }
 
-    private Class<?> home(JShell made, VarSnippet variable) throws ClassNotFoundException {
-        return control.classNamed(
-                made.sourceCodeAnalysis().wrapper(variable).fullClassName());
+    /** A snippet is a class with a static field for each variable; the class itself is closed. */
+    private Field field(JShell made, VarSnippet variable) throws ReflectiveOperationException {
+        Field field =
+                control.classNamed(made.sourceCodeAnalysis().wrapper(variable).fullClassName())
+                        .getField(variable.name());
+        field.setAccessible(true);
+        return field;
     }
 
     private JShell shell() {

@@ -2,6 +2,7 @@ package reseat.console.prompt;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A language of a session. All but {@link #warm}, {@link #interrupt} and {@link #stop} are called
@@ -35,6 +36,9 @@ interface Language extends AutoCloseable {
 
     /** Returns the variables that have a value which other languages can use, by name. */
     Map<String, Object> values();
+
+    /** Returns all names that the user has made: variables, functions and types. */
+    Set<String> names();
 
     /** Takes over a variable of another language. */
     void take(String name, Object value);

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param status how it ended
  * @param value the value of its last expression; null where it has none
  * @param name the name that the value goes by; empty where it has none
+ * @param brief whether a few words about the value do, since it was only given a name
  * @param troubles what was wrong
  * @param notes what else to say, a sentence each
  */
@@ -16,6 +17,7 @@ record Outcome(
         Status status,
         @Nullable Object value,
         String name,
+        boolean brief,
         List<Trouble> troubles,
         List<String> notes) {
 
@@ -37,22 +39,26 @@ record Outcome(
     }
 
     static Outcome nothing() {
-        return new Outcome(Status.OK, null, "", List.of(), List.of());
+        return new Outcome(Status.OK, null, "", false, List.of(), List.of());
     }
 
     static Outcome value(@Nullable Object value, String name) {
-        return new Outcome(Status.OK, value, name, List.of(), List.of());
+        return new Outcome(Status.OK, value, name, false, List.of(), List.of());
+    }
+
+    static Outcome declared(@Nullable Object value, String name) {
+        return new Outcome(Status.OK, value, name, true, List.of(), List.of());
     }
 
     static Outcome failed(List<Trouble> troubles) {
-        return new Outcome(Status.FAILED, null, "", troubles, List.of());
+        return new Outcome(Status.FAILED, null, "", false, troubles, List.of());
     }
 
     static Outcome of(Status status) {
-        return new Outcome(status, null, "", List.of(), List.of());
+        return new Outcome(status, null, "", false, List.of(), List.of());
     }
 
     Outcome noting(List<String> more) {
-        return new Outcome(status, value, name, troubles, more);
+        return new Outcome(status, value, name, brief, troubles, more);
     }
 }

@@ -150,6 +150,10 @@ final class Plain {
             return keys.length() <= LONGEST ? keys : map.size() + ": " + keys;
         }
         Map<String, Object> fields = plain instanceof Device ? null : fields(plain);
+        Object id = fields == null ? null : fields.get("id");
+        if (id instanceof String text && !text.isEmpty()) {
+            return text;
+        }
         String text =
                 fields == null
                         ? String.valueOf(plain)

@@ -7,9 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -31,6 +33,7 @@ final class Session implements AutoCloseable {
     private final Map<Tongue, Language> languages = new EnumMap<>(Tongue.class);
     private final Map<Tongue, CompletableFuture<Void>> warm = new EnumMap<>(Tongue.class);
     private final Map<Tongue, Map<String, Object>> handed = new EnumMap<>(Tongue.class);
+    private final Map<Tongue, Set<String>> named = new ConcurrentHashMap<>();
     private final List<Evaluation> history = new ArrayList<>();
     private final ExecutorService worker;
     private final ExecutorService helpers;
@@ -90,8 +93,24 @@ final class Session implements AutoCloseable {
         }
     }
 
-    boolean has(Tongue tongue) {
-        return languages.containsKey(tongue);
+    /**
+     * Asks whether a language is there, without waiting for it.
+     *
+     * @throws LanguageMissing if it is known not to be
+     */
+    void check(Tongue tongue) throws LanguageMissing {
+        CompletableFuture<Void> ready = warm.get(tongue);
+        if (ready == null) {
+            throw new LanguageMissing(tongue.title() + " is not part of this session.");
+        }
+        if (ready.isDone()) {
+            awaitWarm(tongue);
+        }
+    }
+
+    /** Tells whether something that was typed goes by a name. */
+    boolean isVariable(String name) {
+        return named.values().stream().anyMatch(names -> names.contains(name));
     }
 
     boolean isWarm(Tongue tongue) {
@@ -115,6 +134,7 @@ final class Session implements AutoCloseable {
             start = System.nanoTime();
             running = language;
             outcome = stopAsked ? Outcome.of(Outcome.Status.STOPPED) : language.run(text);
+            named.put(tongue, language.names());
         } catch (LanguageMissing e) {
             outcome = Outcome.failed(List.of(Trouble.somewhere(String.valueOf(e.getMessage()))));
         } catch (RuntimeException | LinkageError | StackOverflowError | OutOfMemoryError e) {
@@ -177,6 +197,11 @@ final class Session implements AutoCloseable {
                         },
                         worker);
         return orOtherwise(() -> answer.get(limit.toMillis(), TimeUnit.MILLISECONDS), otherwise);
+    }
+
+    /** Tells whether a text can be run as it stands; where nobody answers in time, it can. */
+    boolean isComplete(Tongue tongue, String text) {
+        return ask(tongue, Duration.ofSeconds(3), true, language -> language.isComplete(text));
     }
 
     private static <T> T orOtherwise(Callable<T> question, T otherwise) {
