@@ -33,11 +33,37 @@ final class JavaTroubles {
                         .filter(line -> !line.isEmpty())
                         .map(JavaTroubles::short_)
                         .toList();
-        return new Trouble(
-                (int) diag.getStartPosition(),
+        String first = lines.isEmpty() ? "this is no Java" : lines.get(0);
+        return first.equals("cannot find symbol")
+                ? unknown(diag, lines)
+                : new Trouble(
+                        (int) diag.getStartPosition(),
+                        (int) diag.getEndPosition(),
+                        first,
+                        lines.stream().skip(1).toList());
+    }
+
+    /** Says what is missing where, and points at its name alone. */
+    private static Trouble unknown(Diag diag, List<String> lines) {
+        String symbol = after(lines, "symbol:");
+        String location = after(lines, "location:");
+        String type = location.replaceFirst(".* of type ", "").replaceFirst("^(class|interface) ", "");
+        String name = symbol.replaceFirst("^\\w+ ", "").replaceFirst("\\(.*", "");
+        boolean ours = !location.isEmpty() && !type.startsWith("$JShell");
+        return Trouble.at(
+                Math.max((int) diag.getStartPosition(), (int) diag.getEndPosition() - name.length()),
                 (int) diag.getEndPosition(),
-                lines.isEmpty() ? "this is no Java" : lines.get(0),
-                lines.stream().skip(1).toList());
+                "there is no "
+                        + symbol
+                        + (ours ? " in " + type + Near.hint(name, Near.membersOf(ApiWords.full(type))) : ""));
+    }
+
+    private static String after(List<String> lines, String label) {
+        return lines.stream()
+                .filter(line -> line.startsWith(label))
+                .map(line -> line.substring(label.length()).strip())
+                .findFirst()
+                .orElse("");
     }
 
     /** Leaves out packages; the short name is what a user types. */

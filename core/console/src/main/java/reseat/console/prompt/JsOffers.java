@@ -56,7 +56,7 @@ final class JsOffers {
         JsBench.methods()
                 .forEach(
                         (name, methods) ->
-                                offers.add(new Offer(start, call(name, methods), "", true, "")));
+                                offers.add(new Offer(start, call(name, methods), ApiWords.ofFunction(name), true, "")));
         WORDS.forEach(word -> offers.add(Offer.name(start, word, "")));
         offers.sort(Comparator.comparing((Offer o) -> !o.fits()).thenComparing(Offer::text));
         return offers;
