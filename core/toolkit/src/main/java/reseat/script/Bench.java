@@ -22,6 +22,8 @@ import reseat.model.Rules;
 import reseat.model.State;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
+import reseat.query.DeviceFacts;
+import reseat.query.PlanFacts;
 import reseat.spi.Plugins;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
@@ -161,6 +163,33 @@ public final class Bench {
     public StepGraph graph(Device device, String... targets) {
         StepGraph graph = StepGraph.of(device, State.closed(), Rules.none());
         return targets.length == 0 ? graph : graph.towards(goal(device, targets));
+    }
+
+    /**
+     * Returns the facts of a device in bulk: its screws, parts, joints, look-alikes as rows.
+     *
+     * @param device the device
+     */
+    public DeviceFacts facts(Device device) {
+        return DeviceFacts.of(device, tables);
+    }
+
+    /**
+     * Returns the facts of a plan in bulk: its acts, tools, needs and tests as rows.
+     *
+     * @param plan the plan
+     */
+    public PlanFacts facts(Plan plan) {
+        return PlanFacts.of(plan, tables);
+    }
+
+    /**
+     * Returns what a check, and the {@code run} of a shared script, is given to look at.
+     *
+     * @param device the device
+     */
+    public CheckInput checkInput(Device device) {
+        return CheckInput.of(device, tables);
     }
 
     /** Returns the fastener tables. */
