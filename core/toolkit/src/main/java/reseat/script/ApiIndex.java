@@ -128,10 +128,10 @@ public final class ApiIndex {
             return short_
                     || full
                     || member.equals(name)
-                    || member.isEmpty()
+                    || (member.isEmpty()
                             && shortType()
                                     .toLowerCase(Locale.ROOT)
-                                    .endsWith("." + name.toLowerCase(Locale.ROOT));
+                                    .endsWith("." + name.toLowerCase(Locale.ROOT)));
         }
     }
 }

@@ -141,8 +141,7 @@ final class Console implements AutoCloseable {
 
     /** Keeps the session as a file. */
     Taken keep(String what, Talk to) {
-        to.line("Not yet: keep " + what);
-        return Taken.WRONG;
+        return new Keep(this, to).keep(what);
     }
 
     /** Says what was wrong with what was typed in this session. */

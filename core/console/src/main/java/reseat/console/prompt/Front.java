@@ -52,7 +52,7 @@ public final class Front {
 
     /** Talks to whoever is there, a person or a pipe, and returns the exit code. */
     public int run() throws IOException {
-        if (terminal.interactive() && System.console() != null) {
+        if (terminal.interactive()) {
             return talk();
         }
         try (Console console = open()) {

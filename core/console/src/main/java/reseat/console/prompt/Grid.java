@@ -81,7 +81,8 @@ final class Grid {
     }
 
     private static boolean isNumber(@org.jspecify.annotations.Nullable Object value, String cell) {
-        return value instanceof Number || value instanceof String && cell.matches("-?[0-9]+(\\.[0-9]+)?");
+        return value instanceof Number
+                || (value instanceof String && cell.matches("-?[0-9]+(\\.[0-9]+)?"));
     }
 
     /** Narrows the widest columns until all fit; leaves the last ones out if that is not enough. */

@@ -78,7 +78,7 @@ final class JsBench {
     private static Object @Nullable [] fitted(Method method, Object[] values) {
         Class<?>[] types = method.getParameterTypes();
         int fixed = method.isVarArgs() ? types.length - 1 : types.length;
-        if (values.length < fixed || !method.isVarArgs() && values.length > fixed) {
+        if (values.length < fixed || (!method.isVarArgs() && values.length > fixed)) {
             return null;
         }
         List<Object> args = new ArrayList<>();

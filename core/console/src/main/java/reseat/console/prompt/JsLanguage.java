@@ -185,7 +185,7 @@ final class JsLanguage implements Language {
 
     @Override
     public List<Offer> offers(String text, int cursor) {
-        return new JsOffers(bench, globals(), ours).names(text, cursor);
+        return new JsOffers(globals(), ours).names(text, cursor);
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.graalvm.polyglot.Value;
-import reseat.script.Bench;
 
 /** What may follow in a line of JavaScript, found from types: no code of the user is run. */
 final class JsOffers {
@@ -19,12 +18,10 @@ final class JsOffers {
                     "undefined", "JSON", "Math", "Object", "Array", "Map", "Set", "Number",
                     "String", "RegExp");
 
-    private final Bench bench;
     private final Value globals;
     private final Set<String> ours;
 
-    JsOffers(Bench bench, Value globals, Set<String> ours) {
-        this.bench = bench;
+    JsOffers(Value globals, Set<String> ours) {
         this.globals = globals;
         this.ours = ours;
     }
@@ -64,7 +61,7 @@ final class JsOffers {
 
     private List<Offer> members(String text, int start) {
         JsChain chain = JsChain.before(text, start - 1);
-        Kind kind = new Kinds(bench, globals).of(chain);
+        Kind kind = new Kinds(globals).of(chain);
         Set<Offer> offers = new LinkedHashSet<>();
         kind.members().forEach((name, says) -> offers.add(Offer.name(start, name, says)));
         return List.copyOf(offers);

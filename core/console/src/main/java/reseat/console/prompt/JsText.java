@@ -23,7 +23,7 @@ final class JsText {
             char c = text.charAt(at);
             int after = skipped(text, at);
             if (after > at) {
-                fresh = text.startsWith("//", at) || text.startsWith("/*", at) ? fresh : false;
+                fresh &= c == '/';
                 at = after - 1;
             } else if (c == '(' || c == '[' || c == '{') {
                 depth++;

@@ -15,7 +15,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.graalvm.polyglot.Value;
 import org.jspecify.annotations.Nullable;
-import reseat.script.Bench;
 
 /** Finds out what a chain of names comes to, by the types of methods alone. */
 final class Kinds {
@@ -35,11 +34,9 @@ final class Kinds {
     private static final Set<String> SAME = Set.of("filter", "slice", "concat");
     private static final Set<String> ELEMENT = Set.of("at", "find", "get", "orElse");
 
-    private final Bench bench;
     private final Value globals;
 
-    Kinds(Bench bench, Value globals) {
-        this.bench = bench;
+    Kinds(Value globals) {
         this.globals = globals;
     }
 
@@ -97,11 +94,13 @@ final class Kinds {
     /** The type of a value that is there; of lists and maps that of their first element counts. */
     private static Type typeOf(Object held, List<JsChain.Link> rest) {
         if (held instanceof List<?> list && !list.isEmpty() && list.get(0) != null) {
-            return new Of(List.class, typeOf(list.get(0), rest));
+            return new Of(List.class, List.of(typeOf(list.get(0), rest)));
         }
         if (held instanceof Map<?, ?> map && !map.isEmpty()) {
             Object first = map.values().iterator().next();
-            return new Of(Map.class, String.class, first == null ? Object.class : first.getClass());
+            return new Of(
+                    Map.class,
+                    List.of(String.class, first == null ? Object.class : first.getClass()));
         }
         return held.getClass();
     }
@@ -181,10 +180,10 @@ final class Kinds {
     }
 
     /** A type with arguments, made up from what is there. */
-    private record Of(Class<?> raw, Type... arguments) implements ParameterizedType {
+    private record Of(Class<?> raw, List<Type> arguments) implements ParameterizedType {
         @Override
         public Type[] getActualTypeArguments() {
-            return arguments.clone();
+            return arguments.toArray(Type[]::new);
         }
 
         @Override

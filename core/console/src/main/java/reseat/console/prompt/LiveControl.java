@@ -67,8 +67,6 @@ final class LiveControl implements ExecutionControlProvider {
             for (int i = 0; i < codes.length; i++) {
                 try {
                     Class<?> type = memory.loadClass(codes[i].name());
-                    // prepares it as the tools of Java do: later mistakes are found now
-                    type.getDeclaredMethods();
                     classes.put(codes[i].name(), type);
                     loaded[i] = true;
                 } catch (ClassNotFoundException | LinkageError e) {

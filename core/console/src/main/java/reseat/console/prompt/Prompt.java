@@ -131,7 +131,8 @@ final class Prompt {
         }
         LineReader reader = builder.build();
         reader.getWidgets().put("explain", () -> explain(reader));
-        reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference("explain"), "\u001bh");
+        Objects.requireNonNull(reader.getKeyMaps().get(LineReader.MAIN))
+                .bind(new Reference("explain"), "\u001bh");
         return reader;
     }
 

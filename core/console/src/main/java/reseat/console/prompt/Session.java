@@ -17,6 +17,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +39,7 @@ final class Session implements AutoCloseable {
     private final ExecutorService worker;
     private final ExecutorService helpers;
     private volatile @Nullable Language running;
+    private final AtomicLong runs = new AtomicLong();
     private volatile boolean stopAsked;
     private int results;
 
@@ -125,6 +127,7 @@ final class Session implements AutoCloseable {
 
     private Evaluation run(Tongue tongue, String text) {
         stopAsked = false;
+        runs.incrementAndGet();
         long start = System.nanoTime();
         Outcome outcome;
         try {
@@ -141,6 +144,7 @@ final class Session implements AutoCloseable {
             outcome = Outcome.failed(List.of(Trouble.somewhere(Thrown.message(e))));
         } finally {
             running = null;
+            runs.incrementAndGet();
             Thread.interrupted();
         }
         Duration took = Duration.ofNanos(System.nanoTime() - start);
@@ -224,15 +228,19 @@ final class Session implements AutoCloseable {
         if (language == null) {
             return;
         }
+        long mine = runs.get();
         helpers.execute(
                 () -> {
+                    if (runs.get() != mine) {
+                        return; // it ended by itself, and what runs now is something else
+                    }
                     language.interrupt();
                     try {
                         Thread.sleep(GENTLE_MS);
                     } catch (InterruptedException e) {
                         Thread.currentThread().interrupt();
                     }
-                    if (running == language) {
+                    if (runs.get() == mine && running == language) {
                         language.stop();
                     }
                 });

@@ -35,7 +35,8 @@ final class TextOffers {
         if (spot.call().equals("table")) {
             Arrays.stream(FastenerTable.values())
                     .forEach(t -> add(offers, spot, t.title(), "", "tables"));
-        } else if (FILES.contains(spot.call()) && spot.argument() == 0 || spot.word().contains("/")) {
+        } else if ((FILES.contains(spot.call()) && spot.argument() == 0)
+                || spot.word().contains("/")) {
             return files(spot);
         } else {
             if (spot.call().equals("check") || spot.call().equals("help")) {

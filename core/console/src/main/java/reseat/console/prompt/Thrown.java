@@ -24,7 +24,7 @@ final class Thrown {
                 thrown instanceof BenchException
                         || thrown instanceof BadInputException
                         || thrown instanceof FastenerInputException
-                        || isOurs(thrown) && thrown instanceof IllegalArgumentException;
+                        || (isOurs(thrown) && thrown instanceof IllegalArgumentException);
         if (message == null || message.isBlank()) {
             return words(thrown);
         }

@@ -75,11 +75,12 @@ final class View {
 
     private static String count(Collection<?> values) {
         Object first = values.stream().filter(each -> each != null).findFirst().orElse(null);
-        boolean alike =
-                first != null
-                        && values.stream()
-                                .allMatch(v -> v != null && v.getClass() == first.getClass());
-        String what = alike && Plain.fields(first) != null ? Plain.typeName(first) : "";
+        if (first == null || Plain.fields(first) == null) {
+            return Integer.toString(values.size());
+        }
+        Class<?> type = first.getClass();
+        boolean alike = values.stream().allMatch(type::isInstance);
+        String what = alike ? Plain.typeName(first) : "";
         return values.size() + (what.isEmpty() ? "" : " × " + what);
     }
 
@@ -159,8 +160,8 @@ final class View {
 
     static boolean isNested(@Nullable Object plain) {
         return plain instanceof Map<?, ?>
-                || plain instanceof Collection<?> c
-                        && c.stream().map(Plain::of).anyMatch(e -> Plain.words(e).length() > 30);
+                || (plain instanceof Collection<?> c
+                        && c.stream().map(Plain::of).anyMatch(e -> Plain.words(e).length() > 30));
     }
 
     private String table(List<Map<String, Object>> rows) {

@@ -65,7 +65,7 @@ final class Waiting implements Talk.Runner {
             }
             boolean late = pressed > 0 && System.nanoTime() - firstPress > PATIENCE_NANOS;
             boolean again = pressed > asked + 1;
-            if (again || late && asked == 0) {
+            if (again || (late && asked == 0)) {
                 asked = Math.max(1, pressed);
                 if (givesUp(running)) {
                     return Optional.empty();

@@ -76,7 +76,7 @@ final class Words {
         int blank = line.indexOf(' ');
         String first = blank < 0 ? line : line.substring(0, blank);
         String rest = blank < 0 ? "" : line.substring(blank).strip();
-        if (line.contains("\n") || !rest.isEmpty() && !REST.matcher(rest).matches()) {
+        if (line.contains("\n") || (!rest.isEmpty() && !REST.matcher(rest).matches())) {
             return Optional.empty();
         }
         return Arrays.stream(Word.values())
