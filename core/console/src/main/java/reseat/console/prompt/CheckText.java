@@ -135,7 +135,7 @@ final class CheckText {
                 continue;
             }
             String name = defined(each);
-            if (!shows && (kept.isEmpty() && wanted.isEmpty() || wanted.contains(name))) {
+            if (!shows && ((kept.isEmpty() && wanted.isEmpty()) || wanted.contains(name))) {
                 kept.add(0, each);
                 Matcher words = Pattern.compile("[A-Za-z_$][\\w$]*").matcher(each.text());
                 while (words.find()) {

@@ -72,9 +72,16 @@ final class Grid {
                 column.cells.add(cell);
                 column.width = Math.max(column.width, cell.length());
             }
-            if (column.width > 0) {
+            if (column.width > 0 && !column.cells.stream().allMatch("false"::equals)) {
                 column.width = Math.max(column.width, Heading.of(field).length());
                 columns.add(column);
+            }
+        }
+        // a pointer is for programs; a person looks at the names first
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).field.equals("pointer")) {
+                columns.add(columns.remove(i));
+                break;
             }
         }
         return columns;

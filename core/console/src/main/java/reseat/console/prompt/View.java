@@ -19,6 +19,7 @@ import reseat.graph.StepGraph;
 import reseat.graph.StepText;
 import reseat.model.Device;
 import reseat.plan.Plan;
+import reseat.script.ApiIndex;
 
 /** Shows values as people read them: tables, blocks, trees and sheets. */
 final class View {
@@ -56,7 +57,30 @@ final class View {
         if (fields != null) {
             return block(fields);
         }
+        if (plain != null && hasNoWords(plain)) {
+            return members(plain.getClass());
+        }
         return plain instanceof String text ? text(text) : cell(plain);
+    }
+
+    /** Things that only answer questions, and say nothing of themselves. */
+    private static boolean hasNoWords(Object thing) {
+        String name = thing.getClass().getName();
+        return String.valueOf(thing).startsWith(name + "@")
+                && !ApiIndex.standard().membersOf(name).isEmpty();
+    }
+
+    private String members(Class<?> type) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (ApiIndex.Entry entry : ApiIndex.standard().membersOf(type.getName())) {
+            if (!entry.signature().startsWith("static ")) {
+                Map<String, Object> row = new LinkedHashMap<>();
+                row.put("ask", entry.signature().replaceFirst("^[^(]* (?=\\w+\\()", ""));
+                row.put("for", entry.summary().replaceFirst("^Returns ", ""));
+                rows.add(row);
+            }
+        }
+        return table(rows);
     }
 
     /** Returns what a value is, in a few words, to stand after its name. */
