@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
             CutCommand.class,
             NewCommand.class,
             PluginsCommand.class,
+            ConsoleCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {
