@@ -228,7 +228,7 @@ public final class StockContract {
                     StockException.Kind.SHORT,
                     () -> stock.reserve(request("R2", pick("C1", "0.0002"))));
             stock.reserve(request("R3", pick("C1", "0.0001")));
-            equal(number("0"), item(stock, "C1").available());
+            equal(number("2.5"), item(stock, "C1").reserved());
         }
     }
 

@@ -38,6 +38,8 @@ import picocli.CommandLine.Spec;
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            StockCommand.class,
+            TodayCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

@@ -32,7 +32,7 @@ final class CsvStock implements SettlingStock {
 
     @Override
     public List<StockItem> items() throws StockException {
-        return turn.take(
+        return turn.look(
                 () -> {
                     Ledger known = ledger();
                     return sheet.read().rows().values().stream()
@@ -163,17 +163,17 @@ final class CsvStock implements SettlingStock {
 
     @Override
     public Optional<Reservation> reservation(String id) throws StockException {
-        return turn.take(() -> Optional.ofNullable(ledger().reservation(id)));
+        return turn.look(() -> Optional.ofNullable(ledger().reservation(id)));
     }
 
     @Override
     public List<Reservation> open() throws StockException {
-        return turn.take(() -> ledger().open());
+        return turn.look(() -> ledger().open());
     }
 
     @Override
     public List<String> notices() throws StockException {
-        return turn.take(() -> Notices.of(ledger(), sheet.read()));
+        return turn.look(() -> Notices.of(ledger(), sheet.read()));
     }
 
     @Override

@@ -21,8 +21,8 @@ import reseat.stock.StockException;
 /**
  * The file that reservations are kept in: one entry a line, each with its sum, only ever added to.
  * An entry counts once its line is complete and on the disk; what a program that was killed left of
- * a line is cut off before the next one is written. Whoever reads or writes has to have the {@link
- * Turn}.
+ * a line is cut off before the next one is written. Whoever writes has to have the {@link Turn},
+ * whoever reads to be the only thread.
  */
 final class Journal {
 

@@ -39,7 +39,10 @@ final class RowReader {
                 if (!cell(row, "quantity").isEmpty()) {
                     problem(row, "id", "this line has a quantity, but nothing that tells it from others");
                 }
-                continue; // an empty line, a title between lines
+                continue; // an empty line
+            }
+            if (isTitle(row)) {
+                continue;
             }
             Long before = firstLines.putIfAbsent(id, row.getStartingLineNumber());
             if (before != null) {
@@ -53,6 +56,14 @@ final class RowReader {
                     problems.subList(0, Math.min(KEPT, problems.size())));
         }
         return new Sheet(rows);
+    }
+
+    /** Tells whether a row has something in its first column alone, as titles between lines do. */
+    private boolean isTitle(CsvRecord row) {
+        return Columns.THINGS.stream()
+                .filter(thing -> !thing.equals("id"))
+                .flatMap(thing -> columns.headings(thing).stream())
+                .allMatch(heading -> field(row, heading).isEmpty());
     }
 
     private StockItem item(CsvRecord row, String id) {
@@ -93,7 +104,7 @@ final class RowReader {
     private List<String> serves(CsvRecord row, String id) {
         List<String> serves = new ArrayList<>();
         for (String heading : columns.headings("serves")) {
-            for (String each : columns.between().split(field(row, heading))) {
+            for (String each : columns.between().split(field(row, heading), -1)) {
                 String bare = each.strip();
                 if (!bare.isEmpty() && !serves.contains(bare)) {
                     serves.add(bare);

@@ -37,6 +37,21 @@ final class Turn {
         T run() throws StockException;
     }
 
+    /**
+     * Lets one thread at a time read, whatever other programs do: an entry of theirs is there as a
+     * whole or not yet. Leaves no trace, so that a stock can be looked at where nothing may be
+     * written.
+     */
+    <T> T look(Work<T> work) throws StockException {
+        threads.lock();
+        try {
+            return work.run();
+        } finally {
+            threads.unlock();
+        }
+    }
+
+    /** Lets one thread of one program at a time write. */
     <T> T take(Work<T> work) throws StockException {
         long until = System.nanoTime() + patience.toNanos();
         try {

@@ -37,7 +37,7 @@ class SheetTest {
             Nº;Tipo;Désignation;Réf. fabricant;Autres réf.;Quantité;Unité;Périme
             Pièces;;;;;;;
             ;;;;;;;
-            1;pièce;"Écran, ""clair""";KD-2001;KD-2001B|KD-2001C;1.250;pce;
+            1;pièce;"Écran, ""clair""\";KD-2001;KD-2001B|KD-2001C;1.250;pce;
             2;produit;Colle;edge-adhesive;;2,5;m;31/03/2026
             3;produit;Graisse;;;;g;06/2026
             4;vis;Vis
@@ -49,7 +49,7 @@ class SheetTest {
     void readsAFrenchSheetWithTitlesAndGaps() throws Exception {
         List<StockItem> rows = List.copyOf(read(MAPPING, SHEET.getBytes(UTF_8)).rows().values());
 
-        assertEquals(List.of("Pièces", "1", "2", "3", "4").subList(1, 5), ids(rows));
+        assertEquals(List.of("1", "2", "3", "4"), ids(rows));
         StockItem display = rows.get(0);
         assertEquals("Écran, \"clair\"", display.name());
         assertEquals(List.of("KD-2001", "KD-2001B", "KD-2001C"), display.serves());
@@ -89,7 +89,7 @@ class SheetTest {
         BadInputException e =
                 assertThrows(BadInputException.class, () -> read(MAPPING, wrong.getBytes(UTF_8)));
 
-        List<String> lines = e.getMessage().lines().map(l -> l.replaceFirst("^.*/", "")).toList();
+        List<String> lines = e.getMessage().lines().map(l -> l.replaceFirst("^.*?/s[.]csv", "s.csv")).toList();
         assertEquals(5, lines.size(), e.getMessage());
         assertTrue(lines.get(0).startsWith("s.csv:2: error: column \"Tipo\": found \"pièces\""));
         assertTrue(lines.get(1).startsWith("s.csv:3: error: column \"Quantité\": found \"1.5\""));

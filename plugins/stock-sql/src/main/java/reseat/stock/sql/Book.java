@@ -161,7 +161,7 @@ record Book(
                                                         + "\"; \"kinds\" in the mapping says what"
                                                         + " the shop's words mean"));
         List<String> serves =
-                Arrays.stream(between.split(text(row, "serves").orElse("")))
+                Arrays.stream(between.split(text(row, "serves").orElse(""), -1))
                         .map(String::strip)
                         .filter(each -> !each.isEmpty())
                         .distinct()

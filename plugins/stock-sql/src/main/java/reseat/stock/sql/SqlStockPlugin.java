@@ -19,6 +19,6 @@ public final class SqlStockPlugin implements Plugin {
 
     @Override
     public List<StockSource> stockSources() {
-        return List.of();
+        return List.of(new SqlStockSource());
     }
 }

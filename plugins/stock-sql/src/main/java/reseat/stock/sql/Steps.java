@@ -111,7 +111,7 @@ final class Steps {
             Set<String> done = done(connection);
             for (String step : wanted) {
                 if (!done.contains(step)) {
-                    for (String each : script(step).split(";")) {
+                    for (String each : script(step).split(";", -1)) {
                         statement.execute(each);
                     }
                     statement.execute(

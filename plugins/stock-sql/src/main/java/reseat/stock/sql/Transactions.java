@@ -46,8 +46,8 @@ final class Transactions implements AutoCloseable {
                 Trouble trouble = Trouble.of(e);
                 boolean over =
                         trouble == Trouble.LASTING
-                                || trouble == Trouble.AGAIN && tries >= TRIES
-                                || trouble == Trouble.LOST && System.nanoTime() > until;
+                                || (trouble == Trouble.AGAIN && tries >= TRIES)
+                                || (trouble == Trouble.LOST && System.nanoTime() > until);
                 if (over) {
                     throw told(trouble, repeat, e);
                 }
