@@ -71,8 +71,10 @@ final class CutProxy implements AutoCloseable {
                 boolean commit =
                         new String(bytes, 0, n, StandardCharsets.ISO_8859_1).contains("COMMIT");
                 Cut cut = commit ? next.getAndSet(Cut.NEVER) : Cut.NEVER;
-                if (cut == Cut.BEFORE_COMMIT) {
+                if (cut != Cut.NEVER) {
                     cuts.incrementAndGet();
+                }
+                if (cut == Cut.BEFORE_COMMIT) {
                     return;
                 }
                 if (cut == Cut.AFTER_COMMIT) {
@@ -84,7 +86,6 @@ final class CutProxy implements AutoCloseable {
                     while (behind.getInputStream().read() >= 0) {
                         continue;
                     }
-                    cuts.incrementAndGet();
                     return;
                 }
                 out.write(bytes, 0, n);
