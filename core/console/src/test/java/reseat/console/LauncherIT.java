@@ -118,7 +118,10 @@ class LauncherIT {
                 ran.out()
                         .lines()
                         .filter(line -> line.endsWith(" automatic"))
-                        .filter(line -> !line.matches(".*/(jts-core|h2|postgresql)-[0-9.]+\\.jar automatic"))
+                        .filter(
+                                line ->
+                                        !line.matches(
+                                                ".*/(jts-core|h2|postgresql)-[0-9.]+\\.jar automatic"))
                         .toList();
         assertEquals(List.of(), automatic);
     }

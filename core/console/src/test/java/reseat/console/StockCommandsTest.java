@@ -37,7 +37,7 @@ class StockCommandsTest {
         assertEquals(0, ran.code(), ran.err());
         assertEquals(
                 """
-                Tansy: free Cell: yes, all is there.
+                Tansy: Free Cell: yes, all is there.
                   take  1 piece  A-01  Tansy: cel   A1
                   take  1 piece  K-03  Kleefpads    C1  expires soon: 2026-03-11
                   take  1 piece  G-01  Bit T6       D1
@@ -67,8 +67,16 @@ class StockCommandsTest {
     @Test
     void reservesForAJobOnceHoweverOftenItIsSaid() {
         String[] words = {
-            "today", shop, device("bramble"), "--free", "scan-engine", DAY, "--reserve", "J7-1",
-            "--job", "J7"
+            "today",
+            shop,
+            device("bramble"),
+            "--free",
+            "scan-engine",
+            DAY,
+            "--reserve",
+            "J7-1",
+            "--job",
+            "J7"
         };
         Ran first = Ran.reseat(words);
         assertEquals(0, first.code(), first.err());
@@ -98,11 +106,18 @@ class StockCommandsTest {
     void reservesLinesByHand() {
         Ran made =
                 Ran.reseat(
-                        "stock", "reserve", shop, "R1", "--job", "J1", "--pick", "K-02=0.8",
-                        "--pick", "A-20=1");
+                        "stock",
+                        "reserve",
+                        shop,
+                        "R1",
+                        "--job",
+                        "J1",
+                        "--pick",
+                        "K-02=0.8",
+                        "--pick",
+                        "A-20=1");
         assertEquals("R1  reserved  job J1\n  0.8 of K-02\n  1 of A-20\n", made.out());
-        Ran more =
-                Ran.reseat("stock", "reserve", shop, "R2", "--job", "J1", "--pick", "K-02=0.2");
+        Ran more = Ran.reseat("stock", "reserve", shop, "R2", "--job", "J1", "--pick", "K-02=0.2");
         assertEquals(1, more.code());
         assertTrue(more.err().contains("0.1 available (0.8 reserved)"), more.err());
         Ran wrong = Ran.reseat("stock", "reserve", shop, "R3", "--job", "J1", "--pick", "K-02");
@@ -141,8 +156,7 @@ class StockCommandsTest {
     @Test
     void fillsADatabaseFromTheSpreadsheet() throws IOException {
         Path base = folder.resolve("base.yaml");
-        Files.writeString(
-                base, "format: reseat-stock/1\nsource: sql\nsettings: {file: db/shop}\n");
+        Files.writeString(base, "format: reseat-stock/1\nsource: sql\nsettings: {file: db/shop}\n");
 
         Ran filled = Ran.reseat("stock", "fill", base.toString(), shop);
         assertEquals("Set 36 lines.\n", filled.out(), filled.err());

@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.stock.Reservation;
-import reseat.stock.Reservation.Pick;
 import reseat.stock.Reservation.Request;
 import reseat.stock.Reservation.State;
 import reseat.stock.Stock;
@@ -123,9 +122,7 @@ public final class StockContract {
             Reservation first = stock.reserve(wish);
             equal(new Reservation(wish, State.RESERVED), first);
             equal(first, stock.reserve(wish));
-            equal(
-                    first,
-                    stock.reserve(request("R1", pick("A1", "4.0"), pick("B1", "1.00"))));
+            equal(first, stock.reserve(request("R1", pick("A1", "4.0"), pick("B1", "1.00"))));
             equal(number("4"), item(stock, "A1").reserved());
         }
     }
@@ -193,9 +190,7 @@ public final class StockContract {
             stock.use("R1");
             stock.release("R5");
             equal(List.of("R9", "R3"), stock.open().stream().map(Reservation::id).toList());
-            equal(
-                    List.of(pick("B1", "2"), pick("A1", "1")),
-                    stock.open().get(0).request().picks());
+            equal(List.of(pick("B1", "2"), pick("A1", "1")), stock.open().get(0).request().picks());
         }
     }
 
@@ -216,9 +211,7 @@ public final class StockContract {
                 Stock other = shop.again()) {
             Reservation made = one.reserve(request("R1", pick("A1", "5")));
             equal(Optional.of(made), other.reservation("R1"));
-            fails(
-                    StockException.Kind.SHORT,
-                    () -> other.reserve(request("R2", pick("A1", "1"))));
+            fails(StockException.Kind.SHORT, () -> other.reserve(request("R2", pick("A1", "1"))));
             other.release("R1");
             equal(number("0"), item(one, "A1").reserved());
         }

@@ -62,8 +62,7 @@ public final class StockLoad {
      * @param repeated how many calls had to be repeated because the stock could not be reached
      * @param nanos how long it took
      */
-    public record Report(
-            Map<String, Reservation> told, int refused, int repeated, long nanos) {
+    public record Report(Map<String, Reservation> told, int refused, int repeated, long nanos) {
 
         public Report {
             told = Map.copyOf(told);
@@ -105,8 +104,7 @@ public final class StockLoad {
      * @param seed what they ask for depends on it
      * @param progress is told, from many threads, how many wishes are done
      */
-    public static Report run(
-            Opener opener, int clients, int each, long seed, IntConsumer progress)
+    public static Report run(Opener opener, int clients, int each, long seed, IntConsumer progress)
             throws InterruptedException {
         StockLoad load = new StockLoad(opener, each, seed, progress);
         ExecutorService pool = Executors.newFixedThreadPool(clients);
@@ -131,10 +129,7 @@ public final class StockLoad {
             pool.shutdownNow();
         }
         return new Report(
-                load.told,
-                load.refused.get(),
-                load.repeated.get(),
-                System.nanoTime() - start);
+                load.told, load.refused.get(), load.repeated.get(), System.nanoTime() - start);
     }
 
     private void client(int number) throws StockException {
@@ -142,8 +137,7 @@ public final class StockLoad {
         try (Stock stock = repeat(opener::open)) {
             for (int n = 0; n < each; n++) {
                 Reservation.Request wish =
-                        new Reservation.Request(
-                                number + "-" + n, "job " + number, picks(random));
+                        new Reservation.Request(number + "-" + n, "job " + number, picks(random));
                 int then = random.nextInt(4);
                 try {
                     Reservation made = repeat(() -> stock.reserve(wish));
@@ -203,8 +197,7 @@ public final class StockLoad {
      * @param report what came of the load
      * @return what is wrong, as sentences; empty if the books balance
      */
-    public static List<String> wrong(Stock stock, int onHand, Report report)
-            throws StockException {
+    public static List<String> wrong(Stock stock, int onHand, Report report) throws StockException {
         List<String> wrong = new ArrayList<>();
         Collection<Reservation> told = report.told().values();
         for (StockItem line : stock.items()) {

@@ -69,8 +69,7 @@ public record SettingsFile(String file, List<Entry> entries) {
         Map<String, Entry> found = new LinkedHashMap<>();
         for (Entry entry : entries) {
             List<String> keys = entry.path();
-            if (keys.size() == parent.size() + 1
-                    && keys.subList(0, parent.size()).equals(parent)) {
+            if (keys.size() == parent.size() + 1 && keys.subList(0, parent.size()).equals(parent)) {
                 found.putIfAbsent(keys.get(keys.size() - 1), entry);
             }
         }

@@ -71,8 +71,7 @@ public record StockFile(StockSource source, Map<String, String> settings, Path f
             throw new BadInputException(problems);
         }
         Path folder = file.toAbsolutePath().normalize().getParent();
-        return new StockFile(
-                source.orElseThrow(), settings, folder == null ? Path.of("") : folder);
+        return new StockFile(source.orElseThrow(), settings, folder == null ? Path.of("") : folder);
     }
 
     private static Map<String, String> settings(

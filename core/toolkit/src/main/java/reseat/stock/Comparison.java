@@ -15,8 +15,7 @@ final class Comparison {
 
     /** First expiring first; what never expires last. */
     private static final Comparator<StockItem> ORDER =
-            Comparator.<StockItem, LocalDate>comparing(
-                            item -> item.expires().orElse(LocalDate.MAX))
+            Comparator.<StockItem, LocalDate>comparing(item -> item.expires().orElse(LocalDate.MAX))
                     .thenComparing(StockItem::id);
 
     private final List<StockNeed> needs;

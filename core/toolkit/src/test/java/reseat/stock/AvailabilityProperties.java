@@ -103,8 +103,7 @@ class AvailabilityProperties {
         if (needs.isEmpty()) {
             return;
         }
-        Availability.Line line =
-                Availability.of(needs.subList(0, 1), items, DAY, 2).lines().get(0);
+        Availability.Line line = Availability.of(needs.subList(0, 1), items, DAY, 2).lines().get(0);
 
         for (StockItem other : line.alternates()) {
             for (Availability.Taken taken : line.taken()) {

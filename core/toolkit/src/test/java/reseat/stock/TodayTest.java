@@ -23,8 +23,7 @@ class TodayTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 3, 1);
     private static final Device TANSY =
-            DeviceFiles.read(
-                            Path.of("../../samples/tansy/tansy.yaml"), Optional.empty(), List.of())
+            DeviceFiles.read(Path.of("../../samples/tansy/tansy.yaml"), Optional.empty(), List.of())
                     .device()
                     .orElseThrow();
 
@@ -42,8 +41,7 @@ class TodayTest {
         assertTrue(answer.yes());
         Availability found = answer.availability().orElseThrow();
         assertFalse(found.toolsJudged());
-        assertEquals(
-                List.of(pick("C1"), pick("P2")), found.picks(), "the one that expires first");
+        assertEquals(List.of(pick("C1"), pick("P2")), found.picks(), "the one that expires first");
         assertEquals(List.of("P2"), found.soon().stream().map(t -> t.item().id()).toList());
         Availability.Line pads = found.lines().get(1);
         assertEquals(List.of("P1"), pads.alternates().stream().map(StockItem::id).toList());
@@ -84,8 +82,7 @@ class TodayTest {
         Availability found = cell().availability().orElseThrow();
 
         assertTrue(found.toolsJudged());
-        assertEquals(
-                List.of("spudger"), found.missing().stream().map(l -> l.need().id()).toList());
+        assertEquals(List.of("spudger"), found.missing().stream().map(l -> l.need().id()).toList());
         assertTrue(found.picks().contains(pick("T1")), "by the drive that the bit turns");
     }
 

@@ -67,8 +67,7 @@ final class Reserved {
             print(wish.ask(stock), json, out);
             return 0;
         } catch (StockException e) {
-            if (e.kind() == StockException.Kind.SHORT
-                    || e.kind() == StockException.Kind.CONFLICT) {
+            if (e.kind() == StockException.Kind.SHORT || e.kind() == StockException.Kind.CONFLICT) {
                 err.println("reseat: " + e.getMessage() + ".");
                 err.flush();
                 return 1;

@@ -37,8 +37,7 @@ final class StockArgs {
     static BadInput refused(StockException e) {
         String message = String.valueOf(e.getMessage());
         // what is wrong with a file is told with places, line by line
-        return new BadInput(
-                message.contains(": error: ") ? message : "reseat: " + message + ".");
+        return new BadInput(message.contains(": error: ") ? message : "reseat: " + message + ".");
     }
 
     /** The day that a command asks for. */

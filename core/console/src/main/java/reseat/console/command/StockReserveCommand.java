@@ -70,7 +70,9 @@ final class StockReserveCommand implements Callable<Integer> {
             String quantity = each.substring(sign + 1);
             if (sign < 1 || !quantity.matches("[0-9]{1,12}(\\.[0-9]{1,9})?")) {
                 throw new BadInput(
-                        "reseat: --pick: found \"" + each + "\", expected LINE=QUANTITY, as A-12=1.");
+                        "reseat: --pick: found \""
+                                + each
+                                + "\", expected LINE=QUANTITY, as A-12=1.");
             }
             try {
                 wanted.add(new Pick(each.substring(0, sign), new BigDecimal(quantity)));

@@ -11,7 +11,10 @@ import reseat.model.BadInputException;
 import reseat.stock.Stock;
 
 /** Take what was reserved out of the stock; tools come back. */
-@Command(name = "use", description = "Take what was reserved out of the stock; tools come back.", sortOptions = false)
+@Command(
+        name = "use",
+        description = "Take what was reserved out of the stock; tools come back.",
+        sortOptions = false)
 final class StockUseCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;

@@ -41,12 +41,9 @@ import reseat.stock.Today;
         footer = {
             "",
             "Examples:",
-            "  reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml --free cell"
-                    + " --today 2026-03-02",
-            "  reseat today samples/stock/shop.yaml samples/bramble/bramble.yaml --free display"
-                    + " --today 2026-03-02  # exit 1",
-            "  reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml"
-                    + " --today 2026-03-02  # exit 1",
+            "  reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml --free sensor",
+            "  reseat today samples/stock/shop.yaml samples/quill/quill.yaml --free fan",
+            "  reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml  # exit 1",
             "",
             "It ends with 0 if all that was asked for can be done, with 1 if something is missing.",
             "--reserve takes what is needed for a job, all of it or nothing."
@@ -76,9 +73,7 @@ final class TodayCommand implements Callable<Integer> {
     @Mixin private GoalArgs goal = new GoalArgs();
     @Mixin private RuleArgs rules = new RuleArgs();
 
-    @Option(
-            names = "--put-back",
-            description = "The part goes back; no spare is needed for it.")
+    @Option(names = "--put-back", description = "The part goes back; no spare is needed for it.")
     private boolean putBack;
 
     @Mixin private StockArgs.Day day = new StockArgs.Day();
@@ -139,6 +134,11 @@ final class TodayCommand implements Callable<Integer> {
             out.flush();
             return all ? 0 : 1;
         } catch (StockException e) {
+            if (e.kind() == StockException.Kind.SHORT) {
+                err.println("reseat: somebody was faster: " + e.getMessage() + ".");
+                err.flush();
+                return 1;
+            }
             throw StockArgs.refused(e);
         }
     }
@@ -172,8 +172,7 @@ final class TodayCommand implements Callable<Integer> {
         if (picks.isEmpty()) {
             throw new BadInput("reseat: this repair needs nothing from the stock to reserve.");
         }
-        return new Reservation.Request(
-                String.valueOf(reserve), String.valueOf(job), picks);
+        return new Reservation.Request(String.valueOf(reserve), String.valueOf(job), picks);
     }
 
     /** A repeated command finds what it did; working it out anew would count it as taken. */

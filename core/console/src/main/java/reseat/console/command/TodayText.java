@@ -21,8 +21,7 @@ final class TodayText {
 
     static void one(CanDo answer, PrintWriter out) {
         Device device = answer.request().device();
-        String what =
-                title(device) + ": " + new Names(device).goal(answer.request().goal()) + ": ";
+        String what = title(device) + ": " + new Names(device).goal(answer.request().goal()) + ": ";
         if (answer.availability().isEmpty()) {
             out.println(what + "no.");
             answer.reasons().forEach(reason -> out.println("  " + reason + "."));
@@ -47,7 +46,7 @@ final class TodayText {
             Table.of(rows, 1).forEach(line -> out.println(Terminal.detect().fitted(line)));
         }
         for (Availability.Line line : found.missing()) {
-            out.println(Terminal.detect().fitted("  missing  " + missing(line, found.day())));
+            out.println(Terminal.detect().fitted("  missing  " + missing(line)));
         }
         for (Availability.Line line : found.lines()) {
             if (line.complete() && !line.alternates().isEmpty()) {
@@ -74,7 +73,7 @@ final class TodayText {
                 .orElse("");
     }
 
-    private static String missing(Availability.Line line, LocalDate day) {
+    private static String missing(Availability.Line line) {
         StockNeed need = line.need();
         List<String> why = new ArrayList<>();
         if (line.held().signum() > 0) {

@@ -48,8 +48,7 @@ record Columns(
         Pattern between) {
 
     static final List<String> THINGS =
-            List.of(
-                    "id", "kind", "name", "serves", "quantity", "unit", "lot", "expires", "place");
+            List.of("id", "kind", "name", "serves", "quantity", "unit", "lot", "expires", "place");
 
     private static final List<String> KNOWN =
             Stream.concat(
@@ -203,15 +202,13 @@ record Columns(
 
         private void expected(SettingsFile.Entry entry, String what) {
             problems.add(
-                    Problem.error(
-                            entry.at(), "found \"" + entry.text() + "\", expected " + what));
+                    Problem.error(entry.at(), "found \"" + entry.text() + "\", expected " + what));
         }
 
         private void problem(Optional<SettingsFile.Entry> entry, String message) {
             problems.add(
                     Problem.error(
-                            entry.map(SettingsFile.Entry::at)
-                                    .orElse(new Origin(file.file(), 0, 0)),
+                            entry.map(SettingsFile.Entry::at).orElse(new Origin(file.file(), 0, 0)),
                             message));
         }
     }

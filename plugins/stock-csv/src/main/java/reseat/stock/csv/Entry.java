@@ -116,8 +116,7 @@ sealed interface Entry {
         while (in.nextToken() == JsonToken.START_ARRAY) {
             String item = String.valueOf(in.nextTextValue());
             picks.add(
-                    new Reservation.Pick(
-                            item, new BigDecimal(String.valueOf(in.nextTextValue()))));
+                    new Reservation.Pick(item, new BigDecimal(String.valueOf(in.nextTextValue()))));
             kinds.put(
                     item,
                     Columns.kindNamed(String.valueOf(in.nextTextValue()))

@@ -71,8 +71,7 @@ final class Ledger {
         if (entry instanceof Entry.Reserved made) {
             String id = made.request().id();
             reserved.put(id, made);
-            reservations.put(
-                    id, new Reservation(made.request(), Reservation.State.RESERVED));
+            reservations.put(id, new Reservation(made.request(), Reservation.State.RESERVED));
             for (Reservation.Pick pick : made.request().picks()) {
                 hold(pick.item(), pick.quantity());
             }
@@ -91,9 +90,7 @@ final class Ledger {
     private Entry.@Nullable Reserved finish(String id, Reservation.State state) {
         Entry.Reserved made = reserved.get(id);
         Reservation known = reservations.get(id);
-        if (made == null
-                || known == null
-                || known.state() != Reservation.State.RESERVED) {
+        if (made == null || known == null || known.state() != Reservation.State.RESERVED) {
             return null;
         }
         reservations.put(id, new Reservation(made.request(), state));

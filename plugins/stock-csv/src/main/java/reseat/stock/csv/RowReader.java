@@ -37,7 +37,10 @@ final class RowReader {
             String id = cell(row, "id");
             if (id.isEmpty()) {
                 if (!cell(row, "quantity").isEmpty()) {
-                    problem(row, "id", "this line has a quantity, but nothing that tells it from others");
+                    problem(
+                            row,
+                            "id",
+                            "this line has a quantity, but nothing that tells it from others");
                 }
                 continue; // an empty line
             }
@@ -46,14 +49,16 @@ final class RowReader {
             }
             Long before = firstLines.putIfAbsent(id, row.getStartingLineNumber());
             if (before != null) {
-                problem(row, "id", "found \"" + id + "\", which line " + before + " is called already");
+                problem(
+                        row,
+                        "id",
+                        "found \"" + id + "\", which line " + before + " is called already");
                 continue;
             }
             rows.put(id, item(row, id));
         }
         if (!problems.isEmpty()) {
-            throw new BadInputException(
-                    problems.subList(0, Math.min(KEPT, problems.size())));
+            throw new BadInputException(problems.subList(0, Math.min(KEPT, problems.size())));
         }
         return new Sheet(rows);
     }

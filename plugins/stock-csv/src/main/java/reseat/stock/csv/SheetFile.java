@@ -39,14 +39,16 @@ final class SheetFile {
     }
 
     /**
-     * Returns the spreadsheet as it is now. While it is being saved (it changes while we look, or is
-     * not there, or breaks off before its heading), it is looked at again for two seconds.
+     * Returns the spreadsheet as it is now. While it is being saved (it changes while we look, or
+     * is not there, or breaks off before its heading), it is looked at again for two seconds.
      */
     Sheet read() throws StockException {
         for (int look = 1; ; look++) {
             try {
                 byte[] content = content();
-                if (content.length > 0 || look == LOOKS) {
+                boolean whole =
+                        endsItsLine(content) || Arrays.equals(content, lastContent) || look >= 3;
+                if ((content.length > 0 && whole) || look == LOOKS) {
                     return parsed(content);
                 }
             } catch (NoSuchFileException e) {
@@ -69,6 +71,14 @@ final class SheetFile {
             }
             pause();
         }
+    }
+
+    /**
+     * Tells whether a file may be whole; one that breaks off within a line may still be written.
+     */
+    private static boolean endsItsLine(byte[] content) {
+        int last = content.length - 1;
+        return last >= 0 && (content[last] == '\n' || content[last] == '\r' || content[last] == 0);
     }
 
     private byte[] content() throws IOException, StockException {

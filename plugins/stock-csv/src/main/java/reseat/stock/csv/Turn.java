@@ -59,8 +59,7 @@ final class Turn {
                 throw busy();
             }
             try (FileChannel channel =
-                    FileChannel.open(
-                            file, StandardOpenOption.WRITE, StandardOpenOption.CREATE)) {
+                    FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE)) {
                 FileLock lock = channel.tryLock();
                 while (lock == null) {
                     if (System.nanoTime() > until) {

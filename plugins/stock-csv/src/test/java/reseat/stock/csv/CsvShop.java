@@ -68,7 +68,13 @@ final class CsvShop implements StockContract.Shop {
         Stock stock =
                 new CsvStockSource()
                         .open(
-                                Map.of("file", "lager.csv", "mapping", "mapping.yaml", "wait", "60"),
+                                Map.of(
+                                        "file",
+                                        "lager.csv",
+                                        "mapping",
+                                        "mapping.yaml",
+                                        "wait",
+                                        "60"),
                                 folder);
         return (SettlingStock) stock;
     }

@@ -42,15 +42,15 @@ class ProcessesTest {
             assertEquals(40, promised.size());
             assertEquals(promised, open(stock));
             assertEquals(
-                    BigDecimal.ZERO, CsvStockTest.item(stock, "B1").available().stripTrailingZeros());
+                    BigDecimal.ZERO,
+                    CsvStockTest.item(stock, "B1").available().stripTrailingZeros());
         }
     }
 
     @Test
     void whatWasPromisedOutlivesAKill() throws Exception {
         CsvShop shop = new CsvShop(folder);
-        try (Stock stock =
-                shop.fresh(CsvStockTest.with(StockContract.lines(), "B1", 100_000))) {
+        try (Stock stock = shop.fresh(CsvStockTest.with(StockContract.lines(), "B1", 100_000))) {
             Set<String> promised = new TreeSet<>();
             for (int round = 0; round < 3; round++) {
                 Process bench = start(shop, "k" + round, 100_000);
@@ -78,7 +78,9 @@ class ProcessesTest {
     }
 
     private static Set<String> open(Stock stock) throws Exception {
-        return stock.open().stream().map(Reservation::id).collect(Collectors.toCollection(TreeSet::new));
+        return stock.open().stream()
+                .map(Reservation::id)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static List<String> lines(Process bench) throws IOException {
@@ -100,18 +102,16 @@ class ProcessesTest {
                                 shop.folder().toString(),
                                 name,
                                 String.valueOf(count)));
-        return new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
     }
 
     /** Everything that these tests run with, modules or not. */
     private static String classPath() {
         return Stream.of("java.class.path", "jdk.module.path")
-                .map(name -> System.getProperty(name, ""))
-                .flatMap(path -> Stream.of(path.split(File.pathSeparator)))
-                .filter(path -> !path.isEmpty())
-                .collect(Collectors.joining(File.pathSeparator))
+                        .map(name -> System.getProperty(name, ""))
+                        .flatMap(path -> Stream.of(path.split(File.pathSeparator)))
+                        .filter(path -> !path.isEmpty())
+                        .collect(Collectors.joining(File.pathSeparator))
                 + File.pathSeparator
                 + Path.of("target/classes").toAbsolutePath()
                 + File.pathSeparator

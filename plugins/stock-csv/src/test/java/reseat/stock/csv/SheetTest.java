@@ -89,7 +89,8 @@ class SheetTest {
         BadInputException e =
                 assertThrows(BadInputException.class, () -> read(MAPPING, wrong.getBytes(UTF_8)));
 
-        List<String> lines = e.getMessage().lines().map(l -> l.replaceFirst("^.*?/s[.]csv", "s.csv")).toList();
+        List<String> lines =
+                e.getMessage().lines().map(l -> l.replaceFirst("^.*?/s[.]csv", "s.csv")).toList();
         assertEquals(5, lines.size(), e.getMessage());
         assertTrue(lines.get(0).startsWith("s.csv:2: error: column \"Tipo\": found \"pièces\""));
         assertTrue(lines.get(1).startsWith("s.csv:3: error: column \"Quantité\": found \"1.5\""));

@@ -144,8 +144,7 @@ record Book(
         }
         BigDecimal onHand = row.getBigDecimal("on_hand");
         if (onHand == null || onHand.signum() < 0) {
-            throw bad(
-                    "line " + id + ": on_hand is " + onHand + ", expected a number from zero");
+            throw bad("line " + id + ": on_hand is " + onHand + ", expected a number from zero");
         }
         String word = text(row, "kind").orElse("");
         StockItem.Kind kind =

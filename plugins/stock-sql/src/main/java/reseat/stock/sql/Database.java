@@ -19,7 +19,11 @@ import reseat.stock.StockException;
  * @param patience longest time to wait for it, a restart of it, or others that use it
  */
 record Database(
-        Kind kind, String url, @Nullable String user, @Nullable String password, Duration patience) {
+        Kind kind,
+        String url,
+        @Nullable String user,
+        @Nullable String password,
+        Duration patience) {
 
     /** The makes that are known. */
     enum Kind {

@@ -78,8 +78,7 @@ final class OwnStock extends SqlStock implements FillableStock {
         }
     }
 
-    private static int run(Connection connection, String sql, StockItem line)
-            throws SQLException {
+    private static int run(Connection connection, String sql, StockItem line) throws SQLException {
         try (PreparedStatement change = connection.prepareStatement(sql)) {
             change.setString(1, line.kind().name().toLowerCase(Locale.ROOT));
             change.setString(2, line.name());

@@ -40,8 +40,7 @@ final class Reservations {
     record Row(Reservation reservation, Set<String> comeBack) {}
 
     Optional<Row> find(Connection connection, String id) throws SQLException {
-        try (PreparedStatement ask =
-                connection.prepareStatement(rows + "r.id = ? order by p.nr")) {
+        try (PreparedStatement ask = connection.prepareStatement(rows + "r.id = ? order by p.nr")) {
             ask.setString(1, id);
             return read(ask).stream().findFirst();
         }
@@ -59,8 +58,7 @@ final class Reservations {
 
     List<Reservation> open(Connection connection) throws SQLException {
         try (PreparedStatement ask =
-                connection.prepareStatement(
-                        rows + "r.state = 'reserved' order by r.seq, p.nr")) {
+                connection.prepareStatement(rows + "r.state = 'reserved' order by r.seq, p.nr")) {
             return read(ask).stream().map(Row::reservation).toList();
         }
     }
@@ -117,8 +115,7 @@ final class Reservations {
         }
     }
 
-    void addPick(
-            Connection connection, String id, int nr, Reservation.Pick pick, boolean comesBack)
+    void addPick(Connection connection, String id, int nr, Reservation.Pick pick, boolean comesBack)
             throws SQLException {
         try (PreparedStatement add =
                 connection.prepareStatement(

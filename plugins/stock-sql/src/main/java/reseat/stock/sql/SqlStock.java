@@ -230,8 +230,7 @@ class SqlStock implements SettlingStock {
     public Optional<Reservation> reservation(String id) throws StockException {
         return transactions.run(
                 "try again",
-                connection ->
-                        reservations.find(connection, id).map(Reservations.Row::reservation));
+                connection -> reservations.find(connection, id).map(Reservations.Row::reservation));
     }
 
     @Override

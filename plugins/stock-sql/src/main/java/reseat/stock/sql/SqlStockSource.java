@@ -45,7 +45,9 @@ final class SqlStockSource implements StockSource {
                 new Setting("user", "Who asks.", false),
                 new Setting("password", "The password; better, use password-env.", false),
                 new Setting(
-                        "password-env", "Name of the environment variable with the password.", false),
+                        "password-env",
+                        "Name of the environment variable with the password.",
+                        false),
                 new Setting(
                         "mapping",
                         "The file with the queries of a shop that has tables of its own.",
@@ -146,8 +148,7 @@ final class SqlStockSource implements StockSource {
         }
         String password = System.getenv(variable);
         if (password == null) {
-            throw bad(
-                    "\"password-env\": the environment variable " + variable + " is not set");
+            throw bad("\"password-env\": the environment variable " + variable + " is not set");
         }
         return password;
     }

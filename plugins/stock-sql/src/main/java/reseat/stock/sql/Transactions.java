@@ -59,8 +59,7 @@ final class Transactions implements AutoCloseable {
         }
     }
 
-    private <T> T once(Work<T> work)
-            throws SQLException, StockException, InterruptedException {
+    private <T> T once(Work<T> work) throws SQLException, StockException, InterruptedException {
         Connection connection = connections.take();
         boolean sound = false;
         try {
@@ -103,8 +102,7 @@ final class Transactions implements AutoCloseable {
 
     private static StockException interrupted(String repeat, InterruptedException e) {
         Thread.currentThread().interrupt();
-        return new StockException(
-                StockException.Kind.UNREACHABLE, "interrupted; " + repeat, e);
+        return new StockException(StockException.Kind.UNREACHABLE, "interrupted; " + repeat, e);
     }
 
     private StockException told(Trouble trouble, String repeat, SQLException e) {

@@ -24,8 +24,7 @@ final class Bench implements AutoCloseable {
     }
 
     public static void main(String[] args) throws StockException {
-        try (Stock stock =
-                new SqlStockSource().open(Map.of("file", args[1]), Path.of(args[0]))) {
+        try (Stock stock = new SqlStockSource().open(Map.of("file", args[1]), Path.of(args[0]))) {
             for (int n = 0; n < 100_000; n++) {
                 stock.reserve(SqlCases.request("R" + n, "line-a", 1));
                 System.out.println("R" + n);

@@ -180,8 +180,7 @@ final class PostgresServer {
         return new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
-                .redirectOutput(
-                        ProcessBuilder.Redirect.appendTo(folder.resolve("log").toFile()))
+                .redirectOutput(ProcessBuilder.Redirect.appendTo(folder.resolve("log").toFile()))
                 .start();
     }
 

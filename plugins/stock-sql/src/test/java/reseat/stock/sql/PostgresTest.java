@@ -245,7 +245,9 @@ class PostgresTest {
     /** prepareThreshold=0: each COMMIT is sent as that word, for the proxy to find. */
     private Stock through(CutProxy proxy, String wait) throws StockException {
         return open(
-                "jdbc:postgresql://127.0.0.1:" + proxy.port() + "/cut?sslmode=disable&prepareThreshold=0",
+                "jdbc:postgresql://127.0.0.1:"
+                        + proxy.port()
+                        + "/cut?sslmode=disable&prepareThreshold=0",
                 Map.of("wait", wait, "connections", "1"));
     }
 

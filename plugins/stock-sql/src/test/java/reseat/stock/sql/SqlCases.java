@@ -65,8 +65,7 @@ final class SqlCases {
             assertEquals("2026-06-30", tape.expires().orElseThrow().toString());
             stock.reserve(request("R1", "10", 4));
             StockException e =
-                    assertThrows(
-                            StockException.class, () -> stock.reserve(request("R2", "10", 2)));
+                    assertThrows(StockException.class, () -> stock.reserve(request("R2", "10", 2)));
             assertEquals(StockException.Kind.SHORT, e.kind());
             stock.use("R1");
             assertEquals(BigDecimal.ONE, item(stock, "10").onHand());
