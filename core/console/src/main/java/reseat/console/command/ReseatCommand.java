@@ -43,6 +43,8 @@ import picocli.CommandLine.Spec;
             NewCommand.class,
             PluginsCommand.class,
             ConsoleCommand.class,
+            StockCommand.class,
+            TodayCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {
