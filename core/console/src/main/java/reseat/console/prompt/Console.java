@@ -47,7 +47,10 @@ final class Console implements AutoCloseable {
         this.places = places;
         this.terminal = terminal;
         this.prints = new PrintStream(out, true, StandardCharsets.UTF_8);
-        this.order = first == Tongue.JS ? List.of(Tongue.JS, Tongue.JAVA) : List.of(Tongue.JAVA, Tongue.JS);
+        this.order =
+                first == Tongue.JS
+                        ? List.of(Tongue.JS, Tongue.JAVA)
+                        : List.of(Tongue.JAVA, Tongue.JS);
         Plugins plugins = Plugins.bundled();
         this.bench = new Bench(folder, plugins, FastenerTables.standard(), new Shown());
         this.help = new Help(this);
@@ -132,7 +135,8 @@ final class Console implements AutoCloseable {
     private Taken run(Path file, Tongue tongue, Talk to) {
         try {
             String text = Files.readString(file, StandardCharsets.UTF_8);
-            return to.runCode(tongue, text, evaluation -> complain(file.toString(), evaluation, to));
+            return to.runCode(
+                    tongue, text, evaluation -> complain(file.toString(), evaluation, to));
         } catch (IOException e) {
             to.line("Cannot read " + file + ".");
             return Taken.WRONG;
