@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import reseat.console.load.OurPlugins;
 import reseat.device.StockFile;
 import reseat.model.BadInputException;
-import reseat.spi.Plugins;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 
@@ -27,7 +27,7 @@ final class StockArgs {
 
     static Stock open(Path file) throws BadInputException {
         try {
-            return StockFile.read(file, Plugins.bundled().stockSources()).open();
+            return StockFile.read(file, OurPlugins.quietly().stockSources()).open();
         } catch (StockException e) {
             throw refused(e);
         }

@@ -242,7 +242,7 @@ public final class ScriptHost {
         return text.lines().map(JsTrouble::shown).limit(200).collect(Collectors.joining("\n"));
     }
 
-    private static void delete(Path folder) throws IOException {
+    static void delete(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : (Iterable<Path>) files::iterator) {
                 Files.delete(file);
