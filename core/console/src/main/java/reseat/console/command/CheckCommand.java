@@ -135,7 +135,7 @@ final class CheckCommand implements Callable<Integer> {
         choice.checkSettings(all);
         List<Check> checks = choice.chosen(all);
         List<KnownFinding> accepted = known.read();
-        Optional<List<StockItem>> stock = stock();
+        Optional<List<StockItem>> stock = stock(err);
         List<DeviceSource> sources = new ArrayList<>();
         for (DeviceSource source : subject.sources(shop.tables(plugins.families()), err)) {
             sources.add(source.with((CheckInput input) -> more(input, stock)));
@@ -165,12 +165,12 @@ final class CheckCommand implements Callable<Integer> {
         return owned == null ? more : more.withDrives(owned);
     }
 
-    private Optional<List<StockItem>> stock() throws BadInputException {
+    private Optional<List<StockItem>> stock(PrintWriter err) throws BadInputException {
         Path named = stockFile;
         if (named == null) {
             return Optional.empty();
         }
-        try (Stock stock = StockArgs.open(named)) {
+        try (Stock stock = StockArgs.open(named, err)) {
             return Optional.of(stock.items());
         } catch (StockException e) {
             throw StockArgs.refused(e);
