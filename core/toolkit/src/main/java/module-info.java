@@ -21,6 +21,8 @@ module reseat.toolkit {
     exports reseat.model;
     exports reseat.order;
     exports reseat.plan;
+    exports reseat.query;
+    exports reseat.script;
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;

@@ -14,6 +14,8 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Ordered;
 import reseat.plan.Plan;
+import reseat.query.DeviceFacts;
+import reseat.query.PlanFacts;
 import reseat.stock.StockItem;
 
 /**
@@ -29,7 +31,8 @@ public final class CheckInput {
     private final @Nullable CheckInfo check;
 
     /**
-     * What may be known besides the device; what is not known is null. Never changed once shared.
+     * What may be known besides the device; what is not known is null. Never changed once shared,
+     * but for what follows from it.
      */
     private static final class Given {
         private FastenerTables tables;
@@ -41,6 +44,8 @@ public final class CheckInput {
         private @Nullable Job job;
         private @Nullable LocalDate today;
         private Map<String, String> settings = Map.of();
+        private @Nullable DeviceFacts facts;
+        private @Nullable PlanFacts planFacts;
 
         Given(FastenerTables tables, List<Device> variants) {
             this.tables = tables;
@@ -57,6 +62,30 @@ public final class CheckInput {
             job = other.job;
             today = other.today;
             settings = other.settings;
+        }
+
+        /** What was computed already is shared by all checks that run on the same input. */
+        synchronized DeviceFacts facts(Device device) {
+            DeviceFacts known = facts;
+            if (known == null) {
+                known = DeviceFacts.of(device, tables).withVariants(variants);
+                known = job == null ? known : known.of(job);
+                facts = known;
+            }
+            return known;
+        }
+
+        synchronized PlanFacts planFacts(Plan of) {
+            PlanFacts known = planFacts;
+            if (known == null) {
+                known = PlanFacts.of(of, tables);
+                known = stock == null ? known : known.withStock(stock);
+                known = drives == null ? known : known.withDrives(drives);
+                known = today == null ? known : known.on(today);
+                known = job == null ? known : known.of(job);
+                planFacts = known;
+            }
+            return known;
         }
     }
 
@@ -114,6 +143,22 @@ public final class CheckInput {
     /** Returns the day to judge expiry by; empty where none is to be judged. */
     public Optional<LocalDate> today() {
         return Optional.ofNullable(given.today);
+    }
+
+    /**
+     * Returns what can be asked of the device in bulk. What it computes is kept for all checks that
+     * run on this input.
+     */
+    public DeviceFacts facts() {
+        return given.facts(device);
+    }
+
+    /**
+     * Returns what can be asked of the plan in bulk, for the stock, drives, job and day of this
+     * input; empty where there is no plan.
+     */
+    public Optional<PlanFacts> planFacts() {
+        return plan().map(given::planFacts);
     }
 
     /** Returns what was set, by {@code check-id.parameter}. */

@@ -1,6 +1,7 @@
 package reseat.spi;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -19,12 +20,32 @@ public interface Assessment {
     String source();
 
     /**
-     * Assesses a device. The same device and plans give the same result.
+     * Returns what the method must be told besides the device, for help texts and for messages;
+     * empty where the device says it all.
+     */
+    default List<Statement> statements() {
+        return List.of();
+    }
+
+    /**
+     * Assesses a device. The same device, statements and plans give the same result.
      *
      * @param device the device
+     * @param stated what the method was told, by name
      * @param plans makes the plans that the method asks for
+     * @throws IllegalArgumentException if a statement is missing or wrong; the message says which
+     *     and what is right
      */
-    Result assess(Device device, Plans plans);
+    Result assess(Device device, Map<String, String> stated, Plans plans);
+
+    /**
+     * Something that a method must be told.
+     *
+     * @param name its name, such as {@code updates-years}; {@code NAME} in it stands for any name
+     * @param says what it means, as a sentence
+     * @param required whether the method can do nothing without it
+     */
+    record Statement(String name, String says, boolean required) {}
 
     /** Makes plans. */
     interface Plans {

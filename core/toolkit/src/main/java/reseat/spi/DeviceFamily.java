@@ -10,6 +10,8 @@ import reseat.check.Check;
  * A family of devices: what its devices have in common, as data. A plugin provides one as a
  * service; a device file names it under {@code family}.
  *
+ * <p>One class cannot be both a plugin and a family: both have checks.
+ *
  * <p>The data lies between the built-in data and the device file: it changes and adds to the
  * former, and the latter changes and adds to it.
  */
@@ -36,8 +38,9 @@ public interface DeviceFamily {
     InputStream openDefaults() throws IOException;
 
     /**
-     * Returns rows that its devices add to the fastener tables, such as torques of its screws: text
-     * of a CSV file with a header row, by the name of its table, such as {@code materials.csv}.
+     * Returns rows to add to the fastener tables, such as torques of its screws in {@code
+     * family-torques.csv}: text of a CSV file with a header row, by the name of its table. A row
+     * whose key is there already takes its place.
      */
     default Map<String, String> fastenerRows() {
         return Map.of();

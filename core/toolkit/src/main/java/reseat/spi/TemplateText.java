@@ -49,6 +49,43 @@ public final class TemplateText {
         return filled.toString();
     }
 
+    /**
+     * Returns seats spread evenly along the edge of a rectangle, as the value of {@code seats}: a
+     * beginning that a person corrects.
+     *
+     * @param count how many, 1 to 26
+     * @param width width of the outline in mm
+     * @param height height of the outline in mm
+     * @param margin how far they lie from its edge in mm
+     */
+    public static String seatsAround(int count, int width, int height, int margin) {
+        if (count < 1 || count > 26) {
+            throw new IllegalArgumentException("1 to 26 seats, not " + count);
+        }
+        double inset = Math.min(margin, Math.min(width, height) / 4.0);
+        double w = width - 2 * inset;
+        double h = height - 2 * inset;
+        StringBuilder seats = new StringBuilder("{");
+        for (int i = 0; i < count; i++) {
+            double along = 2 * (w + h) * i / count;
+            double x = along < w ? along : along < w + h ? w : Math.max(0, 2 * w + h - along);
+            double y =
+                    along < w
+                            ? 0
+                            : along < w + h
+                                    ? along - w
+                                    : along < 2 * w + h ? h : 2 * (w + h) - along;
+            seats.append(i == 0 ? "" : ", ")
+                    .append((char) ('a' + i))
+                    .append(": {x: ")
+                    .append(Math.round(inset + x))
+                    .append(", y: ")
+                    .append(Math.round(inset + y))
+                    .append('}');
+        }
+        return seats.append('}').toString();
+    }
+
     private static String value(Map<String, String> values, String name) {
         String value = values.get(name);
         if (value == null) {

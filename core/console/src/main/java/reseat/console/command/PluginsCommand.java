@@ -27,8 +27,9 @@ import reseat.spi.Plugins;
         sortOptions = false,
         footer = {
             "",
-            "Example:",
+            "Examples:",
             "  reseat plugins",
+            "  reseat plugins slate",
             "",
             "A plugin is a jar, or a folder with its jars. It lies in a folder that RESEAT_PLUGINS names,",
             "else in the folder plugins of this program; or in ~/.local/share/reseat/plugins.",

@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             JudgeCommand.class,
             FactsCommand.class,
             ProofreadCommand.class,
+            AssessCommand.class,
             SchemaCommand.class,
             CheckCommand.class,
             ChecksCommand.class,
@@ -39,7 +40,11 @@ import picocli.CommandLine.Spec;
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            NewCommand.class,
             PluginsCommand.class,
+            ConsoleCommand.class,
+            StockCommand.class,
+            TodayCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

@@ -26,9 +26,9 @@ final class ShopTables {
                     "Add rows to a fastener table; the file is named as the table, such as materials.csv.")
     private List<Path> rows = new ArrayList<>();
 
-    /** Returns the tables. */
+    /** Returns the tables, with the rows of families and then those of the shop. */
     FastenerTables tables() {
-        return withRows(FastenerTables.standard());
+        return withRows(OurPlugins.quietly().fastenerTables());
     }
 
     /** Returns the tables for a device: with the rows of its family, and over them the shop's. */
