@@ -30,6 +30,7 @@ import reseat.console.report.TextReport;
 import reseat.console.sheet.Terminal;
 import reseat.device.DeviceSource;
 import reseat.model.BadInputException;
+import reseat.spi.Plugins;
 
 /** Runs checks on device files. */
 @Command(
@@ -43,7 +44,7 @@ import reseat.model.BadInputException;
             "  reseat check samples/quill/quill.yaml",
             "  reseat check samples/sorrel/sorrel.yaml --variant lte --drives PH00,PH000,T4,T5,H1.5",
             "  reseat check samples/tansy samples/bramble --only screws,bonds --from warning",
-            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif --out tansy.sarif",
+            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif > tansy.sarif",
             "",
             "`reseat checks` lists the checks. More in core/docs/checking.md.",
             "Exit code 1: a finding is at or above --from. 2: a file has errors; the others were",
@@ -106,12 +107,13 @@ final class CheckCommand implements Callable<Integer> {
         if (threads < 1) {
             throw new BadInput("reseat: --threads: found " + threads + ", expected 1 or more.");
         }
-        List<Check> all = CheckChoice.all();
+        Plugins plugins = OurPlugins.get(err);
+        List<Check> all = CheckChoice.all(plugins);
         choice.checkSettings(all);
         List<Check> checks = choice.chosen(all);
         List<KnownFinding> accepted = known.read();
         List<DeviceSource> sources = new ArrayList<>();
-        for (DeviceSource source : subject.sources(shop.tables(), err)) {
+        for (DeviceSource source : subject.sources(shop.tables(plugins.families()), err)) {
             sources.add(source.with((CheckInput input) -> more(input)));
         }
 

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -74,9 +75,10 @@ final class CheckSubject {
     private @Nullable Path jobFile;
 
     /** Returns the files to check, or ends the command where there is none. */
-    List<DeviceSource> sources(FastenerTables tables, PrintWriter err) throws BadInputException {
+    List<DeviceSource> sources(Function<Device, FastenerTables> tables, PrintWriter err)
+            throws BadInputException {
         if (planFile == null && free.isEmpty() && jobFile == null) {
-            return files(tables);
+            return files(tables, OurPlugins.get(err).families());
         }
         if (planFile != null && !free.isEmpty()) {
             throw new BadInput("reseat: give --plan or --free, not both.");
@@ -88,12 +90,12 @@ final class CheckSubject {
         return List.of(one(paths.get(0), tables, err));
     }
 
-    private List<DeviceSource> files(FastenerTables tables) {
-        List<DeviceFamily> families = OurPlugins.quietly().families();
+    private List<DeviceSource> files(
+            Function<Device, FastenerTables> tables, List<DeviceFamily> families) {
         Map<Path, DeviceSource> files = new LinkedHashMap<>();
         for (Path path : paths) {
             if (!Files.isDirectory(path)) {
-                DeviceSource source = DeviceSource.of(path, families).with(tables);
+                DeviceSource source = DeviceSource.of(path, families).withTables(tables);
                 files.putIfAbsent(
                         key(path), variant == null ? source : source.only(Optional.of(variant)));
                 continue;
@@ -103,7 +105,7 @@ final class CheckSubject {
                 throw new BadInput("reseat: there is no device file in " + path + ".");
             }
             for (Path each : found) {
-                DeviceSource source = DeviceSource.of(each, families).with(tables);
+                DeviceSource source = DeviceSource.of(each, families).withTables(tables);
                 files.putIfAbsent(
                         key(each), variant == null ? source : source.onlyIfThere(variant));
             }
@@ -123,7 +125,7 @@ final class CheckSubject {
         }
     }
 
-    private DeviceSource one(Path file, FastenerTables tables, PrintWriter err)
+    private DeviceSource one(Path file, Function<Device, FastenerTables> tables, PrintWriter err)
             throws BadInputException {
         PlanFile given = planFile == null ? null : PlanFiles.readPlan(planFile);
         JobFile job = jobFile == null ? null : JobFiles.read(jobFile);
@@ -136,7 +138,7 @@ final class CheckSubject {
         }
         Device device = DeviceArgs.read(file, id, err);
         DeviceSource source =
-                DeviceSource.of(file, OurPlugins.quietly().families()).only(id).with(tables);
+                DeviceSource.of(file, OurPlugins.get(err).families()).only(id).withTables(tables);
         if (job != null) {
             Job held = held(job, device);
             source = source.with((CheckInput input) -> input.withJob(held));

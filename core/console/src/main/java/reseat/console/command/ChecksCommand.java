@@ -43,7 +43,8 @@ final class ChecksCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        List<CheckInfo> all = CheckChoice.infos(CheckChoice.all());
+        List<CheckInfo> all =
+                CheckChoice.infos(CheckChoice.all(OurPlugins.get(spec.commandLine().getErr())));
         String wanted = id;
         List<CheckInfo> infos =
                 wanted == null
@@ -83,7 +84,7 @@ final class ChecksCommand implements Callable<Integer> {
         out.println(terminal.fitted("  Finds: " + info.finds()));
         out.println(terminal.fitted("  Why it matters: " + info.matters()));
         out.println("  Tags: " + String.join(", ", info.tags()));
-        out.println("  Needs: " + ChecksPage.needs(info));
+        out.println("  Needs: " + ChecksPage.needs(info).replace("`", ""));
         for (CheckInfo.Parameter each : info.parameters()) {
             out.println(
                     terminal.fitted(

@@ -42,6 +42,9 @@ import picocli.CommandLine.Spec;
             CutCommand.class,
             NewCommand.class,
             PluginsCommand.class,
+            ConsoleCommand.class,
+            StockCommand.class,
+            TodayCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

@@ -110,7 +110,11 @@ public final class TextReport {
 
     private void leftOut() {
         for (CheckInfo each : outcome.report().leftOut()) {
-            line("left out: " + each.id() + ", which needs " + ChecksPage.needs(each));
+            line(
+                    "left out: "
+                            + each.id()
+                            + ", which needs "
+                            + ChecksPage.needs(each).replace("`", ""));
         }
     }
 
