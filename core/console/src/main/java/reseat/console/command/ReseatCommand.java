@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            ScriptCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {
