@@ -190,6 +190,8 @@ final class WorkerProcess implements AutoCloseable {
                     "it used more than "
                             + limits.heapMb()
                             + " MiB of memory, and its process was ended";
+            case JavaRunner.LATE ->
+                    "it was stopped after " + limits.seconds() + " s: it does not come to an end";
             case 0 -> "it ended its own process";
             default -> "it ended its own process (exit code " + code + ")";
         };
