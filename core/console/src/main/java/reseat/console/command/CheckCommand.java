@@ -122,7 +122,7 @@ final class CheckCommand implements Callable<Integer> {
         if (threads < 1) {
             throw new BadInput("reseat: --threads: found " + threads + ", expected 1 or more.");
         }
-        try (ScriptChecks pool = new ScriptChecks(ScriptLimits.USUAL, shop.rows())) {
+        try (ScriptChecks pool = new ScriptChecks(ScriptLimits.USUAL, shop.files())) {
             return check(pool, out, err);
         }
     }

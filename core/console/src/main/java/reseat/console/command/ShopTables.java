@@ -28,7 +28,7 @@ final class ShopTables {
     private List<Path> rows = new ArrayList<>();
 
     /** Returns the files with further rows. */
-    List<Path> rows() {
+    List<Path> files() {
         return List.copyOf(rows);
     }
 
