@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +31,7 @@ final class Console implements AutoCloseable {
     private final PrintStream prints;
     private final List<Tongue> order;
     private final Help help;
-    private final Bench bench;
+    private final CompletableFuture<Bench> bench;
     private Session session;
 
     /**
@@ -48,10 +49,20 @@ final class Console implements AutoCloseable {
         this.terminal = terminal;
         this.prints = new PrintStream(out, true, StandardCharsets.UTF_8);
         this.order = first == Tongue.JS ? List.of(Tongue.JS, Tongue.JAVA) : List.of(Tongue.JAVA, Tongue.JS);
-        Plugins plugins = Plugins.bundled();
-        this.bench = new Bench(folder, plugins, FastenerTables.standard(), new Shown());
+        // tables and plugins take a moment; the prompt does not wait for them
+        this.bench = CompletableFuture.supplyAsync(this::newBench, Console::onDaemon);
         this.help = new Help(this);
         this.session = newSession();
+    }
+
+    private Bench newBench() {
+        return new Bench(folder, Plugins.bundled(), FastenerTables.standard(), new Shown());
+    }
+
+    private static void onDaemon(Runnable task) {
+        Thread thread = new Thread(task, "reseat-console");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private Session newSession() {
@@ -60,8 +71,8 @@ final class Console implements AutoCloseable {
             makers.add(
                     names ->
                             tongue == Tongue.JS
-                                    ? new JsLanguage(bench, names, prints)
-                                    : new JavaLanguage(bench, names, prints));
+                                    ? new JsLanguage(this::bench, names, prints)
+                                    : new JavaLanguage(this::bench, names, prints));
         }
         return new Session(makers);
     }
@@ -71,7 +82,7 @@ final class Console implements AutoCloseable {
     }
 
     Bench bench() {
-        return bench;
+        return bench.join();
     }
 
     Path folder() {
