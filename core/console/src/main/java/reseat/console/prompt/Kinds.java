@@ -157,7 +157,7 @@ final class Kinds {
     }
 
     private static boolean isWorthNaming(String name) {
-        return !Set.of("equals", "hashCode", "compareTo", "describeConstable", "getDeclaringClass")
+        return !Set.of("equals", "hashCode", "compareTo", "toString", "describeConstable", "getDeclaringClass")
                 .contains(name);
     }
 
