@@ -3,7 +3,7 @@
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
-    // a trimmed Java may lack it; the console then goes on without Java
+    // a trimmed Java may lack it; scripts and lines in Java then do not run
     requires static jdk.jshell;
     requires org.jline.reader;
     requires org.jline.terminal;

@@ -1,6 +1,7 @@
 package reseat.query;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -203,7 +204,14 @@ public final class DeviceFacts {
 
     /** Returns the screws by each part that hides them or that they hold down. */
     public List<GroupRow> screwsByCover() {
-        return groupByPart(ScrewRow::under);
+        return groupByPart(
+                s -> {
+                    List<String> covers = new ArrayList<>(s.under());
+                    s.holds().stream()
+                            .filter(part -> !part.equals(s.site()) && !covers.contains(part))
+                            .forEach(covers::add);
+                    return covers;
+                });
     }
 
     /** Returns the joints that may be made only so often, with the cycles of the unit. */
@@ -277,7 +285,7 @@ public final class DeviceFacts {
                             .filter(j -> j.role().equals(Optional.of(Kind.Role.CONNECTOR)))
                             .map(JointRow::joint)
                             .collect(Collectors.toSet());
-            Set<String> named = new java.util.HashSet<>(connectors);
+            Set<String> named = new HashSet<>(connectors);
             named.add(part.id());
             rows.add(
                     new PartRow(

@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
             TraysCommand.class,
             CutCommand.class,
             ConsoleCommand.class,
+            ScriptCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

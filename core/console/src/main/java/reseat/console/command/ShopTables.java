@@ -21,6 +21,11 @@ final class ShopTables {
                     "Add rows to a fastener table; the file is named as the table, such as materials.csv.")
     private List<Path> rows = new ArrayList<>();
 
+    /** Returns the files with rows of the shop's own. */
+    List<Path> files() {
+        return List.copyOf(rows);
+    }
+
     /** Returns the tables. */
     FastenerTables tables() {
         FastenerTables tables = FastenerTables.standard();
