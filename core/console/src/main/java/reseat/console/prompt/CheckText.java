@@ -168,7 +168,7 @@ final class CheckText {
         if (first instanceof Joint) {
             return js ? "`/joints/${each.id()}`" : "\"/joints/\" + each.id()";
         }
-        return first != null && Near.membersOf(first.getClass().getName()).contains("pointer")
+        return first != null && Marked.hasPointer(first)
                 ? "each.pointer()"
                 : null;
     }
