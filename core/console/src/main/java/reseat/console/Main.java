@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import reseat.console.command.OurPlugins;
 import reseat.console.command.ReseatCommand;
 
 /** Where the {@code reseat} command starts, and the only place where the process ends. */
@@ -51,6 +52,8 @@ public final class Main {
             return command.execute(args);
         } catch (Throwable e) { // errors too: a user never meets a stack trace
             return failures.report(e, err);
+        } finally {
+            OurPlugins.tell(err);
         }
     }
 

@@ -122,8 +122,14 @@ final class AssessCommand implements Callable<Integer> {
         Path file = stated;
         Map<String, String> said = file == null ? Map.of() : StatedFile.read(file);
         try {
-            return method.assess(device, said, goal -> plan(device, goal));
-        } catch (IllegalArgumentException e) {
+            return OurPlugins.asked(
+                    method,
+                    "method " + method.id(),
+                    () -> method.assess(device, said, goal -> plan(device, goal)));
+        } catch (PluginFailed failed) {
+            if (!(failed.getCause() instanceof IllegalArgumentException e)) {
+                throw failed;
+            }
             throw new BadInput(
                     "reseat: "
                             + method.id()

@@ -8,7 +8,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import reseat.device.StockFile;
 import reseat.model.BadInputException;
-import reseat.spi.Plugins;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 
@@ -27,7 +26,7 @@ final class StockArgs {
 
     static Stock open(Path file) throws BadInputException {
         try {
-            return StockFile.read(file, Plugins.bundled().stockSources()).open();
+            return StockFile.read(file, OurPlugins.quietly().stockSources()).open();
         } catch (StockException e) {
             throw refused(e);
         }

@@ -30,7 +30,8 @@ final class CheckText {
     /**
      * Prepares it.
      *
-     * @param inputs what ran without error, in the language of the check; the last one has the value
+     * @param inputs what ran without error, in the language of the check; the last one has the
+     *     value
      * @param values that value
      */
     CheckText(String id, Tongue tongue, List<Evaluation> inputs, Collection<?> values) {

@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import reseat.console.command.OurPlugins;
 import reseat.console.prompt.Talk.Taken;
 import reseat.console.sheet.Terminal;
-import reseat.fasten.FastenerTables;
 import reseat.script.Bench;
 import reseat.script.Screen;
 import reseat.spi.Plugins;
@@ -47,9 +47,12 @@ final class Console implements AutoCloseable {
         this.places = places;
         this.terminal = terminal;
         this.prints = new PrintStream(out, true, StandardCharsets.UTF_8);
-        this.order = first == Tongue.JS ? List.of(Tongue.JS, Tongue.JAVA) : List.of(Tongue.JAVA, Tongue.JS);
-        Plugins plugins = Plugins.bundled();
-        this.bench = new Bench(folder, plugins, FastenerTables.standard(), new Shown());
+        this.order =
+                first == Tongue.JS
+                        ? List.of(Tongue.JS, Tongue.JAVA)
+                        : List.of(Tongue.JAVA, Tongue.JS);
+        Plugins plugins = OurPlugins.quietly();
+        this.bench = new Bench(folder, plugins, plugins.fastenerTables(), new Shown());
         this.help = new Help(this);
         this.session = newSession();
     }
@@ -132,7 +135,8 @@ final class Console implements AutoCloseable {
     private Taken run(Path file, Tongue tongue, Talk to) {
         try {
             String text = Files.readString(file, StandardCharsets.UTF_8);
-            return to.runCode(tongue, text, evaluation -> complain(file.toString(), evaluation, to));
+            return to.runCode(
+                    tongue, text, evaluation -> complain(file.toString(), evaluation, to));
         } catch (IOException e) {
             to.line("Cannot read " + file + ".");
             return Taken.WRONG;

@@ -6,8 +6,8 @@ import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -196,8 +196,8 @@ final class JavaLanguage implements Language {
                 "Defined, but it cannot be used before there is "
                         + String.join(
                                 " and ",
-                                shell().unresolvedDependencies((jdk.jshell.DeclarationSnippet)
-                                                snippet)
+                                shell().unresolvedDependencies(
+                                                (jdk.jshell.DeclarationSnippet) snippet)
                                         .toList())
                         + ".");
     }

@@ -21,16 +21,41 @@ final class Kinds {
 
     private static final List<String> ARRAY =
             List.of(
-                    "at(", "concat(", "entries()", "every(", "filter(", "find(", "findIndex(",
-                    "flatMap(", "forEach(", "includes(", "indexOf(", "join(", "length", "map(",
-                    "reduce(", "slice(", "some(");
+                    "at(",
+                    "concat(",
+                    "entries()",
+                    "every(",
+                    "filter(",
+                    "find(",
+                    "findIndex(",
+                    "flatMap(",
+                    "forEach(",
+                    "includes(",
+                    "indexOf(",
+                    "join(",
+                    "length",
+                    "map(",
+                    "reduce(",
+                    "slice(",
+                    "some(");
     private static final List<String> MAP =
             List.of("entries()", "forEach(", "get(", "has(", "keys()", "size", "values()");
     private static final List<String> TEXT =
             List.of(
-                    "endsWith(", "includes(", "indexOf(", "length", "match(", "padEnd(",
-                    "padStart(", "replace(", "slice(", "split(", "startsWith(", "toLowerCase()",
-                    "toUpperCase()", "trim()");
+                    "endsWith(",
+                    "includes(",
+                    "indexOf(",
+                    "length",
+                    "match(",
+                    "padEnd(",
+                    "padStart(",
+                    "replace(",
+                    "slice(",
+                    "split(",
+                    "startsWith(",
+                    "toLowerCase()",
+                    "toUpperCase()",
+                    "trim()");
     private static final Set<String> SAME = Set.of("filter", "slice", "concat");
     private static final Set<String> ELEMENT = Set.of("at", "find", "get", "orElse");
 
@@ -79,7 +104,9 @@ final class Kinds {
         Value inner =
                 next.called()
                         ? null
-                        : next.name().isEmpty() && value.hasArrayElements() && value.getArraySize() > 0
+                        : next.name().isEmpty()
+                                        && value.hasArrayElements()
+                                        && value.getArraySize() > 0
                                 ? value.getArrayElement(0)
                                 : value.hasMembers() ? value.getMember(next.name()) : null;
         if (inner == null || inner.isNull()) {
@@ -150,8 +177,7 @@ final class Kinds {
                     .forEach(
                             (name, methods) ->
                                     members.put(
-                                            JsOffers.call(name, methods),
-                                            ApiWords.of(raw, name)));
+                                            JsOffers.call(name, methods), ApiWords.of(raw, name)));
         }
         return members;
     }
@@ -196,5 +222,4 @@ final class Kinds {
             return null;
         }
     }
-
 }

@@ -37,14 +37,14 @@ class TalkTest {
                         Terminal.none(),
                         Tongue.JS,
                         OutputStream.nullOutputStream())) {
-            Piped piped =
-                    new Piped(console, Tongue.JS, new PrintWriter(out), new PrintWriter(err));
+            Piped piped = new Piped(console, Tongue.JS, new PrintWriter(out), new PrintWriter(err));
             if (startUp) {
                 console.startUp(piped.talk());
             }
             int code =
                     piped.takeAll(
-                            "input", new BufferedReader(new StringReader(String.join("\n", lines))));
+                            "input",
+                            new BufferedReader(new StringReader(String.join("\n", lines))));
             return new Said(code, out.toString(), err.toString());
         }
     }
