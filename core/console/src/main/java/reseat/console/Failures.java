@@ -11,7 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.BadInput;
-import reseat.console.command.PluginFailed;
+import reseat.console.load.PluginFailed;
 import reseat.model.BadInputException;
 
 /** Says what went wrong in words, and with which exit code it ends. */

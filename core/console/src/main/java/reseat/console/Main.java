@@ -8,8 +8,8 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
-import reseat.console.command.OurPlugins;
 import reseat.console.command.ReseatCommand;
+import reseat.console.load.OurPlugins;
 
 /** Where the {@code reseat} command starts, and the only place where the process ends. */
 public final class Main {

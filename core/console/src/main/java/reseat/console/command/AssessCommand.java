@@ -15,6 +15,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
+import reseat.console.load.PluginFailed;
 import reseat.console.sheet.Terminal;
 import reseat.model.Device;
 import reseat.model.Goal;

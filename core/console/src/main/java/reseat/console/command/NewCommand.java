@@ -20,6 +20,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.spi.DeviceFamily;
@@ -92,7 +93,7 @@ final class NewCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Plugins plugins = OurPlugins.get(spec.commandLine().getErr());
         DeviceFamily of = family(plugins);
-        DeviceTemplate chosen = OurPlugins.asked(of, "family " + family, () -> template(of));
+        DeviceTemplate chosen = template(OurPlugins.asked(of, "family " + family, of::templates));
         if (Files.exists(file)) {
             throw new BadInput("reseat: " + file + " is there already; it is left as it is.");
         }
@@ -126,8 +127,7 @@ final class NewCommand implements Callable<Integer> {
                                                 .toList()));
     }
 
-    private DeviceTemplate template(DeviceFamily of) {
-        List<DeviceTemplate> all = of.templates();
+    private DeviceTemplate template(List<DeviceTemplate> all) {
         if (all.isEmpty()) {
             throw new BadInput("reseat: the family " + family + " has no template.");
         }

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.console.sheet.Names;
 import reseat.console.sheet.PlanSheet;
 import reseat.console.sheet.Terminal;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import reseat.console.load.OurPlugins;
 import reseat.plan.Plan;
 import reseat.spi.CostTable;
 import reseat.spi.Output;

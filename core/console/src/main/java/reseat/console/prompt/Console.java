@@ -12,9 +12,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import reseat.console.command.OurPlugins;
+import reseat.console.load.OurPlugins;
 import reseat.console.prompt.Talk.Taken;
 import reseat.console.sheet.Terminal;
+import reseat.fasten.FastenerTables;
 import reseat.script.Bench;
 import reseat.script.Screen;
 import reseat.spi.Plugins;
@@ -52,7 +53,7 @@ final class Console implements AutoCloseable {
                         ? List.of(Tongue.JS, Tongue.JAVA)
                         : List.of(Tongue.JAVA, Tongue.JS);
         Plugins plugins = OurPlugins.quietly();
-        this.bench = new Bench(folder, plugins, plugins.fastenerTables(), new Shown());
+        this.bench = new Bench(folder, plugins, FastenerTables.standard(), new Shown());
         this.help = new Help(this);
         this.session = newSession();
     }

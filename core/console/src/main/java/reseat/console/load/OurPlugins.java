@@ -1,4 +1,4 @@
-package reseat.console.command;
+package reseat.console.load;
 
 import java.io.File;
 import java.io.IOException;
@@ -52,13 +52,14 @@ public final class OurPlugins {
     }
 
     /** Returns the plugins for a command that tells itself what was left out. */
-    static synchronized Plugins untold() {
+    public static synchronized Plugins untold() {
         told = true;
         return quietly();
     }
 
     /** Code of a plugin. */
-    interface Code<T> {
+    public interface Code<T> {
+        /** Runs it. */
         T run() throws IOException;
     }
 
@@ -68,11 +69,9 @@ public final class OurPlugins {
      * @param of what it belongs to, one of the things that the plugin contributes
      * @param what it in words ("output html-sheet")
      */
-    static <T> T asked(Object of, String what, Code<T> code) throws IOException {
+    public static <T> T asked(Object of, String what, Code<T> code) throws IOException {
         try {
             return code.run();
-        } catch (BadInput e) {
-            throw e;
         } catch (RuntimeException | LinkageError | StackOverflowError e) {
             throw new PluginFailed(what, owner(of), e);
         }
@@ -93,7 +92,8 @@ public final class OurPlugins {
         return "that has it";
     }
 
-    static List<Path> folders() {
+    /** Returns the folders that plugins are looked for in. */
+    public static List<Path> folders() {
         return folders(
                 System.getenv(),
                 System.getProperty("reseat.home", ""),

@@ -1,4 +1,4 @@
-package reseat.console.command;
+package reseat.console.load;
 
 /** Ends a command because something of a plugin failed. */
 public final class PluginFailed extends RuntimeException {
