@@ -68,18 +68,48 @@ public final class CutGeometry {
     }
 
     private void sever(Adhesive adhesive) {
+        Geometry area = adhesive.area();
+        if (adhesive.edge() >= 0
+                && area.getNumGeometries() == 1
+                && area.getGeometryN(0).isRectangle()) {
+            severRectangle(adhesive.edge(), area.getEnvelopeInternal());
+            return;
+        }
         PreparedGeometry prepared = PreparedGeometryFactory.prepare(adhesive.area());
         Envelope box = adhesive.area().getEnvelopeInternal();
         for (double x = box.getMinX(); x < box.getMaxX(); x += CELL_MM) {
             for (double y = box.getMinY(); y < box.getMaxY(); y += CELL_MM) {
-                cell(adhesive, prepared, new Envelope(x, x + CELL_MM, y, y + CELL_MM));
+                cell(adhesive, prepared, new Envelope(x, x + CELL_MM, y, y + CELL_MM), false);
             }
         }
     }
 
-    private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box) {
+    /**
+     * Does what is done for any shape, with the same cells; most strips lie along a straight edge.
+     */
+    private void severRectangle(int edge, Envelope area) {
+        for (double x = area.getMinX(); x < area.getMaxX(); x += CELL_MM) {
+            for (double y = area.getMinY(); y < area.getMaxY(); y += CELL_MM) {
+                double right = Math.min(x + CELL_MM, area.getMaxX());
+                double top = Math.min(y + CELL_MM, area.getMaxY());
+                if ((right - x) * (top - y) > 1e-12) {
+                    Coordinate[] points = {
+                        new Coordinate(x, y),
+                        new Coordinate(x, top),
+                        new Coordinate(right, top),
+                        new Coordinate(right, y)
+                    };
+                    deepen(edge, points, farthest(edge, points));
+                }
+            }
+        }
+    }
+
+    /** Looks at a cell; one within a cell that lies in the adhesive lies in it too. */
+    private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box, boolean known) {
         Geometry square = SHAPES.toGeometry(box);
-        if (!prepared.intersects(square)) {
+        boolean whole = known || prepared.contains(square);
+        if (!whole && !prepared.intersects(square)) {
             return;
         }
         boolean[] near = adhesive.edge() < 0 ? nearest(box) : only(adhesive.edge());
@@ -93,12 +123,12 @@ public final class CutGeometry {
                 for (int j = 0; j < 2; j++) {
                     double x = box.getMinX() + i * half;
                     double y = box.getMinY() + j * half;
-                    cell(adhesive, prepared, new Envelope(x, x + half, y, y + half));
+                    cell(adhesive, prepared, new Envelope(x, x + half, y, y + half), whole);
                 }
             }
             return;
         }
-        Geometry inside = prepared.contains(square) ? square : adhesive.area().intersection(square);
+        Geometry inside = whole ? square : adhesive.area().intersection(square);
         if (inside.getArea() > 1e-12) {
             Coordinate[] points = inside.getCoordinates();
             // every point is severed from its nearest edge, so the least of the farthest distances
