@@ -2,6 +2,8 @@ package reseat.internal.fasten;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -198,10 +200,11 @@ public final class CutGeometry {
     }
 
     private List<Piece> withKeepOuts() {
-        List<Polygon> outlines = new ArrayList<>();
+        List<Coordinate[]> outlines = new ArrayList<>();
         for (Bond.KeepOut keepOut : bond.keepOuts()) {
             outlines.add(
-                    polygon("the outline of keep-out \"" + keepOut.id() + "\"", keepOut.outline()));
+                    polygon("the outline of keep-out \"" + keepOut.id() + "\"", keepOut.outline())
+                            .getCoordinates());
         }
         List<Piece> pieces = new ArrayList<>();
         for (int edge = 0; edge < edges.size(); edge++) {
@@ -210,16 +213,13 @@ public final class CutGeometry {
             for (int i = 0; i < depths.length; i++) {
                 double from = length * i / depths.length;
                 double to = length * (i + 1) / depths.length;
-                Geometry line =
-                        SHAPES.createLineString(
-                                new Coordinate[] {
-                                    edges.get(edge).pointAlong(from / length),
-                                    edges.get(edge).pointAlong(to / length)
-                                });
+                Coordinate begin = edges.get(edge).pointAlong(from / length);
+                Coordinate end = edges.get(edge).pointAlong(to / length);
                 double greatest = Double.POSITIVE_INFINITY;
                 String limiting = "";
                 for (int k = 0; k < outlines.size(); k++) {
-                    double room = Math.max(0, line.distance(outlines.get(k)) - bond.marginMm());
+                    double room =
+                            Math.max(0, distance(begin, end, outlines.get(k)) - bond.marginMm());
                     if (room < greatest) {
                         greatest = room;
                         limiting = bond.keepOuts().get(k).id();
@@ -231,6 +231,16 @@ public final class CutGeometry {
             }
         }
         return pieces;
+    }
+
+    /** Returns how far a piece of an edge lies from an area; 0 where it lies in it. */
+    private static double distance(Coordinate begin, Coordinate end, Coordinate[] ring) {
+        double distance = Double.POSITIVE_INFINITY;
+        for (int i = 0; i + 1 < ring.length; i++) {
+            distance =
+                    Math.min(distance, Distance.segmentToSegment(begin, end, ring[i], ring[i + 1]));
+        }
+        return distance > 0 && PointLocation.isInRing(begin, ring) ? 0 : distance;
     }
 
     /** Rounds off what floating point leaves, a nanometre, upwards. */
