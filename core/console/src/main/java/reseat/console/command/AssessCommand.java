@@ -15,6 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.console.sheet.Terminal;
 import reseat.model.Device;
 import reseat.model.Goal;

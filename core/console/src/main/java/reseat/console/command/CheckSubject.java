@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import reseat.check.CheckInput;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFolder;
 import reseat.device.DeviceSource;
 import reseat.device.JobFile;

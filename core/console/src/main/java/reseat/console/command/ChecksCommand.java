@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import reseat.check.CheckInfo;
+import reseat.console.load.OurPlugins;
 import reseat.console.report.ChecksPage;
 import reseat.console.sheet.Terminal;
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.model.Device;

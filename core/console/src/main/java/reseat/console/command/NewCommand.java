@@ -20,6 +20,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.spi.DeviceFamily;

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.console.sheet.Names;
 import reseat.console.sheet.PlanSheet;
 import reseat.console.sheet.Terminal;
@@ -42,6 +43,7 @@ import reseat.spi.Plugins;
             "  reseat plan samples/quill/quill.yaml --free fan --json > plan.json",
             "  reseat plan samples/quill/quill.yaml --reach storage-plug --after plan.json:5",
             "  reseat plan samples/tansy/tansy.yaml --all --time 20s",
+            "  reseat plan samples/tansy/tansy.yaml --free cell --output needs-csv",
             "",
             "A plan is proved to be the best, or says how much better one could be.",
             "Ctrl-C ends the search and prints the best plan so far."

@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.spi.DeviceFamily;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;

@@ -45,6 +45,7 @@ import picocli.CommandLine.Spec;
             ConsoleCommand.class,
             StockCommand.class,
             TodayCommand.class,
+            ScriptCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

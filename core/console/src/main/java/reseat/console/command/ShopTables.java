@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
+import reseat.console.load.OurPlugins;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
 import reseat.model.BadInputException;
@@ -25,6 +26,11 @@ final class ShopTables {
             description =
                     "Add rows to a fastener table; the file is named as the table, such as materials.csv.")
     private List<Path> rows = new ArrayList<>();
+
+    /** Returns the files with further rows. */
+    List<Path> files() {
+        return List.copyOf(rows);
+    }
 
     /** Returns the tables, with the rows of families and then those of the shop. */
     FastenerTables tables() {

@@ -1,14 +1,15 @@
 package reseat.console.command;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import reseat.console.load.OurPlugins;
 import reseat.device.StockFile;
 import reseat.model.BadInputException;
-import reseat.spi.Plugins;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 
@@ -21,13 +22,14 @@ final class StockArgs {
             description = "File that names the shop's stock; see core/docs/stock.md.")
     private Path file = Path.of("");
 
-    Stock open() throws BadInputException {
-        return open(file);
+    /** Opens the stock; {@code err} is told of plugins that were left out. */
+    Stock open(PrintWriter err) throws BadInputException {
+        return open(file, err);
     }
 
-    static Stock open(Path file) throws BadInputException {
+    static Stock open(Path file, PrintWriter err) throws BadInputException {
         try {
-            return StockFile.read(file, Plugins.bundled().stockSources()).open();
+            return StockFile.read(file, OurPlugins.get(err).stockSources()).open();
         } catch (StockException e) {
             throw refused(e);
         }

@@ -33,8 +33,8 @@ final class StockFillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        try (Stock source = StockArgs.open(from);
-                Stock stock = stockArgs.open()) {
+        try (Stock source = StockArgs.open(from, spec.commandLine().getErr());
+                Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             if (!(stock instanceof FillableStock fillable)) {
                 throw new BadInput(
                         "reseat: the lines of this stock are the shop's own; only a database"

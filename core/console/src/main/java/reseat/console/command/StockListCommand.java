@@ -39,7 +39,7 @@ final class StockListCommand implements Callable<Integer> {
     public Integer call() throws BadInputException {
         PrintWriter out = spec.commandLine().getOut();
         LocalDate today = day.day();
-        try (Stock stock = stockArgs.open()) {
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             List<StockItem> items =
                     stock.items().stream()
                             .filter(item -> !expired || !item.isGoodOn(today))

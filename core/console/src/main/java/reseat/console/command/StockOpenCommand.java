@@ -30,7 +30,7 @@ final class StockOpenCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInputException {
         PrintWriter out = spec.commandLine().getOut();
-        try (Stock stock = stockArgs.open()) {
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             List<Reservation> open = stock.open();
             if (json) {
                 out.print(

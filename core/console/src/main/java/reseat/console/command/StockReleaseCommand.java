@@ -26,7 +26,7 @@ final class StockReleaseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        try (Stock stock = stockArgs.open()) {
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             return Reserved.answer(
                     stock,
                     s -> s.release(id),

@@ -53,7 +53,7 @@ final class StockReserveCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInputException {
         Request request = request();
-        try (Stock stock = stockArgs.open()) {
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             return Reserved.answer(
                     stock,
                     s -> s.reserve(request),

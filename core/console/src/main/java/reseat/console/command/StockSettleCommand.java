@@ -32,7 +32,7 @@ final class StockSettleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        try (Stock stock = stockArgs.open()) {
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             if (!(stock instanceof SettlingStock settling)) {
                 throw new BadInput("reseat: this stock keeps its own book; nothing to settle.");
             }

@@ -29,7 +29,7 @@ final class StockUseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        try (Stock stock = stockArgs.open()) {
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
             return Reserved.answer(
                     stock,
                     s -> s.use(id),

@@ -107,7 +107,7 @@ final class TodayCommand implements Callable<Integer> {
         for (Path file : files) {
             devices.add(DeviceArgs.read(file, Optional.ofNullable(variant), err));
         }
-        try (Stock stock = stockArgs.open();
+        try (Stock stock = stockArgs.open(spec.commandLine().getErr());
                 Thinking thinking = new Thinking(err, false)) {
             if (reserve != null && stock.reservation(reserve).isPresent()) {
                 return reservedBefore(stock.reservation(reserve).get(), out);

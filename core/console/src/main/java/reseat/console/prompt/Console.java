@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import reseat.console.load.OurPlugins;
 import reseat.console.prompt.Talk.Taken;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
@@ -51,7 +52,7 @@ final class Console implements AutoCloseable {
                 first == Tongue.JS
                         ? List.of(Tongue.JS, Tongue.JAVA)
                         : List.of(Tongue.JAVA, Tongue.JS);
-        Plugins plugins = Plugins.bundled();
+        Plugins plugins = OurPlugins.quietly();
         this.bench = new Bench(folder, plugins, FastenerTables.standard(), new Shown());
         this.help = new Help(this);
         this.session = newSession();

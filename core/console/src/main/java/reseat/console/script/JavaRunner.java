@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Timer;
+import java.util.TimerTask;
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.MethodSnippet;
@@ -24,6 +26,9 @@ import reseat.script.ScriptFile;
  * were approved is the business of whoever sends them here.
  */
 final class JavaRunner implements Runner {
+
+    /** What the process ends with where a script does not end in its time. */
+    static final int LATE = 4;
 
     private static final String WARM_UP =
             "List<String> warm(CheckInput input) { return List.of(); }";
@@ -150,8 +155,19 @@ final class JavaRunner implements Runner {
 
     private Reply answer(Method run, CheckInput input, long compileMicros) {
         long start = System.nanoTime();
+        Timer alarm = new Timer("script clock", true);
+        alarm.schedule(
+                new TimerTask() {
+                    @Override
+                    public void run() {
+                        // nothing gentler stops a loop on every Java
+                        Runtime.getRuntime().halt(LATE);
+                    }
+                },
+                limits.seconds() * 1000L);
         try {
             Object result = run.invoke(null, input);
+            alarm.cancel();
             long micros = (System.nanoTime() - start) / 1000;
             if (!(result instanceof List<?> list)) {
                 return Reply.problem("run returned no list of findings", "", micros);
@@ -173,6 +189,8 @@ final class JavaRunner implements Runner {
             return Reply.problem("it threw " + JsTrouble.shown(String.valueOf(thrown)), "", micros);
         } catch (IllegalAccessException e) {
             return Reply.problem("run cannot be called", "", 0);
+        } finally {
+            alarm.cancel();
         }
     }
 }

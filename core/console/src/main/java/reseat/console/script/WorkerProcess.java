@@ -75,7 +75,7 @@ final class WorkerProcess implements AutoCloseable {
      */
     static WorkerProcess start(ScriptFile.Language language, ScriptLimits limits, Path folder)
             throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(command(language, limits));
+        ProcessBuilder builder = new ProcessBuilder(command(language, limits, folder));
         builder.environment().clear();
         builder.directory(folder.toFile());
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
@@ -102,7 +102,8 @@ final class WorkerProcess implements AutoCloseable {
         }
     }
 
-    private static List<String> command(ScriptFile.Language language, ScriptLimits limits) {
+    private static List<String> command(
+            ScriptFile.Language language, ScriptLimits limits, Path folder) {
         List<String> words = new ArrayList<>();
         words.add(
                 System.getProperty("java.home") + File.separator + "bin" + File.separator + "java");
@@ -117,6 +118,8 @@ final class WorkerProcess implements AutoCloseable {
         words.add("-XX:-UsePerfData");
         words.add("-XX:+DisableAttachMechanism");
         words.add("-Dfile.encoding=UTF-8");
+        // what the engine unpacks for itself goes the way of the folder
+        words.add("-Dpolyglot.engine.userResourceCache=" + folder);
         if (Runtime.version().feature() >= 24) {
             words.add("--enable-native-access=org.graalvm.truffle");
             words.add("--sun-misc-unsafe-memory-access=allow");
@@ -190,6 +193,8 @@ final class WorkerProcess implements AutoCloseable {
                     "it used more than "
                             + limits.heapMb()
                             + " MiB of memory, and its process was ended";
+            case JavaRunner.LATE ->
+                    "it was stopped after " + limits.seconds() + " s: it does not come to an end";
             case 0 -> "it ended its own process";
             default -> "it ended its own process (exit code " + code + ")";
         };
@@ -211,10 +216,15 @@ final class WorkerProcess implements AutoCloseable {
         return ended;
     }
 
-    /** Ends the worker. */
+    /** Ends the worker, and waits for that: its folder is cleared away next. */
     @Override
     public void close() {
         process.destroyForcibly();
         reader.shutdownNow();
+        try {
+            process.waitFor(10, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

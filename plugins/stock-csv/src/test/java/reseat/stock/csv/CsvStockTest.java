@@ -27,6 +27,7 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.StockItem;
 import reseat.testkit.StockContract;
+import reseat.testkit.StockLoad;
 
 /** The spreadsheet and its journal, with others at both. */
 class CsvStockTest {
@@ -176,6 +177,18 @@ class CsvStockTest {
         }
         assertEquals(List.of(), failed);
         assertEquals(40, stock.open().size());
+    }
+
+    @Test
+    void manyClientsNeverOversell() throws Exception {
+        try (Stock keeper = shop.fresh(StockLoad.lines(12))) {
+            StockLoad.Report report = StockLoad.run(shop::again, 16, 20, 7, n -> {});
+
+            assertEquals(320, report.wishes());
+            assertTrue(report.refused() > 0, "nobody was refused");
+            List<String> wrong = StockLoad.wrong(keeper, 12, report);
+            assertEquals(List.of(), wrong);
+        }
     }
 
     @Test

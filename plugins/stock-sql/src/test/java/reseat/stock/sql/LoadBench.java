@@ -14,14 +14,15 @@ import reseat.stock.StockException;
 import reseat.testkit.StockLoad;
 
 /**
- * 32 clients with 10,000 wishes, on each of the two databases, and on PostgreSQL with a server that
- * is killed in mid-run. core/docs/measurements-stock.md has the command.
+ * 32 clients that make 10,000 reservations and more, on each of the two databases, and on
+ * PostgreSQL with a server that is killed in mid-run. core/docs/measurements-stock.md has the
+ * command.
  */
 final class LoadBench {
 
     private static final int CLIENTS = 32;
-    private static final int EACH = 313;
-    private static final int ON_HAND = 600;
+    private static final int EACH = 375;
+    private static final int ON_HAND = 1460;
 
     private LoadBench() {}
 

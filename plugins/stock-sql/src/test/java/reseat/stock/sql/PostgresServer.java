@@ -84,7 +84,7 @@ final class PostgresServer {
                         "reseat",
                         "--auth=trust",
                         "--encoding=UTF8",
-                        "--locale=C.UTF-8");
+                        "--locale=C");
         if (!initdb.waitFor(120, TimeUnit.SECONDS) || initdb.exitValue() != 0) {
             throw new IOException("initdb failed: " + made.log());
         }

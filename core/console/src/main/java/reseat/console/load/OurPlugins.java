@@ -1,4 +1,4 @@
-package reseat.console.command;
+package reseat.console.load;
 
 import java.io.File;
 import java.io.PrintWriter;
@@ -15,14 +15,14 @@ import reseat.spi.Plugins;
  * The plugins of this process: those that ship, the shop's and the user's. They are loaded when a
  * command first needs them, once.
  */
-final class OurPlugins {
+public final class OurPlugins {
 
     private static @Nullable Plugins loaded;
 
     private OurPlugins() {}
 
     /** Returns the plugins; the first time, one line says of each that was left out why. */
-    static synchronized Plugins get(PrintWriter err) {
+    public static synchronized Plugins get(PrintWriter err) {
         Plugins plugins = loaded;
         if (plugins == null) {
             plugins = quietly();
@@ -33,7 +33,7 @@ final class OurPlugins {
     }
 
     /** Returns the plugins, and leaves it to the caller to tell what was left out. */
-    static synchronized Plugins quietly() {
+    public static synchronized Plugins quietly() {
         Plugins plugins = loaded;
         if (plugins == null) {
             plugins = Plugins.load(folders());
@@ -42,7 +42,8 @@ final class OurPlugins {
         return plugins;
     }
 
-    static List<Path> folders() {
+    /** Returns the folders that plugins are looked for in. */
+    public static List<Path> folders() {
         return folders(
                 System.getenv(),
                 System.getProperty("reseat.home", ""),

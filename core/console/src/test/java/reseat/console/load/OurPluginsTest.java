@@ -1,4 +1,4 @@
-package reseat.console.command;
+package reseat.console.load;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
