@@ -243,7 +243,7 @@ public final class ScriptHost {
         return text.lines().map(JsTrouble::shown).limit(200).collect(Collectors.joining("\n"));
     }
 
-    private static void delete(Path folder) throws IOException {
+    static void delete(Path folder) throws IOException {
         List<Path> all;
         try (Stream<Path> found = Files.walk(folder)) {
             all = found.sorted(Comparator.reverseOrder()).toList();
