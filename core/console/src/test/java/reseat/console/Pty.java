@@ -114,7 +114,8 @@ final class Pty implements AutoCloseable {
                 }
                 long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
                 if (left <= 0) {
-                    throw new AssertionError("waited in vain for \"" + wanted + "\" in:\n" + screen);
+                    throw new AssertionError(
+                            "waited in vain for \"" + wanted + "\" in:\n" + screen);
                 }
                 seen.wait(Math.min(left, 500));
             }

@@ -42,9 +42,7 @@ public final class ApiIndex {
             BufferedReader reader = new BufferedReader(new InputStreamReader(in, UTF_8));
             for (String line = reader.readLine(); line != null; line = reader.readLine()) {
                 String[] cells = line.split("\t", -1);
-                entries.add(
-                        new Entry(
-                                cells[0], cells[1], cells[2], cells[3].replace("\\n", "\n")));
+                entries.add(new Entry(cells[0], cells[1], cells[2], cells[3].replace("\\n", "\n")));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -31,17 +31,20 @@ final class ApiWords {
         return plain.startsWith("Returns ") ? plain.substring(8) : plain;
     }
 
-    /** Returns the full name of a type of the toolkit, as a class loader wants it; else the name. */
+    /**
+     * Returns the full name of a type of the toolkit, as a class loader wants it; else the name.
+     */
     static String full(String shortName) {
         String bare = shortName.replaceFirst("<.*", "");
         return ApiIndex.standard().find(bare).stream()
                 .filter(entry -> entry.member().isEmpty())
                 .map(
                         entry ->
-                                entry.type().substring(
-                                                0,
-                                                entry.type().length()
-                                                        - entry.shortType().length())
+                                entry.type()
+                                                .substring(
+                                                        0,
+                                                        entry.type().length()
+                                                                - entry.shortType().length())
                                         + entry.shortType().replace('.', '$'))
                 .findFirst()
                 .orElse(bare);

@@ -30,7 +30,8 @@ final class CheckText {
     /**
      * Prepares it.
      *
-     * @param inputs what ran without error, in the language of the check; the last one has the value
+     * @param inputs what ran without error, in the language of the check; the last one has the
+     *     value
      * @param values that value
      */
     CheckText(String id, Tongue tongue, List<Evaluation> inputs, Collection<?> values) {
@@ -168,9 +169,7 @@ final class CheckText {
         if (first instanceof Joint) {
             return js ? "`/joints/${each.id()}`" : "\"/joints/\" + each.id()";
         }
-        return first != null && Marked.hasPointer(first)
-                ? "each.pointer()"
-                : null;
+        return first != null && Marked.hasPointer(first) ? "each.pointer()" : null;
     }
 
     private static String capital(String words) {

@@ -64,7 +64,9 @@ final class Completing implements Completer {
                 }
             }
         }
-        for (Offer offer : console.session().ask(tongue, PATIENCE, List.<Offer>of(), l -> l.offers(text, cursor))) {
+        for (Offer offer :
+                console.session()
+                        .ask(tongue, PATIENCE, List.<Offer>of(), l -> l.offers(text, cursor))) {
             if (offers.stream().noneMatch(known -> known.text().equals(offer.text()))) {
                 offers.add(offer);
             }

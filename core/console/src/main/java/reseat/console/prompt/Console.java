@@ -48,7 +48,10 @@ final class Console implements AutoCloseable {
         this.places = places;
         this.terminal = terminal;
         this.prints = new PrintStream(out, true, StandardCharsets.UTF_8);
-        this.order = first == Tongue.JS ? List.of(Tongue.JS, Tongue.JAVA) : List.of(Tongue.JAVA, Tongue.JS);
+        this.order =
+                first == Tongue.JS
+                        ? List.of(Tongue.JS, Tongue.JAVA)
+                        : List.of(Tongue.JAVA, Tongue.JS);
         // tables and plugins take a moment; the prompt does not wait for them
         this.bench = CompletableFuture.supplyAsync(this::newBench, Console::onDaemon);
         this.help = new Help(this);
@@ -143,7 +146,8 @@ final class Console implements AutoCloseable {
     private Taken run(Path file, Tongue tongue, Talk to) {
         try {
             String text = Files.readString(file, StandardCharsets.UTF_8);
-            return to.runCode(tongue, text, evaluation -> complain(file.toString(), evaluation, to));
+            return to.runCode(
+                    tongue, text, evaluation -> complain(file.toString(), evaluation, to));
         } catch (IOException e) {
             to.line("Cannot read " + file + ".");
             return Taken.WRONG;

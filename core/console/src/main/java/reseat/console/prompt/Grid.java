@@ -109,7 +109,10 @@ final class Grid {
                     widest = column;
                 }
             }
-            int fair = Math.max(NARROW, Math.max(terminal.width() / 6, Heading.of(widest.field).length()));
+            int fair =
+                    Math.max(
+                            NARROW,
+                            Math.max(terminal.width() / 6, Heading.of(widest.field).length()));
             if (widest.width > fair) {
                 widest.width = Math.max(fair, widest.width - over);
             } else {

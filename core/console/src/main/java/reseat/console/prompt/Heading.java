@@ -46,6 +46,8 @@ final class Heading {
             text.append(starts ? " " : "").append(c);
         }
         String words = text.toString();
-        return words.equals(words.toUpperCase(Locale.ROOT)) ? words : words.toLowerCase(Locale.ROOT);
+        return words.equals(words.toUpperCase(Locale.ROOT))
+                ? words
+                : words.toLowerCase(Locale.ROOT);
     }
 }

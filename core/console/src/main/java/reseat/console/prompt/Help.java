@@ -37,7 +37,8 @@ final class Help {
         Words.all().forEach(word -> lines.add(row(word.usage(), word.does())));
         lines.add("");
         lines.add(ink.strong("Keys"));
-        lines.add(row("Tab", "goes on with what you type; in quotes: files, parts, joints, checks"));
+        lines.add(
+                row("Tab", "goes on with what you type; in quotes: files, parts, joints, checks"));
         lines.add(row("Esc h", "tells what the name at the cursor is"));
         lines.add(row("Ctrl-R", "searches what was typed, in earlier sessions too"));
         lines.add(row("Ctrl-C", "stops what runs; clears the line"));
@@ -87,7 +88,11 @@ final class Help {
         }
         Object value = console.session().values().get(name);
         if (value != null) {
-            return name + " is " + article(Plain.typeName(value)) + ".\n\n" + ofType(value.getClass());
+            return name
+                    + " is "
+                    + article(Plain.typeName(value))
+                    + ".\n\n"
+                    + ofType(value.getClass());
         }
         int dot = name.indexOf('.');
         Object held = dot < 0 ? null : console.session().values().get(name.substring(0, dot));
@@ -106,15 +111,21 @@ final class Help {
             return ink.strong(name + " is a member of several types")
                     + "\n"
                     + String.join(
-                            "\n", found.stream().map(e -> row(e.shortName(), e.summary())).toList());
+                            "\n",
+                            found.stream().map(e -> row(e.shortName(), e.summary())).toList());
         }
         return found.isEmpty() ? unknown(name) : entries(found);
     }
 
     private String unknown(String name) {
         List<String> known =
-                index.all().stream().flatMap(e -> List.of(e.shortName(), e.member()).stream()).toList();
-        return "Nothing here is called \"" + name + "\"" + Near.hint(name, known)
+                index.all().stream()
+                        .flatMap(e -> List.of(e.shortName(), e.member()).stream())
+                        .toList();
+        return "Nothing here is called \""
+                + name
+                + "\""
+                + Near.hint(name, known)
                 + (Near.hint(name, known).isEmpty() ? "." : "");
     }
 
@@ -125,7 +136,8 @@ final class Help {
     private String ofType(Class<?> type) {
         Class<?> known = documented(type);
         return known == null
-                ? type.getSimpleName() + " is a type of Java or of yours; its members follow after a dot and Tab."
+                ? type.getSimpleName()
+                        + " is a type of Java or of yours; its members follow after a dot and Tab."
                 : type(index.member(String.valueOf(known.getCanonicalName()), "").get(0));
     }
 
@@ -162,7 +174,9 @@ final class Help {
     /** The signature without the type that comes out, which the words tell. */
     private static String call(ApiIndex.Entry entry) {
         int open = entry.signature().indexOf('(');
-        return open < 0 ? entry.member() : entry.member() + names(entry.signature().substring(open));
+        return open < 0
+                ? entry.member()
+                : entry.member() + names(entry.signature().substring(open));
     }
 
     private static String names(String parameters) {
@@ -176,7 +190,9 @@ final class Help {
             lines.add(
                     (lines.isEmpty() ? "" : "\n")
                             + ink.strong(entry.signature())
-                            + (entry.type().equals(BENCH) ? "" : ink.quiet("  of " + entry.shortType())));
+                            + (entry.type().equals(BENCH)
+                                    ? ""
+                                    : ink.quiet("  of " + entry.shortType())));
             lines.addAll(wrapped(entry.text()));
         }
         return String.join("\n", lines);

@@ -32,7 +32,8 @@ final class JavaOffers {
             found.merge(name, offer, (a, b) -> a.fits() ? a : b);
         }
         List<Offer> offers = new ArrayList<>(found.values());
-        offers.sort(Comparator.comparing((Offer offer) -> !offer.fits()).thenComparing(Offer::text));
+        offers.sort(
+                Comparator.comparing((Offer offer) -> !offer.fits()).thenComparing(Offer::text));
         return offers;
     }
 }

@@ -47,15 +47,21 @@ final class JavaTroubles {
     private static Trouble unknown(Diag diag, List<String> lines) {
         String symbol = after(lines, "symbol:");
         String location = after(lines, "location:");
-        String type = location.replaceFirst(".* of type ", "").replaceFirst("^(class|interface) ", "");
+        String type =
+                location.replaceFirst(".* of type ", "").replaceFirst("^(class|interface) ", "");
         String name = symbol.replaceFirst("^\\w+ ", "").replaceFirst("\\(.*", "");
         boolean ours = !location.isEmpty() && !type.startsWith("$JShell");
         return Trouble.at(
-                Math.max((int) diag.getStartPosition(), (int) diag.getEndPosition() - name.length()),
+                Math.max(
+                        (int) diag.getStartPosition(), (int) diag.getEndPosition() - name.length()),
                 (int) diag.getEndPosition(),
                 "there is no "
                         + symbol
-                        + (ours ? " in " + type + Near.hint(name, Near.membersOf(ApiWords.full(type))) : ""));
+                        + (ours
+                                ? " in "
+                                        + type
+                                        + Near.hint(name, Near.membersOf(ApiWords.full(type)))
+                                : ""));
     }
 
     private static String after(List<String> lines, String label) {
@@ -78,7 +84,9 @@ final class JavaTroubles {
             return Trouble.at(
                     from,
                     from + snippet.source().stripTrailing().length(),
-                    "this cannot be used yet: " + unresolved.getSnippet().name() + " lacks something");
+                    "this cannot be used yet: "
+                            + unresolved.getSnippet().name()
+                            + " lacks something");
         }
         int line = lineIn(snippet, exception);
         int[] span = span(snippet.source(), line);

@@ -40,7 +40,8 @@ final class JsBench {
                         (name, methods) ->
                                 globals.putMember(
                                         name,
-                                        (ProxyExecutable) args -> call(bench, name, methods, args)));
+                                        (ProxyExecutable)
+                                                args -> call(bench, name, methods, args)));
     }
 
     private static @Nullable Object call(
@@ -55,7 +56,9 @@ final class JsBench {
         throw new BenchException(
                 name
                         + " cannot be called so. It takes: "
-                        + methods.stream().map(JsBench::signature).collect(Collectors.joining("; ")));
+                        + methods.stream()
+                                .map(JsBench::signature)
+                                .collect(Collectors.joining("; ")));
     }
 
     private static @Nullable Object invoke(Bench bench, Method method, Object[] args) {

@@ -103,7 +103,10 @@ final class JsLanguage implements Language {
         String code = text.strip();
         // braces around a line are an object to whoever types them, and a block to the language
         boolean object = code.startsWith("{") && code.endsWith("}");
-        return Source.newBuilder(JsContexts.JS, object ? "(" + text + ")" : JsText.redeclaring(text), "typed")
+        return Source.newBuilder(
+                        JsContexts.JS,
+                        object ? "(" + text + ")" : JsText.redeclaring(text),
+                        "typed")
                 .buildLiteral();
     }
 
@@ -119,7 +122,9 @@ final class JsLanguage implements Language {
                 if (!e.isSyntaxError() || !source.getCharacters().toString().startsWith("(")) {
                     throw e;
                 }
-                source = Source.newBuilder(JsContexts.JS, JsText.redeclaring(text), "typed").buildLiteral();
+                source =
+                        Source.newBuilder(JsContexts.JS, JsText.redeclaring(text), "typed")
+                                .buildLiteral();
                 value = context().eval(source);
             }
             return outcome(text, value);
@@ -138,9 +143,7 @@ final class JsLanguage implements Language {
 
     private Outcome outcome(String text, Value value) {
         if (value.isNull()) {
-            return value.toString().equals("undefined")
-                    ? declared(text)
-                    : Outcome.value(null, "");
+            return value.toString().equals("undefined") ? declared(text) : Outcome.value(null, "");
         }
         Matcher name = NAME.matcher(text);
         if (name.matches() && globals().hasMember(name.group(1))) {

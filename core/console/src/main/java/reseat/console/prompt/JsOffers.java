@@ -13,10 +13,35 @@ final class JsOffers {
 
     private static final List<String> WORDS =
             List.of(
-                    "const", "let", "function", "for", "if", "else", "while", "return", "new", "of",
-                    "throw", "try", "catch", "switch", "case", "typeof", "true", "false", "null",
-                    "undefined", "JSON", "Math", "Object", "Array", "Map", "Set", "Number",
-                    "String", "RegExp");
+                    "const",
+                    "let",
+                    "function",
+                    "for",
+                    "if",
+                    "else",
+                    "while",
+                    "return",
+                    "new",
+                    "of",
+                    "throw",
+                    "try",
+                    "catch",
+                    "switch",
+                    "case",
+                    "typeof",
+                    "true",
+                    "false",
+                    "null",
+                    "undefined",
+                    "JSON",
+                    "Math",
+                    "Object",
+                    "Array",
+                    "Map",
+                    "Set",
+                    "Number",
+                    "String",
+                    "RegExp");
 
     private final Value globals;
     private final Set<String> ours;
@@ -53,7 +78,13 @@ final class JsOffers {
         JsBench.methods()
                 .forEach(
                         (name, methods) ->
-                                offers.add(new Offer(start, call(name, methods), ApiWords.ofFunction(name), true, "")));
+                                offers.add(
+                                        new Offer(
+                                                start,
+                                                call(name, methods),
+                                                ApiWords.ofFunction(name),
+                                                true,
+                                                "")));
         WORDS.forEach(word -> offers.add(Offer.name(start, word, "")));
         offers.sort(Comparator.comparing((Offer o) -> !o.fits()).thenComparing(Offer::text));
         return offers;
@@ -68,7 +99,6 @@ final class JsOffers {
     }
 
     static String call(String name, List<Method> methods) {
-        return name
-                + (methods.stream().allMatch(m -> m.getParameterCount() == 0) ? "()" : "(");
+        return name + (methods.stream().allMatch(m -> m.getParameterCount() == 0) ? "()" : "(");
     }
 }

@@ -34,7 +34,8 @@ final class JsText {
             } else if (c == ';' || c == '\n') {
                 fresh = true;
             } else if (depth == 0 && fresh && matcher.region(at, text.length()).lookingAt()) {
-                changed.replace(at, matcher.end(1), matcher.group(1).equals("let") ? "var" : "var  ");
+                changed.replace(
+                        at, matcher.end(1), matcher.group(1).equals("let") ? "var" : "var  ");
                 fresh = false;
                 at = matcher.end(1) - 1;
             } else if (!Character.isWhitespace(c)) {

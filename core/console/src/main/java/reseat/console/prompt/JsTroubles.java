@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 final class JsTroubles {
 
     private static final Pattern UNKNOWN =
-            Pattern.compile("invokeMember \\((\\w+)\\) on ([\\w.$]+) failed due to: Unknown identifier");
+            Pattern.compile(
+                    "invokeMember \\((\\w+)\\) on ([\\w.$]+) failed due to: Unknown identifier");
     private static final int FRAMES = 12;
 
     private JsTroubles() {}
@@ -32,7 +33,10 @@ final class JsTroubles {
             return new Trouble(-1, -1, message, details);
         }
         return new Trouble(
-                section.getCharIndex() + shift, section.getCharEndIndex() + shift, message, details);
+                section.getCharIndex() + shift,
+                section.getCharEndIndex() + shift,
+                message,
+                details);
     }
 
     /** Points at the name itself, and names the nearest one that there is. */

@@ -54,7 +54,9 @@ final class Keep {
         }
         Path file = console.folder().resolve(plain);
         StringBuilder text = new StringBuilder();
-        text.append("// Kept from a session of the console; \"follow ").append(plain).append("\" runs it.\n");
+        text.append("// Kept from a session of the console; \"follow ")
+                .append(plain)
+                .append("\" runs it.\n");
         for (Evaluation each : inputs) {
             text.append(each.text().stripTrailing()).append('\n');
         }
@@ -63,7 +65,8 @@ final class Keep {
 
     private Taken check(String id) throws IOException {
         if (!ID.matcher(id).matches()) {
-            talk.line("keep check wants an id in lower case with hyphens: keep check screw-near-cell");
+            talk.line(
+                    "keep check wants an id in lower case with hyphens: keep check screw-near-cell");
             return Taken.WRONG;
         }
         List<Evaluation> inputs = fine(talk.tongue());
@@ -75,7 +78,8 @@ final class Keep {
             return Taken.WRONG;
         }
         if (read.isEmpty()) {
-            talk.line("Read a device first: the check is kept with the device that it was tried on.");
+            talk.line(
+                    "Read a device first: the check is kept with the device that it was tried on.");
             return Taken.WRONG;
         }
         Optional<String> script = new CheckText(id, talk.tongue(), inputs, values).text();

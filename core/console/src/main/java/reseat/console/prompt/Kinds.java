@@ -21,16 +21,41 @@ final class Kinds {
 
     private static final List<String> ARRAY =
             List.of(
-                    "at(", "concat(", "entries()", "every(", "filter(", "find(", "findIndex(",
-                    "flatMap(", "forEach(", "includes(", "indexOf(", "join(", "length", "map(",
-                    "reduce(", "slice(", "some(");
+                    "at(",
+                    "concat(",
+                    "entries()",
+                    "every(",
+                    "filter(",
+                    "find(",
+                    "findIndex(",
+                    "flatMap(",
+                    "forEach(",
+                    "includes(",
+                    "indexOf(",
+                    "join(",
+                    "length",
+                    "map(",
+                    "reduce(",
+                    "slice(",
+                    "some(");
     private static final List<String> MAP =
             List.of("entries()", "forEach(", "get(", "has(", "keys()", "size", "values()");
     private static final List<String> TEXT =
             List.of(
-                    "endsWith(", "includes(", "indexOf(", "length", "match(", "padEnd(",
-                    "padStart(", "replace(", "slice(", "split(", "startsWith(", "toLowerCase()",
-                    "toUpperCase()", "trim()");
+                    "endsWith(",
+                    "includes(",
+                    "indexOf(",
+                    "length",
+                    "match(",
+                    "padEnd(",
+                    "padStart(",
+                    "replace(",
+                    "slice(",
+                    "split(",
+                    "startsWith(",
+                    "toLowerCase()",
+                    "toUpperCase()",
+                    "trim()");
     private static final Set<String> SAME = Set.of("filter", "slice", "concat");
     private static final Set<String> ELEMENT = Set.of("at", "find", "get", "orElse");
 
@@ -79,7 +104,9 @@ final class Kinds {
         Value inner =
                 next.called()
                         ? null
-                        : next.name().isEmpty() && value.hasArrayElements() && value.getArraySize() > 0
+                        : next.name().isEmpty()
+                                        && value.hasArrayElements()
+                                        && value.getArraySize() > 0
                                 ? value.getArrayElement(0)
                                 : value.hasMembers() ? value.getMember(next.name()) : null;
         if (inner == null || inner.isNull()) {
@@ -150,14 +177,19 @@ final class Kinds {
                     .forEach(
                             (name, methods) ->
                                     members.put(
-                                            JsOffers.call(name, methods),
-                                            ApiWords.of(raw, name)));
+                                            JsOffers.call(name, methods), ApiWords.of(raw, name)));
         }
         return members;
     }
 
     private static boolean isWorthNaming(String name) {
-        return !Set.of("equals", "hashCode", "compareTo", "toString", "describeConstable", "getDeclaringClass")
+        return !Set.of(
+                        "equals",
+                        "hashCode",
+                        "compareTo",
+                        "toString",
+                        "describeConstable",
+                        "getDeclaringClass")
                 .contains(name);
     }
 
@@ -196,5 +228,4 @@ final class Kinds {
             return null;
         }
     }
-
 }

@@ -39,7 +39,11 @@ final class Pager {
     private void pages(List<String> lines, int page) throws IOException {
         int shown = print(lines, 0, page);
         while (shown < lines.size()) {
-            String foot = shown + " of " + lines.size() + " lines: blank goes on, Enter one line, a all, q no more";
+            String foot =
+                    shown
+                            + " of "
+                            + lines.size()
+                            + " lines: blank goes on, Enter one line, a all, q no more";
             terminal.writer().print(ink.quiet(foot));
             terminal.writer().flush();
             int key = terminal.reader().read();

@@ -6,7 +6,10 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import reseat.console.prompt.Talk.Taken;
 
-/** Takes what comes through a pipe or with an option: no prompt, no history, the first error ends it. */
+/**
+ * Takes what comes through a pipe or with an option: no prompt, no history, the first error ends
+ * it.
+ */
 final class Piped {
 
     private static final int WRONG = 2;

@@ -102,7 +102,9 @@ final class Plain {
         fields.put("base", device.base());
         fields.put("parts", device.parts().size());
         fields.put("joints", device.joints().size());
-        fields.put("screws", device.joints().values().stream().filter(j -> j.seat().isPresent()).count());
+        fields.put(
+                "screws",
+                device.joints().values().stream().filter(j -> j.seat().isPresent()).count());
         fields.put("supplies", device.supplies().size());
         return fields;
     }

@@ -158,9 +158,7 @@ final class Prompt {
     }
 
     private boolean isComplete(Tongue tongue, String text) {
-        return text.isBlank()
-                || talk.isWord(text)
-                || console.session().isComplete(tongue, text);
+        return text.isBlank() || talk.isWord(text) || console.session().isComplete(tongue, text);
     }
 
     /** Shows what the name at the cursor is, above the line being typed. */

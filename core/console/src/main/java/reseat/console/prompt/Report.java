@@ -32,7 +32,8 @@ final class Report {
         String title = view.title(outcome.value());
         if (outcome.brief()) {
             return label(outcome.name(), title.isEmpty() ? "" : title + dot())
-                    + shortened(view.cell(outcome.value()), outcome.name().length() + title.length());
+                    + shortened(
+                            view.cell(outcome.value()), outcome.name().length() + title.length());
         }
         String body = outcome.value() == null ? "null" : view.of(outcome.value());
         if (title.isEmpty() && !body.contains("\n")) {

@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.console.prompt.Language.LanguageMissing;
 
 /**
- * One session: what was typed, and the values it made, in all languages. Code runs on one thread
- * of the session, one text after the other. Safe for use by several threads.
+ * One session: what was typed, and the values it made, in all languages. Code runs on one thread of
+ * the session, one text after the other. Safe for use by several threads.
  */
 final class Session implements AutoCloseable {
 

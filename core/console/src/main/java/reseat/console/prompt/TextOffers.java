@@ -56,7 +56,8 @@ final class TextOffers {
         List<Device> devices = bench.devicesRead();
         for (int i = devices.size() - 1; i >= 0; i--) {
             Device device = devices.get(i);
-            device.parts().forEach((id, p) -> known.putIfAbsent(id, new String[] {p.name(), "parts"}));
+            device.parts()
+                    .forEach((id, p) -> known.putIfAbsent(id, new String[] {p.name(), "parts"}));
             device.joints()
                     .forEach((id, j) -> known.putIfAbsent(id, new String[] {j.name(), "joints"}));
         }
@@ -78,7 +79,8 @@ final class TextOffers {
         String start = spot.word().substring(slash + 1);
         Path in = lead.isEmpty() ? folder : folder.resolve(lead);
         List<Offer> offers = new ArrayList<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(in.toString().isEmpty() ? Path.of(".") : in)) {
+        try (DirectoryStream<Path> files =
+                Files.newDirectoryStream(in.toString().isEmpty() ? Path.of(".") : in)) {
             for (Path file : files) {
                 String name = String.valueOf(file.getFileName());
                 if (name.startsWith(start) && (!name.startsWith(".") || !start.isEmpty())) {

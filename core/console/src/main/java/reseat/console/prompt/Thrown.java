@@ -14,7 +14,9 @@ final class Thrown {
 
     private Thrown() {}
 
-    /** Returns a message for the person who typed; those of our own exceptions speak for themselves. */
+    /**
+     * Returns a message for the person who typed; those of our own exceptions speak for themselves.
+     */
     static String message(Throwable thrown) {
         String message = thrown.getMessage();
         if (thrown instanceof NoSuchFileException missing) {

@@ -43,9 +43,7 @@ final class Tree {
             lines.add(
                     ink.quiet(lead + twig)
                             + label
-                            + (words.isEmpty()
-                                    ? ""
-                                    : "  " + cut(words, terminal.width() - used)));
+                            + (words.isEmpty() ? "" : "  " + cut(words, terminal.width() - used)));
             if (inner != null) {
                 branches(inner, lead + below, depth + 1);
             }

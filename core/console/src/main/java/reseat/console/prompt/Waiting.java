@@ -12,7 +12,10 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.terminal.Terminal.SignalHandler;
 
-/** Waits at a terminal while something runs; Ctrl-C stops it, and what will not stop can be given up. */
+/**
+ * Waits at a terminal while something runs; Ctrl-C stops it, and what will not stop can be given
+ * up.
+ */
 final class Waiting implements Talk.Runner {
 
     private static final long LOOK_MS = 50;
@@ -80,7 +83,7 @@ final class Waiting implements Talk.Runner {
         terminal.writer()
                 .print(
                         "\nIt does not stop: Java code that does not listen. Give this session up?"
-                            + "\nIts variables are lost, what was typed stays in the history. [y/n] ");
+                                + "\nIts variables are lost, what was typed stays in the history. [y/n] ");
         terminal.writer().flush();
         Attributes before = terminal.enterRawMode();
         try {

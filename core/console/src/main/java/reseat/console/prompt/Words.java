@@ -22,7 +22,10 @@ final class Words {
         TYPED("[TEXT]", "what was typed in this session, with its numbers", false),
         AGAIN("NUMBER", "run what was typed under a number once more", true),
         FOLLOW("FILE", "run a file of code in this session", true),
-        KEEP("FILE | check NAME", "keep this session as a script, or as a check with its device", true),
+        KEEP(
+                "FILE | check NAME",
+                "keep this session as a script, or as a check with its device",
+                true),
         TIMING("on | off", "tell how long each input takes", true),
         CALLS("", "the calls that led to the last error", false),
         FRESH("", "begin anew: forget what was made", false),
@@ -143,7 +146,8 @@ final class Words {
 
     private static String line(Evaluation each) {
         String lead = String.format(Locale.ROOT, "%4d  %-4s  ", each.input(), each.tongue().word());
-        String mark = each.isFine() ? "" : "   (" + each.status().name().toLowerCase(Locale.ROOT) + ")";
+        String mark =
+                each.isFine() ? "" : "   (" + each.status().name().toLowerCase(Locale.ROOT) + ")";
         return lead + each.text().replace("\n", "\n" + " ".repeat(lead.length())) + mark;
     }
 
@@ -173,7 +177,8 @@ final class Words {
     private Taken calls() {
         List<String> details =
                 talk.troubles().stream().flatMap(trouble -> trouble.details().stream()).toList();
-        talk.show(details.isEmpty() ? "The last input led to no error." : String.join("\n", details));
+        talk.show(
+                details.isEmpty() ? "The last input led to no error." : String.join("\n", details));
         return Taken.FINE;
     }
 

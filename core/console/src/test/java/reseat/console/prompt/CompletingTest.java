@@ -67,9 +67,9 @@ class CompletingTest {
         Offer offer =
                 new Completing(console, Tongue.JS)
                         .offers(text, text.length()).stream()
-                        .filter(each -> each.text().equals("origin("))
-                        .findFirst()
-                        .orElseThrow();
+                                .filter(each -> each.text().equals("origin("))
+                                .findFirst()
+                                .orElseThrow();
 
         assertTrue(offer.says().startsWith("where a fact was read"), offer.says());
     }
@@ -99,7 +99,9 @@ class CompletingTest {
 
     @Test
     void completionRunsNoCode() {
-        console.session().evaluate(Tongue.JS, "let ran = 0; function go() { ran++; return q }").join();
+        console.session()
+                .evaluate(Tongue.JS, "let ran = 0; function go() { ran++; return q }")
+                .join();
 
         offered(Tongue.JS, "go().par");
 

@@ -27,7 +27,8 @@ class PointingTest {
     void tellsLineAndColumnWhereNobodySits() {
         assertEquals(
                 "input:2:3: wrong\n  c d\n    ^",
-                new Pointing(Terminal.none(), 0).told("input", "a b\nc d", Trouble.at(6, 7, "wrong")));
+                new Pointing(Terminal.none(), 0)
+                        .told("input", "a b\nc d", Trouble.at(6, 7, "wrong")));
     }
 
     @Test

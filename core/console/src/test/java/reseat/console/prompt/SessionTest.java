@@ -91,9 +91,7 @@ class SessionTest {
     void theTypeThatCrossesIsTheOneThatIsThere() {
         js("let screws = facts(device('tansy/tansy.yaml')).screws()");
 
-        assertEquals(
-                value(js("screws[0].joint()")),
-                value(java("screws.get(0).joint()")));
+        assertEquals(value(js("screws[0].joint()")), value(java("screws.get(0).joint()")));
     }
 
     @Test
@@ -155,8 +153,7 @@ class SessionTest {
     void whatRunsCanBeStoppedAndTheSessionGoesOn() throws InterruptedException {
         js("let before = 41");
         for (Tongue tongue : Tongue.values()) {
-            CompletableFuture<Evaluation> running =
-                    session.evaluate(tongue, "while (true) { }");
+            CompletableFuture<Evaluation> running = session.evaluate(tongue, "while (true) { }");
             while (!running.isDone()) {
                 session.stop();
                 Thread.sleep(300);
