@@ -98,11 +98,6 @@ public final class Bench {
         return shelf.seen();
     }
 
-    /** Returns the file that a device was read from on this bench; empty if it was not. */
-    public Optional<Path> fileOf(Device device) {
-        return shelf.fileOf(device);
-    }
-
     /**
      * Plans the cheapest way to a goal and back; the simulator has agreed with the plan. Thinks for
      * five seconds at most; an interrupt ends it with the best plan so far.
