@@ -26,7 +26,7 @@ import reseat.script.Bench;
 /** Java, run in this process by the shell that every Java brings along. */
 final class JavaLanguage implements Language {
 
-    private final Bench bench;
+    private final Supplier<Bench> bench;
     private final Supplier<String> nextName;
     private final PrintStream out;
     private final LiveControl control = new LiveControl(Bench.class.getClassLoader());
@@ -48,7 +48,7 @@ final class JavaLanguage implements Language {
      * @param nextName gives names to values that have none
      * @param out gets what code prints
      */
-    JavaLanguage(Bench bench, Supplier<String> nextName, PrintStream out) {
+    JavaLanguage(Supplier<Bench> bench, Supplier<String> nextName, PrintStream out) {
         this.bench = bench;
         this.nextName = nextName;
         this.out = out;
@@ -78,7 +78,7 @@ final class JavaLanguage implements Language {
         offers = new JavaOffers(made);
         JavaPrelude.imports().forEach(line -> start(made, line));
         start(made, JavaPrelude.bench());
-        put(made, JavaPrelude.BENCH, bench);
+        put(made, JavaPrelude.BENCH, bench.get());
         JavaPrelude.functions().forEach(line -> start(made, line));
         made.snippets().map(Snippet::id).forEach(started::add);
         offers.names(JavaPrelude.BENCH + ".", JavaPrelude.BENCH.length() + 1);
