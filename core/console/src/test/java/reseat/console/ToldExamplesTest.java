@@ -104,7 +104,7 @@ class ToldExamplesTest {
         if (word.endsWith(".yaml") && makes(example)) {
             return folder.resolve(word).toString();
         }
-        if (word.startsWith("samples/")) {
+        if (word.startsWith("samples/") || word.matches("scripts(/.*)?")) {
             return ROOT.resolve(word).toString();
         }
         if (word.matches("[a-z]+\\.json(:[0-9]+)?")) {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -19,6 +20,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import reseat.check.CheckInput;
 import reseat.script.ScriptFile;
 
@@ -41,6 +44,7 @@ final class WorkerProcess implements AutoCloseable {
     private final ScriptFile.Language language;
     private final Path folder;
     private boolean greeted;
+    private volatile boolean ready;
     private final ExecutorService reader =
             Executors.newSingleThreadExecutor(
                     task -> {
@@ -100,6 +104,7 @@ final class WorkerProcess implements AutoCloseable {
         if (!said.equals(Worker.READY)) {
             throw new Gone(said);
         }
+        ready = true;
     }
 
     private static List<String> command(
@@ -125,7 +130,12 @@ final class WorkerProcess implements AutoCloseable {
             words.add("--sun-misc-unsafe-memory-access=allow");
         }
         words.add("--module-path");
-        words.add(System.getProperty("jdk.module.path", ""));
+        words.add(
+                Arrays.stream(
+                                System.getProperty("jdk.module.path", "")
+                                        .split(Pattern.quote(File.pathSeparator), -1))
+                        .map(entry -> Path.of(entry).toAbsolutePath().toString())
+                        .collect(Collectors.joining(File.pathSeparator)));
         if (language == ScriptFile.Language.JAVA) {
             words.add("--add-modules");
             words.add("java.se,jdk.jshell");
@@ -174,11 +184,10 @@ final class WorkerProcess implements AutoCloseable {
                             + limits.seconds()
                             + " s: it does not come to an end, and its process had to be ended");
         } catch (ExecutionException e) {
-            boolean ended = kill();
-            throw new Gone(
-                    ended
-                            ? death()
-                            : "it answered what nobody can read, and its process was ended");
+            if (!kill()) {
+                throw new Gone("it answered what nobody can read, and its process was ended");
+            }
+            throw new Gone(ready ? death() : "no process for it could be started; " + death());
         } catch (InterruptedException e) {
             kill();
             Thread.currentThread().interrupt();
