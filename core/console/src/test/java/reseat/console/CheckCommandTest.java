@@ -37,16 +37,22 @@ class CheckCommandTest {
     }
 
     @Test
-    void checksAFolderTree() {
-        Ran ran = Ran.reseat("check", "../../samples");
+    void checksAFolderTree() throws Exception {
+        Path shop = Files.createDirectories(folder.resolve("shop/slates"));
+        Files.copy(Path.of(SORREL), shop.resolve("sorrel.yaml"));
+        Files.copy(Path.of(TANSY), shop.resolve("tansy.yaml"));
+        Files.writeString(shop.resolve("notes.yaml"), "call: again");
+        Ran ran = Ran.reseat("check", folder.resolve("shop").toString());
 
         assertEquals(1, ran.code(), ran.err());
-        assertTrue(ran.out().contains("\n4 devices, 9 with their variants: "), ran.out());
+        assertTrue(ran.out().contains("\n2 devices, 4 with their variants: "), ran.out());
     }
 
     @Test
     void filesThatLackAVariantArePassedOverInAFolder() {
-        Ran ran = Ran.reseat("check", "../../samples", "--variant", "lte");
+        Ran ran =
+                Ran.reseat(
+                        "check", "../../samples/sorrel", "../../samples/tansy", "--variant", "lte");
 
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().endsWith("sorrel (lte): nothing found\n"), ran.out());
