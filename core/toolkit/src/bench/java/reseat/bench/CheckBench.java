@@ -43,7 +43,7 @@ import reseat.model.Seat;
  */
 public final class CheckBench {
 
-    private static final int ROUNDS = 5;
+    private static final int ROUNDS = 3;
 
     private final PrintStream out;
     private final List<Path> files;
@@ -56,14 +56,14 @@ public final class CheckBench {
     /**
      * Runs the bench.
      *
-     * @param args number of devices, and the folder of the test kit's classes
+     * @param args number of devices, the folder of the test kit's classes, and json or yaml; both if left out
      * @throws Exception when the devices cannot be generated
      */
     public static void main(String[] args) throws Exception {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         int count = Integer.parseInt(args[0]);
         List<Device> devices = generated(count, Path.of(args[1]));
-        for (String form : List.of("json", "yaml")) {
+        for (String form : args.length > 2 ? List.of(args[2]) : List.of("json", "yaml")) {
             Path folder = Files.createTempDirectory("reseat-bench");
             try {
                 List<Path> files = new ArrayList<>();
@@ -87,11 +87,15 @@ public final class CheckBench {
         double[] one = new double[ROUNDS];
         double[] two = new double[ROUNDS];
         double[] readTwo = new double[ROUNDS];
+        double[] cpu = new double[ROUNDS];
         double heap = 0;
         long findings = 0;
         for (int round = -1; round < ROUNDS; round++) {
+            double before = processor();
             double r = seconds(this::readAll);
+            double between = processor();
             double a = seconds(() -> check(1, true));
+            double after = processor();
             peaks(true);
             CheckReport[] report = new CheckReport[1];
             double b = seconds(() -> report[0] = check(2, true));
@@ -103,16 +107,20 @@ public final class CheckBench {
             }
             out.printf(
                     Locale.ROOT,
-                    "%s,read %.2f s,1 thread %.2f s,2 threads %.2f s,read with 2 threads %.2f s,peak heap %.0f MB%n",
+                    "%s,read %.2f s (processor %.2f),1 thread %.2f s (processor %.2f),2 threads %.2f s,read with 2 threads"
+                            + " %.2f s,peak heap %.0f MB%n",
                     round < 0 ? "warm-up" : "round " + (round + 1),
                     r,
+                    between - before,
                     a,
+                    after - between,
                     b,
                     c,
                     mb);
             if (round >= 0) {
                 read[round] = r;
                 one[round] = a;
+                cpu[round] = (after - between) / (between - before);
                 two[round] = b;
                 readTwo[round] = c;
                 heap = Math.max(heap, mb);
@@ -124,13 +132,14 @@ public final class CheckBench {
         out.printf(
                 Locale.ROOT,
                 "medians: read %.0f devices/s; checked %.0f devices/s with 1 thread, %.0f with 2; speed-up %.2f"
-                        + " (merely reading %.2f); time to reading %.2f; peak heap %.0f MB, peak resident %.0f MB; findings %d%n",
+                        + " (merely reading %.2f); time to reading %.2f (processor time %.2f); peak heap %.0f MB, peak resident %.0f MB; findings %d%n",
                 files.size() / r,
                 files.size() / a,
                 files.size() / b,
                 a / b,
                 r / median(readTwo),
                 a / r,
+                median(cpu),
                 heap,
                 resident(),
                 findings);
@@ -153,6 +162,13 @@ public final class CheckBench {
         long begun = System.nanoTime();
         what.run();
         return (System.nanoTime() - begun) / 1e9;
+    }
+
+    /** Processor time of all threads of this process; other loads do not count in it. */
+    private static double processor() {
+        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+                        .getProcessCpuTime()
+                / 1e9;
     }
 
     private static double median(double[] values) {

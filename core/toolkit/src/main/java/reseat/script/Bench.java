@@ -3,6 +3,7 @@ package reseat.script;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,11 +96,6 @@ public final class Bench {
     /** Returns the devices that this bench has read so far, the latest last. */
     public List<Device> devicesRead() {
         return shelf.seen();
-    }
-
-    /** Returns the file that a device was read from on this bench; empty if it was not. */
-    public Optional<Path> fileOf(Device device) {
-        return shelf.fileOf(device);
     }
 
     /**
@@ -203,19 +199,11 @@ public final class Bench {
      * @param name name of the table, such as {@code threads}
      */
     public List<TableRow> table(String name) {
-        FastenerTable table =
+        List<String> known =
+                Arrays.stream(FastenerTable.values()).map(FastenerTable::title).toList();
+        return tables.rows(
                 FastenerTable.named(name)
-                        .orElseThrow(
-                                () ->
-                                        new BenchException(
-                                                Nearest.unknown(
-                                                        "Reseat",
-                                                        "fastener table",
-                                                        name,
-                                                        Arrays.stream(FastenerTable.values())
-                                                                .map(FastenerTable::title)
-                                                                .toList())));
-        return tables.rows(table);
+                        .orElseThrow(() -> none("Reseat", "fastener table", name, known)));
     }
 
     /** Returns what the checks on this bench say of themselves. */
@@ -241,20 +229,12 @@ public final class Bench {
      * @return findings, worst first
      */
     public List<Finding> check(Device device, String id) {
+        List<String> known = checks().stream().map(CheckInfo::id).toList();
         Check wanted =
                 checks.stream()
                         .filter(check -> check.info().id().equals(id))
                         .findFirst()
-                        .orElseThrow(
-                                () ->
-                                        new BenchException(
-                                                Nearest.unknown(
-                                                        "This bench",
-                                                        "check",
-                                                        id,
-                                                        checks().stream()
-                                                                .map(CheckInfo::id)
-                                                                .toList())));
+                        .orElseThrow(() -> none("This bench", "check", id, known));
         return wanted.on(CheckInput.of(device, tables)).stream().sorted().toList();
     }
 
@@ -287,25 +267,22 @@ public final class Bench {
      * @param settings its settings, by name
      */
     public Stock stock(String source, Map<String, String> settings) {
+        List<String> known = sources.stream().map(StockSource::id).toList();
         StockSource wanted =
                 sources.stream()
                         .filter(each -> each.id().equals(source))
                         .findFirst()
-                        .orElseThrow(
-                                () ->
-                                        new BenchException(
-                                                Nearest.unknown(
-                                                        "This bench",
-                                                        "sort of stock",
-                                                        source,
-                                                        sources.stream()
-                                                                .map(StockSource::id)
-                                                                .toList())));
+                        .orElseThrow(() -> none("This bench", "sort of stock", source, known));
         try {
             return wanted.open(settings, shelf.folder());
         } catch (StockException e) {
             throw new BenchException(String.valueOf(e.getMessage()), e);
         }
+    }
+
+    private static BenchException none(
+            String who, String what, String wanted, Collection<String> known) {
+        return new BenchException(Nearest.unknown(who, what, wanted, known));
     }
 
     /**

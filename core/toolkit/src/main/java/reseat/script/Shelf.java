@@ -71,13 +71,6 @@ final class Shelf {
         return seen.stream().map(Seen::device).toList();
     }
 
-    synchronized Optional<Path> fileOf(Device device) {
-        return seen.stream()
-                .filter(each -> each.device().equals(device))
-                .map(Seen::file)
-                .findFirst();
-    }
-
     /** Keeps the latest reading of each device. */
     private synchronized Device remember(Device device, Path file) {
         seen.removeIf(

@@ -16,6 +16,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.load.OurPlugins;
+import reseat.console.load.PluginFailed;
 import reseat.console.sheet.Terminal;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -123,8 +124,14 @@ final class AssessCommand implements Callable<Integer> {
         Path file = stated;
         Map<String, String> said = file == null ? Map.of() : StatedFile.read(file);
         try {
-            return method.assess(device, said, goal -> plan(device, goal));
-        } catch (IllegalArgumentException e) {
+            return OurPlugins.asked(
+                    method,
+                    "method " + method.id(),
+                    () -> method.assess(device, said, goal -> plan(device, goal)));
+        } catch (PluginFailed failed) {
+            if (!(failed.getCause() instanceof IllegalArgumentException e)) {
+                throw failed;
+            }
             throw new BadInput(
                     "reseat: "
                             + method.id()

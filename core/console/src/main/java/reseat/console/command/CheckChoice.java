@@ -13,8 +13,6 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Checks;
-import reseat.check.Finding;
-import reseat.spi.DeviceFamily;
 import reseat.spi.Plugins;
 
 /** Which checks to run, and how they are set. */
@@ -40,31 +38,11 @@ final class CheckChoice {
             description = "Set a parameter of a check, such as protrusion-into-hazard.nearMm=0.3.")
     private List<String> settings = new ArrayList<>();
 
-    /**
-     * Returns all checks that there are: those that ship, then those of plugins, then those of
-     * families, which look at their own devices alone.
-     */
+    /** Returns all checks that there are: those that ship, then those of plugins. */
     static List<Check> all(Plugins plugins) {
         List<Check> all = new ArrayList<>(Checks.builtIn());
         all.addAll(plugins.checks());
-        for (DeviceFamily family : plugins.families()) {
-            family.checks().forEach(check -> all.add(new OfFamily(family.id(), check)));
-        }
         return all;
-    }
-
-    /** A check for the devices of one family. */
-    private record OfFamily(String family, Check check) implements Check {
-
-        @Override
-        public CheckInfo info() {
-            return check.info();
-        }
-
-        @Override
-        public List<Finding> run(CheckInput input) {
-            return input.device().family().equals(family) ? check.run(input) : List.of();
-        }
     }
 
     /** Returns what a check says of itself; empty where it cannot, which the runner tells. */

@@ -137,7 +137,7 @@ final class CheckCommand implements Callable<Integer> {
         List<KnownFinding> accepted = known.read();
         Optional<List<StockItem>> stock = stock(err);
         List<DeviceSource> sources = new ArrayList<>();
-        for (DeviceSource source : subject.sources(shop.tables(plugins.families()), err)) {
+        for (DeviceSource source : subject.sources(shop.tables(), err)) {
             sources.add(source.with((CheckInput input) -> more(input, stock)));
         }
 

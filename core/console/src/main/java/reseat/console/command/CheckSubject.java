@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -76,8 +75,7 @@ final class CheckSubject {
     private @Nullable Path jobFile;
 
     /** Returns the files to check, or ends the command where there is none. */
-    List<DeviceSource> sources(Function<Device, FastenerTables> tables, PrintWriter err)
-            throws BadInputException {
+    List<DeviceSource> sources(FastenerTables tables, PrintWriter err) throws BadInputException {
         if (planFile == null && free.isEmpty() && jobFile == null) {
             return files(tables, OurPlugins.get(err).families());
         }
@@ -91,12 +89,11 @@ final class CheckSubject {
         return List.of(one(paths.get(0), tables, err));
     }
 
-    private List<DeviceSource> files(
-            Function<Device, FastenerTables> tables, List<DeviceFamily> families) {
+    private List<DeviceSource> files(FastenerTables tables, List<DeviceFamily> families) {
         Map<Path, DeviceSource> files = new LinkedHashMap<>();
         for (Path path : paths) {
             if (!Files.isDirectory(path)) {
-                DeviceSource source = DeviceSource.of(path, families).withTables(tables);
+                DeviceSource source = DeviceSource.of(path, families).withTables(d -> tables);
                 files.putIfAbsent(
                         key(path), variant == null ? source : source.only(Optional.of(variant)));
                 continue;
@@ -106,7 +103,7 @@ final class CheckSubject {
                 throw new BadInput("reseat: there is no device file in " + path + ".");
             }
             for (Path each : found) {
-                DeviceSource source = DeviceSource.of(each, families).withTables(tables);
+                DeviceSource source = DeviceSource.of(each, families).withTables(d -> tables);
                 files.putIfAbsent(
                         key(each), variant == null ? source : source.onlyIfThere(variant));
             }
@@ -126,7 +123,7 @@ final class CheckSubject {
         }
     }
 
-    private DeviceSource one(Path file, Function<Device, FastenerTables> tables, PrintWriter err)
+    private DeviceSource one(Path file, FastenerTables tables, PrintWriter err)
             throws BadInputException {
         PlanFile given = planFile == null ? null : PlanFiles.readPlan(planFile);
         JobFile job = jobFile == null ? null : JobFiles.read(jobFile);
@@ -139,7 +136,9 @@ final class CheckSubject {
         }
         Device device = DeviceArgs.read(file, id, err);
         DeviceSource source =
-                DeviceSource.of(file, OurPlugins.get(err).families()).only(id).withTables(tables);
+                DeviceSource.of(file, OurPlugins.get(err).families())
+                        .only(id)
+                        .withTables(d -> tables);
         if (job != null) {
             Job held = held(job, device);
             source = source.with((CheckInput input) -> input.withJob(held));

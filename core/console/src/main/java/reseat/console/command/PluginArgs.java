@@ -1,9 +1,7 @@
 package reseat.console.command;
 
-import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import reseat.console.load.OurPlugins;
 import reseat.plan.Plan;
 import reseat.spi.CostTable;
 import reseat.spi.Output;
@@ -73,16 +72,20 @@ final class PluginArgs {
 
     /** Writes a plan to the file that was named, or prints it. */
     void write(Output wanted, Plan plan, PrintWriter out) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        OurPlugins.asked(
+                wanted,
+                "output " + wanted.id(),
+                () -> {
+                    wanted.write(plan, bytes);
+                    return bytes;
+                });
         String[] words = String.valueOf(output).split(":", 2);
         if (words.length == 2) {
             Path file = Path.of(words[1]);
-            try (OutputStream to = new BufferedOutputStream(Files.newOutputStream(file))) {
-                wanted.write(plan, to);
-            }
+            Files.write(file, bytes.toByteArray());
             out.println("Wrote " + file + ": " + wanted.title() + ", " + wanted.mediaType() + ".");
         } else {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            wanted.write(plan, bytes);
             out.print(bytes.toString(StandardCharsets.UTF_8));
         }
     }

@@ -52,7 +52,7 @@ final class PluginsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plugins plugins = OurPlugins.quietly();
+        Plugins plugins = OurPlugins.untold();
         List<Plugins.Loaded> loaded =
                 plugins.loaded().stream()
                         .filter(each -> id == null || each.plugin().info().id().equals(id))

@@ -169,9 +169,7 @@ final class CheckText {
         if (first instanceof Joint) {
             return js ? "`/joints/${each.id()}`" : "\"/joints/\" + each.id()";
         }
-        return first != null && Near.membersOf(first.getClass().getName()).contains("pointer")
-                ? "each.pointer()"
-                : null;
+        return first != null && Marked.hasPointer(first) ? "each.pointer()" : null;
     }
 
     private static String capital(String words) {

@@ -13,6 +13,8 @@ final class Completing implements Completer {
 
     private static final Duration PATIENCE = Duration.ofSeconds(2);
 
+    private static final int LONGEST = 60;
+
     private final Console console;
     private final Tongue tongue;
 
@@ -30,12 +32,16 @@ final class Completing implements Completer {
                             offer.text(),
                             offer.text(),
                             null,
-                            offer.says().isEmpty() ? null : offer.says(),
+                            offer.says().isEmpty() ? null : shortened(offer.says()),
                             null,
                             null,
                             false,
                             sort++));
         }
+    }
+
+    private static String shortened(String words) {
+        return words.length() <= LONGEST ? words : words.substring(0, LONGEST - 1) + "…";
     }
 
     /** Returns what may go on at a place of a text. */

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +19,6 @@ import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
 import reseat.script.Bench;
 import reseat.script.Screen;
-import reseat.spi.Plugins;
 
 /** A session with its bench, its help and its files; knows nothing of how lines are read. */
 final class Console implements AutoCloseable {
@@ -31,7 +31,7 @@ final class Console implements AutoCloseable {
     private final PrintStream prints;
     private final List<Tongue> order;
     private final Help help;
-    private final Bench bench;
+    private final CompletableFuture<Bench> bench;
     private Session session;
 
     /**
@@ -52,10 +52,20 @@ final class Console implements AutoCloseable {
                 first == Tongue.JS
                         ? List.of(Tongue.JS, Tongue.JAVA)
                         : List.of(Tongue.JAVA, Tongue.JS);
-        Plugins plugins = OurPlugins.quietly();
-        this.bench = new Bench(folder, plugins, FastenerTables.standard(), new Shown());
+        // tables and plugins take a moment; the prompt does not wait for them
+        this.bench = CompletableFuture.supplyAsync(this::newBench, Console::onDaemon);
         this.help = new Help(this);
         this.session = newSession();
+    }
+
+    private Bench newBench() {
+        return new Bench(folder, OurPlugins.quietly(), FastenerTables.standard(), new Shown());
+    }
+
+    private static void onDaemon(Runnable task) {
+        Thread thread = new Thread(task, "reseat-console");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private Session newSession() {
@@ -64,8 +74,8 @@ final class Console implements AutoCloseable {
             makers.add(
                     names ->
                             tongue == Tongue.JS
-                                    ? new JsLanguage(bench, names, prints)
-                                    : new JavaLanguage(bench, names, prints));
+                                    ? new JsLanguage(this::bench, names, prints)
+                                    : new JavaLanguage(this::bench, names, prints));
         }
         return new Session(makers);
     }
@@ -75,7 +85,7 @@ final class Console implements AutoCloseable {
     }
 
     Bench bench() {
-        return bench;
+        return bench.join();
     }
 
     Path folder() {

@@ -70,6 +70,7 @@ public final class Front {
                                 .system(true)
                                 .encoding(UTF_8)
                                 .nativeSignals(true)
+                                .graphemeCluster(false)
                                 .signalHandler(SignalHandler.SIG_IGN)
                                 .build();
                 Console console =

@@ -2,7 +2,6 @@ package reseat.console.prompt;
 
 import java.io.ByteArrayInputStream;
 import java.io.PrintStream;
-import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -26,7 +25,7 @@ import reseat.script.Bench;
 /** Java, run in this process by the shell that every Java brings along. */
 final class JavaLanguage implements Language {
 
-    private final Bench bench;
+    private final Supplier<Bench> bench;
     private final Supplier<String> nextName;
     private final PrintStream out;
     private final LiveControl control = new LiveControl(Bench.class.getClassLoader());
@@ -48,7 +47,7 @@ final class JavaLanguage implements Language {
      * @param nextName gives names to values that have none
      * @param out gets what code prints
      */
-    JavaLanguage(Bench bench, Supplier<String> nextName, PrintStream out) {
+    JavaLanguage(Supplier<Bench> bench, Supplier<String> nextName, PrintStream out) {
         this.bench = bench;
         this.nextName = nextName;
         this.out = out;
@@ -78,7 +77,7 @@ final class JavaLanguage implements Language {
         offers = new JavaOffers(made);
         JavaPrelude.imports().forEach(line -> start(made, line));
         start(made, JavaPrelude.bench());
-        put(made, JavaPrelude.BENCH, bench);
+        new JavaValues(made, control).put(JavaPrelude.BENCH, bench.get());
         JavaPrelude.functions().forEach(line -> start(made, line));
         made.snippets().map(Snippet::id).forEach(started::add);
         offers.names(JavaPrelude.BENCH + ".", JavaPrelude.BENCH.length() + 1);
@@ -182,8 +181,8 @@ final class JavaLanguage implements Language {
             return Outcome.nothing().noting(notes);
         }
         return snippet.subKind() == Snippet.SubKind.VAR_DECLARATION_WITH_INITIALIZER_SUBKIND
-                ? Outcome.declared(get(name), name)
-                : Outcome.value(get(name), name);
+                ? Outcome.declared(live().get(name), name)
+                : Outcome.value(live().get(name), name);
     }
 
     private List<String> unresolved(Snippet snippet) {
@@ -253,7 +252,7 @@ final class JavaLanguage implements Language {
                 .filter(name -> !name.equals(JavaPrelude.BENCH))
                 .forEach(
                         name -> {
-                            Object value = get(name);
+                            Object value = live().get(name);
                             if (value != null) {
                                 values.put(name, value);
                             }
@@ -281,43 +280,12 @@ final class JavaLanguage implements Language {
     public void take(String name, Object value) {
         List<SnippetEvent> events = shell().eval(JavaTypes.of(value) + " " + name + ";");
         if (events.stream().allMatch(event -> event.status() != Snippet.Status.REJECTED)) {
-            put(shell(), name, value);
+            live().put(name, value);
         }
     }
 
-    private @Nullable Object get(String name) {
-        return shell().variables()
-                .filter(variable -> variable.name().equals(name))
-                .findFirst()
-                .map(variable -> read(variable))
-                .orElse(null);
-    }
-
-    private @Nullable Object read(VarSnippet variable) {
-        try {
-            return field(shell(), variable).get(null);
-        } catch (ReflectiveOperationException | LinkageError e) {
-            return null;
-        }
-    }
-
-    private void put(JShell made, String name, Object value) {
-        VarSnippet variable =
-                made.variables().filter(v -> v.name().equals(name)).findFirst().orElseThrow();
-        try {
-            field(made, variable).set(null, value);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot hand over " + name, e);
-        }
-    }
-
-    /** A snippet is a class with a static field for each variable; the class itself is closed. */
-    private Field field(JShell made, VarSnippet variable) throws ReflectiveOperationException {
-        Field field =
-                control.classNamed(made.sourceCodeAnalysis().wrapper(variable).fullClassName())
-                        .getField(variable.name());
-        field.setAccessible(true);
-        return field;
+    private JavaValues live() {
+        return new JavaValues(shell(), control);
     }
 
     private JShell shell() {

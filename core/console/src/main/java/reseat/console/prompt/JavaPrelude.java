@@ -29,7 +29,7 @@ final class JavaPrelude {
                 .map(export -> "import " + export.source() + ".*;")
                 .sorted()
                 .forEach(lines::add);
-        // java.util.Optional and the like win over nothing of ours; these two would be doubtful
+        // a package may hold a Plan too; the one that is planned is meant
         lines.add("import reseat.plan.Plan;");
         return lines;
     }

@@ -45,7 +45,7 @@ final class JsLanguage implements Language {
             })()
             """;
 
-    private final Bench bench;
+    private final Supplier<Bench> bench;
     private final Supplier<String> nextName;
     private final OutputStream out;
     private final Map<String, Value> seen = new LinkedHashMap<>();
@@ -62,7 +62,7 @@ final class JsLanguage implements Language {
      * @param nextName gives names to values that have none
      * @param out gets what code prints
      */
-    JsLanguage(Bench bench, Supplier<String> nextName, OutputStream out) {
+    JsLanguage(Supplier<Bench> bench, Supplier<String> nextName, OutputStream out) {
         this.bench = bench;
         this.nextName = nextName;
         this.out = out;
@@ -77,11 +77,16 @@ final class JsLanguage implements Language {
     public void warm() {
         JsContexts made = JsContexts.of(out, out, Bench.class);
         Context opened = made.open();
-        JsBench.bind(bench, opened.getBindings(JsContexts.JS));
+        JsBench.bind(bench.get(), opened.getBindings(JsContexts.JS));
         ours = new LinkedHashSet<>(opened.getBindings(JsContexts.JS).getMemberKeys());
         JsValues.of(opened.eval(JsContexts.JS, WARM));
         contexts = made;
         context = opened;
+        // the ways that the first input will go
+        isComplete("1 + 1");
+        JsValues.of(opened.eval(source("checks().length")));
+        names();
+        offers("checks()[0].", "checks()[0].".length());
     }
 
     @Override

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import reseat.console.prompt.Talk.Taken;
-import reseat.device.ResolvedJson;
 import reseat.model.Device;
 
 /** Keeps a session as a file: as a script that runs again, or as a check with its device. */
@@ -89,17 +88,14 @@ final class Keep {
             return Taken.WRONG;
         }
         Device device = read.get(read.size() - 1);
-        Path file = console.folder().resolve(id + talk.tongue().suffix());
-        Path fixture =
-                console.folder()
-                        .resolve(id)
-                        .resolve(
-                                device.id()
-                                        + device.variant().map(v -> "-" + v).orElse("")
-                                        + ".json");
-        boolean done = write(file, script.get()) && write(fixture, ResolvedJson.write(device));
+        Path folder = console.folder().resolve(id);
+        Path file = folder.resolve(id + talk.tongue().suffix());
+        String name = device.id() + device.variant().map(v -> "-" + v).orElse("");
+        Path fixture = folder.resolve("fixtures").resolve(name + ".yaml");
+        boolean done = write(file, script.get()) && write(fixture, Marked.text(device, values));
         if (done) {
-            talk.line("Say in its first lines what it finds and why that matters.");
+            talk.line("Say in its first lines what it finds and why that matters, then try it:");
+            talk.line("  reseat script test " + file);
         }
         return done ? Taken.FINE : Taken.WRONG;
     }

@@ -183,7 +183,13 @@ final class Kinds {
     }
 
     private static boolean isWorthNaming(String name) {
-        return !Set.of("equals", "hashCode", "compareTo", "describeConstable", "getDeclaringClass")
+        return !Set.of(
+                        "equals",
+                        "hashCode",
+                        "compareTo",
+                        "toString",
+                        "describeConstable",
+                        "getDeclaringClass")
                 .contains(name);
     }
 

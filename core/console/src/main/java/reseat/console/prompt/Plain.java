@@ -82,6 +82,16 @@ final class Plain {
         return fields;
     }
 
+    /** What of a finding goes into a table; one finding by itself is shown in full. */
+    static Map<String, Object> inShort(Finding finding) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("severity", finding.severity());
+        fields.put("subject", finding.subject());
+        fields.put("title", finding.title());
+        fields.put("remedy", finding.remedy());
+        return fields;
+    }
+
     /** Returns a device in numbers. */
     static Map<String, Object> device(Device device) {
         Map<String, Object> fields = new LinkedHashMap<>();

@@ -124,8 +124,8 @@ final class Prompt {
                         .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                         .option(LineReader.Option.BRACKETED_PASTE, true)
                         .option(LineReader.Option.HISTORY_IGNORE_DUPS, true)
-                        .option(LineReader.Option.INSERT_TAB, false)
-                        .option(LineReader.Option.AUTO_FRESH_LINE, true);
+                        .option(LineReader.Option.INSERT_TAB, false);
+        styles().forEach(builder::variable);
         if (mayWrite(file)) {
             builder.variable(LineReader.HISTORY_FILE, file);
         }
@@ -134,6 +134,18 @@ final class Prompt {
         Objects.requireNonNull(reader.getKeyMaps().get(LineReader.MAIN))
                 .bind(new Reference("explain"), "\u001bh");
         return reader;
+    }
+
+    /** What completion shows is as quiet as the rest, and plain where no colour is wanted. */
+    private Map<String, String> styles() {
+        boolean colour = ink.on();
+        return Map.of(
+                LineReader.COMPLETION_STYLE_STARTING, colour ? "bold" : "default",
+                LineReader.COMPLETION_STYLE_LIST_STARTING, colour ? "bold" : "default",
+                LineReader.COMPLETION_STYLE_DESCRIPTION, colour ? "faint" : "default",
+                LineReader.COMPLETION_STYLE_LIST_DESCRIPTION, colour ? "faint" : "default",
+                LineReader.COMPLETION_STYLE_GROUP, colour ? "faint" : "default",
+                LineReader.COMPLETION_STYLE_LIST_GROUP, colour ? "faint" : "default");
     }
 
     private boolean mayWrite(Path file) {

@@ -2,6 +2,7 @@ package reseat.console.prompt;
 
 import java.io.PrintWriter;
 import java.time.Duration;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import reseat.console.sheet.Terminal;
@@ -24,6 +25,9 @@ final class Report {
         Outcome outcome = evaluation.outcome();
         if (outcome.name().isEmpty() && outcome.value() == null) {
             return "";
+        }
+        if (outcome.value() instanceof Collection<?> values && values.isEmpty()) {
+            return label(outcome.name(), "nothing in it");
         }
         String title = view.title(outcome.value());
         if (outcome.brief()) {

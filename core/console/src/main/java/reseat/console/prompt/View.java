@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
+import reseat.check.Finding;
 import reseat.console.sheet.PlanSheet;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
@@ -76,7 +77,7 @@ final class View {
             if (!entry.signature().startsWith("static ")) {
                 Map<String, Object> row = new LinkedHashMap<>();
                 row.put("ask", entry.signature().replaceFirst("^[^(]* (?=\\w+\\()", ""));
-                row.put("for", entry.summary().replaceFirst("^Returns ", ""));
+                row.put("for", ApiWords.shortened(entry.summary()));
                 rows.add(row);
             }
         }
@@ -143,6 +144,9 @@ final class View {
             Map<String, Object> row = new LinkedHashMap<>();
             map.forEach((key, each) -> row.put(String.valueOf(key), each));
             return row;
+        }
+        if (value instanceof Finding finding) {
+            return Plain.inShort(finding);
         }
         return value == null ? null : Plain.fields(value);
     }

@@ -143,6 +143,9 @@ public final class TextReport {
         if (failed > 0) {
             text.append(", ").append(Outcome.many(failed, "check")).append(" failed");
         }
+        if (outcome.report().cancelled()) {
+            text.append("; it was ended before it was through");
+        }
         return text.toString();
     }
 }

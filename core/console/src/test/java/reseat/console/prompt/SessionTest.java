@@ -42,8 +42,8 @@ class SessionTest {
         session =
                 new Session(
                         List.of(
-                                names -> new JsLanguage(BENCH, names, nowhere),
-                                names -> new JavaLanguage(BENCH, names, nowhere)));
+                                names -> new JsLanguage(() -> BENCH, names, nowhere),
+                                names -> new JavaLanguage(() -> BENCH, names, nowhere)));
     }
 
     @AfterAll

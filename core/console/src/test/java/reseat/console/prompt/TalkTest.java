@@ -11,6 +11,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,11 +29,15 @@ class TalkTest {
     }
 
     private Said say(boolean startUp, String... lines) throws IOException {
+        return say(Path.of("../../samples"), startUp, lines);
+    }
+
+    private Said say(Path from, boolean startUp, String... lines) throws IOException {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         try (Console console =
                 new Console(
-                        Path.of("../../samples"),
+                        from,
                         new Places(folder, folder.resolve("state")),
                         Terminal.none(),
                         Tongue.JS,
@@ -148,5 +153,24 @@ class TalkTest {
         Said said = say("follow " + file, "calls");
 
         assertEquals(2, said.code());
+    }
+
+    @Test
+    void theTalkInTheManualGoesAsTold() throws IOException {
+        List<String> typed = new ArrayList<>();
+        List<String> shown = new ArrayList<>();
+        for (String line : Files.readAllLines(Path.of("../docs/console.md"))) {
+            int bar = line.indexOf("┆ ");
+            if (line.startsWith("    ") && bar >= 0) {
+                typed.add(line.substring(bar + 2));
+            } else if (line.startsWith("    ")) {
+                shown.add(line.strip());
+            }
+        }
+
+        Said said = say(Path.of("../.."), false, typed.toArray(String[]::new));
+
+        assertEquals("", said.err());
+        assertEquals(shown, said.out().lines().toList());
     }
 }

@@ -129,13 +129,10 @@ public final class PluginLoader {
     }
 
     private static void fits(Properties said) throws Refusal {
-        String api = said.getProperty("api", "").strip();
-        if (!ApiRange.parse(api).holds(PluginInfo.API)) {
-            throw new Refusal(
-                    "it is written for version "
-                            + api
-                            + " of Reseat's interface; this is version "
-                            + PluginInfo.API);
+        Optional<String> hindrance =
+                ApiRange.hindrance(said.getProperty("api", "").strip(), PluginInfo.API);
+        if (hindrance.isPresent()) {
+            throw new Refusal(hindrance.get());
         }
     }
 
