@@ -3,7 +3,8 @@
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
-    // a trimmed Java may lack it; scripts and lines in Java then do not run
+    requires java.xml;
+    // a trimmed Java may lack it; scripts in Java then do not run, and the console goes on without
     requires static jdk.jshell;
     requires org.jline.reader;
     requires org.jline.terminal;

@@ -36,6 +36,12 @@ public record Finding(
                     .thenComparing(Finding::subject)
                     .thenComparing(Finding::message);
 
+    /** Orders as the findings themselves, and findings that differ in anything. */
+    static final Comparator<Finding> EVERYTHING =
+            ORDER.thenComparing(Finding::title)
+                    .thenComparing(Finding::remedy)
+                    .thenComparing(finding -> String.join("\n", finding.evidence()));
+
     public Finding {
         evidence = List.copyOf(evidence);
         if (title.isBlank() || message.isBlank() || remedy.isBlank()) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.device.Reading;
 import reseat.model.Problem;
 
@@ -41,6 +42,7 @@ final class ProofreadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
+        OurPlugins.get(spec.commandLine().getErr());
         Map<Problem, List<String>> found = new LinkedHashMap<>();
         Reading base = deviceArgs.reading(deviceArgs.variant());
         List<String> read = new ArrayList<>(List.of(deviceArgs.variant().orElse("base")));

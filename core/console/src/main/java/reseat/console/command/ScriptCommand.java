@@ -25,7 +25,12 @@ import reseat.console.script.ScriptFolder;
         footer = {
             "",
             "JavaScript runs in a sandbox. Java can do anything and runs only once it was approved.",
-            "How to write one: core/docs/scripts.md. What is safe: core/docs/script-safety.md."
+            "How to write one: core/docs/scripts.md. What is safe: core/docs/script-safety.md.",
+            "",
+            "Examples:",
+            "  reseat script list scripts",
+            "  reseat script test scripts/many-flips",
+            "  reseat script run scripts/torque-table samples/quill/quill.yaml"
         })
 final class ScriptCommand implements Runnable {
 

@@ -13,12 +13,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import reseat.console.load.OurPlugins;
 import reseat.console.prompt.Talk.Taken;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
 import reseat.script.Bench;
 import reseat.script.Screen;
-import reseat.spi.Plugins;
 
 /** A session with its bench, its help and its files; knows nothing of how lines are read. */
 final class Console implements AutoCloseable {
@@ -59,7 +59,7 @@ final class Console implements AutoCloseable {
     }
 
     private Bench newBench() {
-        return new Bench(folder, Plugins.bundled(), FastenerTables.standard(), new Shown());
+        return new Bench(folder, OurPlugins.quietly(), FastenerTables.standard(), new Shown());
     }
 
     private static void onDaemon(Runnable task) {

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import reseat.check.CheckInput;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.job.Job;
@@ -23,7 +24,6 @@ import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Planner;
-import reseat.spi.Plugins;
 import reseat.stock.StockItem;
 
 /** What a fixture gives besides its device, one line each; see core/docs/scripts.md. */
@@ -55,12 +55,12 @@ final class FixtureGivens {
     CheckInput input() throws BadInputException {
         Optional<String> variant =
                 givens.stream().filter(g -> g.key.equals("variant")).map(Given::value).findFirst();
-        Reading base = DeviceFiles.read(file, Optional.empty(), Plugins.bundled().families());
+        Reading base = DeviceFiles.read(file, Optional.empty(), OurPlugins.quietly().families());
         List<Device> variants = new ArrayList<>();
         variants.add(base.orThrow());
         for (String id : base.variants()) {
             variants.add(
-                    DeviceFiles.read(file, Optional.of(id), Plugins.bundled().families())
+                    DeviceFiles.read(file, Optional.of(id), OurPlugins.quietly().families())
                             .orThrow());
         }
         Device device =

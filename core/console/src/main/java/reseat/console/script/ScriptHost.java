@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -242,12 +243,13 @@ public final class ScriptHost {
         return text.lines().map(JsTrouble::shown).limit(200).collect(Collectors.joining("\n"));
     }
 
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : (Iterable<Path>) files::iterator) {
-                Files.delete(file);
-            }
+    static void delete(Path folder) throws IOException {
+        List<Path> all;
+        try (Stream<Path> found = Files.walk(folder)) {
+            all = found.sorted(Comparator.reverseOrder()).toList();
         }
-        Files.delete(folder);
+        for (Path each : all) {
+            Files.deleteIfExists(each);
+        }
     }
 }

@@ -3,8 +3,8 @@ package reseat.console.script;
 import java.lang.reflect.Method;
 import java.util.HashMap;
 import java.util.Map;
+import jdk.jshell.execution.DirectExecutionControl;
 import jdk.jshell.execution.LoaderDelegate;
-import jdk.jshell.execution.LocalExecutionControl;
 import jdk.jshell.spi.ExecutionControl.ClassBytecodes;
 import jdk.jshell.spi.ExecutionControl.ClassInstallException;
 import jdk.jshell.spi.ExecutionControl.NotImplementedException;
@@ -49,9 +49,11 @@ final class SnippetClasses implements LoaderDelegate {
             }
 
             @Override
-            public LocalExecutionControl generate(
+            public DirectExecutionControl generate(
                     ExecutionEnv env, Map<String, String> parameters) {
-                return new LocalExecutionControl(own);
+                // not the local one, which weaves a way to stop into the code: the process is
+                // killed
+                return new DirectExecutionControl(own);
             }
         };
     }

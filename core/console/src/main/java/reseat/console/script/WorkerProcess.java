@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -19,6 +20,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import reseat.check.CheckInput;
 import reseat.script.ScriptFile;
 
@@ -41,6 +44,7 @@ final class WorkerProcess implements AutoCloseable {
     private final ScriptFile.Language language;
     private final Path folder;
     private boolean greeted;
+    private volatile boolean ready;
     private final ExecutorService reader =
             Executors.newSingleThreadExecutor(
                     task -> {
@@ -75,7 +79,7 @@ final class WorkerProcess implements AutoCloseable {
      */
     static WorkerProcess start(ScriptFile.Language language, ScriptLimits limits, Path folder)
             throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(command(language, limits));
+        ProcessBuilder builder = new ProcessBuilder(command(language, limits, folder));
         builder.environment().clear();
         builder.directory(folder.toFile());
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
@@ -100,9 +104,11 @@ final class WorkerProcess implements AutoCloseable {
         if (!said.equals(Worker.READY)) {
             throw new Gone(said);
         }
+        ready = true;
     }
 
-    private static List<String> command(ScriptFile.Language language, ScriptLimits limits) {
+    private static List<String> command(
+            ScriptFile.Language language, ScriptLimits limits, Path folder) {
         List<String> words = new ArrayList<>();
         words.add(
                 System.getProperty("java.home") + File.separator + "bin" + File.separator + "java");
@@ -117,12 +123,19 @@ final class WorkerProcess implements AutoCloseable {
         words.add("-XX:-UsePerfData");
         words.add("-XX:+DisableAttachMechanism");
         words.add("-Dfile.encoding=UTF-8");
+        // what the engine unpacks for itself goes the way of the folder
+        words.add("-Dpolyglot.engine.userResourceCache=" + folder);
         if (Runtime.version().feature() >= 24) {
             words.add("--enable-native-access=org.graalvm.truffle");
             words.add("--sun-misc-unsafe-memory-access=allow");
         }
         words.add("--module-path");
-        words.add(System.getProperty("jdk.module.path", ""));
+        words.add(
+                Arrays.stream(
+                                System.getProperty("jdk.module.path", "")
+                                        .split(Pattern.quote(File.pathSeparator), -1))
+                        .map(entry -> Path.of(entry).toAbsolutePath().toString())
+                        .collect(Collectors.joining(File.pathSeparator)));
         if (language == ScriptFile.Language.JAVA) {
             words.add("--add-modules");
             words.add("java.se,jdk.jshell");
@@ -171,11 +184,10 @@ final class WorkerProcess implements AutoCloseable {
                             + limits.seconds()
                             + " s: it does not come to an end, and its process had to be ended");
         } catch (ExecutionException e) {
-            boolean ended = kill();
-            throw new Gone(
-                    ended
-                            ? death()
-                            : "it answered what nobody can read, and its process was ended");
+            if (!kill()) {
+                throw new Gone("it answered what nobody can read, and its process was ended");
+            }
+            throw new Gone(ready ? death() : "no process for it could be started; " + death());
         } catch (InterruptedException e) {
             kill();
             Thread.currentThread().interrupt();
@@ -213,10 +225,15 @@ final class WorkerProcess implements AutoCloseable {
         return ended;
     }
 
-    /** Ends the worker. */
+    /** Ends the worker, and waits for that: its folder is cleared away next. */
     @Override
     public void close() {
         process.destroyForcibly();
         reader.shutdownNow();
+        try {
+            process.waitFor(10, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

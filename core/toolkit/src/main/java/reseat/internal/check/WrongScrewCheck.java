@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
@@ -18,7 +17,7 @@ import reseat.model.Kind;
 import reseat.model.ScrewType;
 
 /** Finds seats into which a look-alike can go and do harm. */
-public final class WrongScrewCheck implements Check {
+public final class WrongScrewCheck extends BuiltInCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -45,16 +44,9 @@ public final class WrongScrewCheck implements Check {
                                     "mm",
                                     "0.5")));
 
-    private final BoltedFacts facts;
-
     /** Makes the check. */
-    public WrongScrewCheck(BoltedFacts facts) {
-        this.facts = facts;
-    }
-
-    @Override
-    public CheckInfo info() {
-        return INFO;
+    public WrongScrewCheck() {
+        super(INFO);
     }
 
     @Override
@@ -62,7 +54,7 @@ public final class WrongScrewCheck implements Check {
         double head = input.number("headSeenMm");
         LookAlikes.Eye eye = new LookAlikes.Eye(input.number("lengthSeenMm"), head);
         LookAlikes.Eye sharper = new LookAlikes.Eye(input.number("lengthSeenCellMm"), head);
-        List<BoltedFacts.Screwed> screws = facts.screws(input);
+        List<BoltedFacts.Screwed> screws = BoltedFacts.screws(input);
         Map<String, ScrewType> types = new LinkedHashMap<>();
         screws.forEach(screw -> types.put(screw.type().id(), screw.type()));
         Map<String, List<StackUp>> swaps = new LinkedHashMap<>();
@@ -72,7 +64,7 @@ public final class WrongScrewCheck implements Check {
                     BoltedFacts.known(
                                     () ->
                                             StackUp.of(
-                                                    facts.tables(),
+                                                    input.tables(),
                                                     input.device(),
                                                     screw.joint().id(),
                                                     other))
@@ -81,6 +73,7 @@ public final class WrongScrewCheck implements Check {
                                     swap ->
                                             reachesCell(swap)
                                                     || alike(
+                                                            input,
                                                             screw.type(),
                                                             other,
                                                             LookAlikes.weight(swap) >= 5
@@ -108,8 +101,9 @@ public final class WrongScrewCheck implements Check {
                                                 && b.role().equals(Optional.of(Kind.Role.CELL)));
     }
 
-    private boolean alike(ScrewType right, ScrewType other, LookAlikes.Eye eye) {
-        return BoltedFacts.known(() -> LookAlikes.visible(facts.tables(), right, other, eye))
+    private static boolean alike(
+            CheckInput input, ScrewType right, ScrewType other, LookAlikes.Eye eye) {
+        return BoltedFacts.known(() -> LookAlikes.visible(input.tables(), right, other, eye))
                 .filter(List::isEmpty)
                 .isPresent();
     }
@@ -129,7 +123,7 @@ public final class WrongScrewCheck implements Check {
                 BoltedFacts.known(
                                 () ->
                                         LookAlikes.visible(
-                                                facts.tables(), rightType, otherType, sharper))
+                                                input.tables(), rightType, otherType, sharper))
                         .orElse(List.of());
         boolean hits = worst.outcome() == Outcome.TOUCHES || worst.outcome() == Outcome.PIERCES;
         List<String> evidence = new ArrayList<>();
@@ -139,10 +133,9 @@ public final class WrongScrewCheck implements Check {
             }
         }
         told.forEach(difference -> evidence.add("told apart by " + difference));
-        return BoltedFacts.finding(
-                INFO,
+        return finding(
+                input,
                 hits && told.isEmpty() ? Severity.ERROR : Severity.WARNING,
-                input.device(),
                 worst.joint(),
                 "screw",
                 worst.screw()

@@ -12,34 +12,45 @@ import java.util.Set;
 import reseat.device.Reading;
 import reseat.model.Device;
 import reseat.model.Origin;
+import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 
 /** Reads one device file from bytes to model. An instance reads once. */
 public final class DeviceReader {
 
     private static final List<String> WITH_DEFAULTS =
-            List.of("tools", "setup", "kinds", "hazards", "consumables");
+            List.of("supplies", "prepare", "tools", "setup", "kinds", "hazards", "consumables");
 
     private final Path path;
     private final String file;
     private final Origin whole;
     private final Optional<String> variant;
     private final List<DeviceFamily> families;
+    private final Optional<CostTable> costs;
     private final Problems problems;
     private List<String> variants = List.of();
 
-    private DeviceReader(Path path, Optional<String> variant, List<DeviceFamily> families) {
+    private DeviceReader(
+            Path path,
+            Optional<String> variant,
+            List<DeviceFamily> families,
+            Optional<CostTable> costs) {
         this.path = path;
         this.file = path.toString().isEmpty() ? "." : path.toString();
         this.whole = new Origin(file, 0, 0);
         this.variant = variant;
         this.families = families;
+        this.costs = costs;
         this.problems = new Problems(file);
     }
 
     /** Reads a file; the contract is that of {@code DeviceFiles.read}. */
-    public static Reading read(Path path, Optional<String> variant, List<DeviceFamily> families) {
-        DeviceReader reader = new DeviceReader(path, variant, families);
+    public static Reading read(
+            Path path,
+            Optional<String> variant,
+            List<DeviceFamily> families,
+            Optional<CostTable> costs) {
+        DeviceReader reader = new DeviceReader(path, variant, families, costs);
         Optional<Device> device =
                 Sources.load(path, reader.file, reader.problems)
                         .flatMap(content -> Trees.parse(reader.file, content, reader.problems))
@@ -130,10 +141,11 @@ public final class DeviceReader {
     /** Lays built-in data, family and device over each other, in rising order of rank. */
     private Node.Fields withDefaults(Node.Fields stated) {
         Map<String, Node.Entry> layered = new LinkedHashMap<>(stated.entries());
-        Node defaults =
+        Node family =
                 familyOf(stated)
-                        .<Node>map(family -> MergePatch.apply(BuiltIn.tree(), family))
+                        .<Node>map(each -> MergePatch.apply(BuiltIn.tree(), each))
                         .orElse(BuiltIn.tree());
+        Node defaults = costs.map(each -> CostLayer.over(family, each, problems)).orElse(family);
         for (String key : WITH_DEFAULTS) {
             Node below = ((Node.Fields) defaults).get(key);
             Node.Entry own = stated.entries().get(key);
@@ -174,7 +186,7 @@ public final class DeviceReader {
                 unknownDefaults(fields);
                 return Optional.of(fields);
             }
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
             // a plugin is a stranger: whatever it throws is a problem of its data
             problems.error(
                     new Origin(name, 0, 0),
