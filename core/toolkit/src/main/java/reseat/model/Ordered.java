@@ -10,6 +10,11 @@ final class Ordered {
     private Ordered() {}
 
     static <V> Map<String, V> copyOf(Map<String, V> map) {
+        if (map.size() == 1) {
+            // as most joints have one way
+            Map.Entry<String, V> only = map.entrySet().iterator().next();
+            return Collections.singletonMap(only.getKey(), only.getValue());
+        }
         return Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }
