@@ -3,9 +3,10 @@
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
+    requires java.xml;
+    requires org.graalvm.js;
+    requires org.graalvm.polyglot;
     requires reseat.toolkit;
-
-    uses reseat.spi.DeviceFamily;
 
     // picocli fills the fields of our commands, and of nothing else
     opens reseat.console.command to

@@ -17,10 +17,15 @@ module reseat.toolkit {
     exports reseat.device;
     exports reseat.fasten;
     exports reseat.graph;
+    exports reseat.job;
     exports reseat.model;
     exports reseat.order;
     exports reseat.plan;
+    exports reseat.query;
     exports reseat.simulate;
     exports reseat.spi;
+    exports reseat.stock;
     exports reseat.time;
+
+    uses reseat.spi.Plugin;
 }

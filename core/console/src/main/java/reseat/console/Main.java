@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.ReseatCommand;
 
 /** Where the {@code reseat} command starts, and the only place where the process ends. */
@@ -45,10 +47,22 @@ public final class Main {
             command.setExpandAtFiles(false);
             command.setParameterExceptionHandler(failures::badUsage);
             command.setExecutionExceptionHandler(failures::failed);
+            command.setExecutionStrategy(Main::runKnown);
             return command.execute(args);
         } catch (Throwable e) { // errors too: a user never meets a stack trace
             return failures.report(e, err);
         }
+    }
+
+    /** Runs what was asked; a word that nobody knows is told even where help was asked for. */
+    private static int runKnown(ParseResult parsed) {
+        for (ParseResult each = parsed; each != null; each = each.subcommand()) {
+            if (!each.unmatched().isEmpty()) {
+                throw new UnmatchedArgumentException(
+                        each.commandSpec().commandLine(), each.unmatched());
+            }
+        }
+        return new CommandLine.RunLast().execute(parsed);
     }
 
     private static PrintWriter writer(OutputStream stream) {

@@ -47,6 +47,14 @@ class MainTest {
     }
 
     @Test
+    void tellsAnUnknownCommandEvenWhereHelpIsAskedFor() {
+        Ran ran = Ran.reseat("plna", "--help");
+
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains("Did you mean: reseat plan"), ran.err());
+    }
+
+    @Test
     void pointsAtTheHelpOfTheCommandInHand() {
         Ran ran = Ran.reseat("completion", "--colour");
 

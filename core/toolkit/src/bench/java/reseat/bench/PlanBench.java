@@ -1,6 +1,7 @@
 package reseat.bench;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
@@ -20,6 +21,7 @@ import reseat.model.Goal;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Planner;
+import reseat.spi.DeviceFamily;
 
 /**
  * Plans every single target and the full teardown of every device in a folder, in every variant, and prints one CSV row
@@ -97,10 +99,10 @@ public final class PlanBench {
             return List.of();
         }
         List<Unit> units = new ArrayList<>();
-        Reading base = DeviceFiles.read(file, Optional.empty(), List.of());
+        Reading base = DeviceFiles.read(file, Optional.empty(), families(file));
         base.device().ifPresent(device -> units.add(new Unit(file, Optional.empty(), device)));
         for (String id : base.variants()) {
-            DeviceFiles.read(file, Optional.of(id), List.of())
+            DeviceFiles.read(file, Optional.of(id), families(file))
                     .device()
                     .ifPresent(device -> units.add(new Unit(file, Optional.of(id), device)));
         }
@@ -140,6 +142,33 @@ public final class PlanBench {
         return new Row(teardown, false, proved, proved ? 0 : 1, ms, mb);
     }
 
+    /** The families of the samples, out of the sources of the plugins beside them. */
+    private static List<DeviceFamily> families(Path file) throws IOException {
+        Path plugins = file.toAbsolutePath().getParent().getParent().resolveSibling("plugins");
+        if (!Files.isDirectory(plugins)) {
+            return List.of();
+        }
+        try (Stream<Path> folders = Files.list(plugins)) {
+            return folders.map(each -> each.getFileName().toString())
+                    .<DeviceFamily>map(id -> new Family(id, plugins.resolve(
+                            id + "/src/main/resources/reseat/" + id + "/" + id + ".yaml")))
+                    .filter(each -> Files.exists(((Family) each).data()))
+                    .toList();
+        }
+    }
+
+    private record Family(String id, Path data) implements DeviceFamily {
+        @Override
+        public String title() {
+            return id;
+        }
+
+        @Override
+        public InputStream openDefaults() throws IOException {
+            return Files.newInputStream(data);
+        }
+    }
+
     private static List<MemoryPoolMXBean> pools() {
         return ManagementFactory.getMemoryPoolMXBeans().stream()
                 .filter(pool -> pool.getType() == MemoryType.HEAP)
@@ -150,7 +179,7 @@ public final class PlanBench {
         double[] all = new double[READINGS];
         for (int k = 0; k < READINGS; k++) {
             long begun = System.nanoTime();
-            DeviceFiles.read(unit.file(), unit.variant(), List.of());
+            DeviceFiles.read(unit.file(), unit.variant(), families(unit.file()));
             all[k] = (System.nanoTime() - begun) / 1e6;
         }
         java.util.Arrays.sort(all);

@@ -1,6 +1,10 @@
 package reseat.check;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * What a check says of itself.
@@ -12,6 +16,8 @@ import java.util.List;
  * @param severity how much its findings matter unless one says otherwise
  * @param tags words to choose checks by
  * @param parameters what can be set
+ * @param needs what it cannot run without besides a device; it is left out where that is missing
+ * @param api the version of the interface of checks that it was written for
  */
 public record CheckInfo(
         String id,
@@ -20,23 +26,112 @@ public record CheckInfo(
         String matters,
         Severity severity,
         List<String> tags,
-        List<Parameter> parameters) {
+        List<Parameter> parameters,
+        Set<Need> needs,
+        int api) {
+
+    /** The version of the interface of checks. */
+    public static final int API = 1;
+
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     public CheckInfo {
         tags = List.copyOf(tags);
         parameters = List.copyOf(parameters);
-        if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        needs = Collections.unmodifiableSet(new TreeSet<>(needs));
+        if (!ID.matcher(id).matches() || id.length() > 64) {
             throw new IllegalArgumentException(
-                    "an id of a check is in lower case with hyphens: " + id);
+                    "an id of a check is in lower case with hyphens, 64 characters at most: " + id);
         }
+        if (title.isBlank() || finds.isBlank() || matters.isBlank()) {
+            throw new IllegalArgumentException(
+                    id + ": a check has a title, and says what it finds and why that matters");
+        }
+        if (parameters.stream().map(Parameter::name).distinct().count() < parameters.size()) {
+            throw new IllegalArgumentException(id + " has two parameters of one name");
+        }
+        if (api < 1 || api > API) {
+            throw new IllegalArgumentException(
+                    id + " is written for version " + api + " of checks; this is version " + API);
+        }
+    }
+
+    /** Describes a check that needs a device alone, in the present version of checks. */
+    public CheckInfo(
+            String id,
+            String title,
+            String finds,
+            String matters,
+            Severity severity,
+            List<String> tags,
+            List<Parameter> parameters) {
+        this(id, title, finds, matters, severity, tags, parameters, Set.of(), API);
+    }
+
+    /**
+     * Returns a parameter.
+     *
+     * @throws IllegalArgumentException if there is none of this name
+     */
+    public Parameter parameter(String name) {
+        return parameters.stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(id + " has no parameter " + name));
+    }
+
+    /** What a check may need besides a device. */
+    public enum Need {
+        /** A plan. */
+        PLAN,
+        /** What the shop has in stock. */
+        STOCK,
+        /** The drives that the shop has drivers for. */
+        DRIVES,
+        /** A job. */
+        JOB,
+        /** The day to judge expiry by. */
+        TODAY
     }
 
     /**
      * Something that can be set.
      *
      * @param name its name
-     * @param says what it does, with its unit
+     * @param says what it does
+     * @param unit the unit of a number ("mm", "%", "1" for a bare number); empty for a text
      * @param usual value where nobody sets it
      */
-    public record Parameter(String name, String says, String usual) {}
+    public record Parameter(String name, String says, String unit, String usual) {
+
+        public Parameter {
+            if (!unit.isEmpty()) {
+                parse(name, usual);
+            }
+        }
+
+        /**
+         * Returns a value as a number in the unit of the parameter.
+         *
+         * @throws IllegalArgumentException if it is none, or the parameter is a text
+         */
+        public double number(String value) {
+            if (unit.isEmpty()) {
+                throw new IllegalArgumentException(name + " is a text");
+            }
+            return parse(name, value);
+        }
+
+        private static double parse(String name, String value) {
+            try {
+                double number = Double.parseDouble(value.strip());
+                if (Double.isFinite(number)) {
+                    return number;
+                }
+            } catch (NumberFormatException e) {
+                // told below
+            }
+            throw new IllegalArgumentException(name + " must be a number, not \"" + value + "\"");
+        }
+    }
 }

@@ -1,77 +1,287 @@
 package reseat.check;
 
-import java.util.Collections;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import reseat.fasten.FastenerTables;
+import reseat.job.Job;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Ordered;
+import reseat.plan.Plan;
+import reseat.query.DeviceFacts;
+import reseat.query.PlanFacts;
+import reseat.stock.StockItem;
 
 /**
- * What checks are run on.
+ * What a check is run on. Immutable; the {@code with} methods return another one.
  *
- * @param device the device
- * @param joints the joints that a plan releases, in order; empty where there is no plan and all
- *     joints count
- * @param drives the drives that the shop has drivers for, such as T5; empty where nobody told
- * @param settings values of parameters, by {@code check-id.parameter}
+ * <p>While a check runs, the input is its own: {@link #text}, {@link #number} and {@link #finding}
+ * know the check's parameters and severity.
  */
-public record CheckInput(
-        Device device,
-        Optional<List<String>> joints,
-        Optional<List<String>> drives,
-        Map<String, String> settings) {
+public final class CheckInput {
 
-    public CheckInput {
-        joints = joints.map(List::copyOf);
-        drives = drives.map(List::copyOf);
-        settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
-        joints.ifPresent(ids -> ids.forEach(device::joint));
+    private final Device device;
+    private final Given given;
+    private final @Nullable CheckInfo check;
+
+    /**
+     * What may be known besides the device; what is not known is null. Never changed once shared,
+     * but for what follows from it.
+     */
+    private static final class Given {
+        private FastenerTables tables;
+        private List<Device> variants;
+        private @Nullable List<String> joints;
+        private @Nullable Plan plan;
+        private @Nullable List<StockItem> stock;
+        private @Nullable List<String> drives;
+        private @Nullable Job job;
+        private @Nullable LocalDate today;
+        private Map<String, String> settings = Map.of();
+        private @Nullable DeviceFacts facts;
+        private @Nullable PlanFacts planFacts;
+
+        Given(FastenerTables tables, List<Device> variants) {
+            this.tables = tables;
+            this.variants = variants;
+        }
+
+        Given(Given other) {
+            tables = other.tables;
+            variants = other.variants;
+            joints = other.joints;
+            plan = other.plan;
+            stock = other.stock;
+            drives = other.drives;
+            job = other.job;
+            today = other.today;
+            settings = other.settings;
+        }
+
+        /** What was computed already is shared by all checks that run on the same input. */
+        synchronized DeviceFacts facts(Device device) {
+            DeviceFacts known = facts;
+            if (known == null) {
+                known = DeviceFacts.of(device, tables).withVariants(variants);
+                known = job == null ? known : known.of(job);
+                facts = known;
+            }
+            return known;
+        }
+
+        synchronized PlanFacts planFacts(Plan of) {
+            PlanFacts known = planFacts;
+            if (known == null) {
+                known = PlanFacts.of(of, tables);
+                known = stock == null ? known : known.withStock(stock);
+                known = drives == null ? known : known.withDrives(drives);
+                known = today == null ? known : known.on(today);
+                known = job == null ? known : known.of(job);
+                planFacts = known;
+            }
+            return known;
+        }
+    }
+
+    private CheckInput(Device device, Given given, @Nullable CheckInfo check) {
+        this.device = device;
+        this.given = given;
+        this.check = check;
+    }
+
+    /** Returns the input of a device alone, with the standard tables. */
+    public static CheckInput of(Device device) {
+        return of(device, FastenerTables.standard());
     }
 
     /** Returns the input of a device alone. */
-    public static CheckInput of(Device device) {
-        return new CheckInput(device, Optional.empty(), Optional.empty(), Map.of());
+    public static CheckInput of(Device device, FastenerTables tables) {
+        return new CheckInput(device, new Given(tables, List.of(device)), null);
     }
 
-    /** Returns this input for the joints of a plan. */
+    /** Returns the device. */
+    public Device device() {
+        return device;
+    }
+
+    /** Returns the fastener tables to look up in. */
+    public FastenerTables tables() {
+        return given.tables;
+    }
+
+    /** Returns the base device and all its variants; the device alone where nobody told. */
+    public List<Device> variants() {
+        return given.variants;
+    }
+
+    /** Returns the plan to look at. */
+    public Optional<Plan> plan() {
+        return Optional.ofNullable(given.plan);
+    }
+
+    /** Returns what the shop has in stock. */
+    public Optional<List<StockItem>> stock() {
+        return Optional.ofNullable(given.stock);
+    }
+
+    /** Returns the drives that the shop has drivers for, such as T5. */
+    public Optional<List<String>> drives() {
+        return Optional.ofNullable(given.drives);
+    }
+
+    /** Returns the job that the plan is carried out for. */
+    public Optional<Job> job() {
+        return Optional.ofNullable(given.job);
+    }
+
+    /** Returns the day to judge expiry by; empty where none is to be judged. */
+    public Optional<LocalDate> today() {
+        return Optional.ofNullable(given.today);
+    }
+
+    /**
+     * Returns what can be asked of the device in bulk. What it computes is kept for all checks that
+     * run on this input.
+     */
+    public DeviceFacts facts() {
+        return given.facts(device);
+    }
+
+    /**
+     * Returns what can be asked of the plan in bulk, for the stock, drives, job and day of this
+     * input; empty where there is no plan.
+     */
+    public Optional<PlanFacts> planFacts() {
+        return plan().map(given::planFacts);
+    }
+
+    /** Returns what was set, by {@code check-id.parameter}. */
+    public Map<String, String> settings() {
+        return given.settings;
+    }
+
+    /** Returns the joints that count, in order: those that are released, else all. */
+    public List<Joint> jointsInView() {
+        return given.joints == null
+                ? List.copyOf(device.joints().values())
+                : given.joints.stream().distinct().map(device::joint).toList();
+    }
+
+    /** Tells whether what a check may need is there. */
+    public boolean has(CheckInfo.Need need) {
+        return switch (need) {
+            case PLAN -> given.plan != null;
+            case STOCK -> given.stock != null;
+            case DRIVES -> given.drives != null;
+            case JOB -> given.job != null;
+            case TODAY -> given.today != null;
+        };
+    }
+
+    /**
+     * Returns the value of a parameter of the check that is run.
+     *
+     * @throws IllegalArgumentException if the check has no such parameter
+     */
+    public String text(String parameter) {
+        CheckInfo info = info();
+        CheckInfo.Parameter known = info.parameter(parameter);
+        return given.settings.getOrDefault(info.id() + "." + parameter, known.usual());
+    }
+
+    /**
+     * Returns the value of a parameter as a number, in the parameter's unit.
+     *
+     * @throws IllegalArgumentException if the check has no such parameter, or what was set is no
+     *     number
+     */
+    public double number(String parameter) {
+        return info().parameter(parameter).number(text(parameter));
+    }
+
+    /**
+     * Begins a finding of the check that is run.
+     *
+     * @param pointer what it is about, as a JSON Pointer into the device file, such as {@code
+     *     /joints/lid-screw.a}
+     */
+    public Finding.Draft finding(String pointer) {
+        return new Finding.Draft(info(), device.origin(pointer), pointer);
+    }
+
+    private CheckInfo info() {
+        return Objects.requireNonNull(check, "no check runs on this input; see forCheck");
+    }
+
+    /** Returns this input as the own one of a check. */
+    public CheckInput forCheck(CheckInfo info) {
+        return new CheckInput(device, given, info);
+    }
+
+    /** Returns this input where only these joints are released, in order. */
     public CheckInput withJoints(List<String> ids) {
-        return new CheckInput(device, Optional.of(ids), drives, settings);
+        ids.forEach(device::joint);
+        return with(more -> more.joints = List.copyOf(ids));
+    }
+
+    /** Returns this input with the other variants of the device. */
+    public CheckInput withVariants(List<Device> all) {
+        return with(more -> more.variants = List.copyOf(all));
+    }
+
+    /**
+     * Returns this input with a plan; the joints in view are those that it releases.
+     *
+     * @throws IllegalArgumentException if the plan is of another device
+     */
+    public CheckInput withPlan(Plan plan) {
+        if (!plan.request().device().id().equals(device.id())) {
+            throw new IllegalArgumentException(
+                    "the plan is of " + plan.request().device() + ", not of " + device);
+        }
+        return with(
+                more -> {
+                    more.plan = plan;
+                    more.joints = plan.releasedJoints();
+                });
+    }
+
+    /** Returns this input with what the shop has in stock. */
+    public CheckInput withStock(List<StockItem> items) {
+        return with(more -> more.stock = List.copyOf(items));
     }
 
     /** Returns this input for a shop that has drivers for these drives. */
     public CheckInput withDrives(List<String> ids) {
-        return new CheckInput(device, joints, Optional.of(ids), settings);
+        return with(more -> more.drives = List.copyOf(ids));
     }
 
-    /** Returns this input with a parameter set. */
-    public CheckInput with(String check, String parameter, String value) {
-        Map<String, String> more = new LinkedHashMap<>(settings);
-        more.put(check + "." + parameter, value);
-        return new CheckInput(device, joints, drives, more);
+    /** Returns this input for a job. */
+    public CheckInput withJob(Job job) {
+        return with(more -> more.job = job);
     }
 
-    /** Returns the joints that count, in order. */
-    public List<Joint> jointsInView() {
-        return joints.map(ids -> ids.stream().distinct().map(device::joint).toList())
-                .orElseGet(() -> List.copyOf(device.joints().values()));
+    /** Returns this input with the day to judge expiry by. */
+    public CheckInput on(LocalDate day) {
+        return with(more -> more.today = day);
     }
 
-    /**
-     * Returns the value of a parameter of a check.
-     *
-     * @throws IllegalArgumentException if the check has no such parameter
-     */
-    public String value(CheckInfo check, String parameter) {
-        CheckInfo.Parameter known =
-                check.parameters().stream()
-                        .filter(p -> p.name().equals(parameter))
-                        .findFirst()
-                        .orElseThrow(
-                                () ->
-                                        new IllegalArgumentException(
-                                                check.id() + " has no parameter " + parameter));
-        return settings.getOrDefault(check.id() + "." + parameter, known.usual());
+    /** Returns this input with a parameter of a check set. */
+    public CheckInput set(String checkId, String parameter, String value) {
+        Map<String, String> settings = new LinkedHashMap<>(given.settings);
+        settings.put(checkId + "." + parameter, value);
+        return with(more -> more.settings = Ordered.copyOf(settings));
+    }
+
+    private CheckInput with(Consumer<Given> change) {
+        Given more = new Given(given);
+        change.accept(more);
+        return new CheckInput(device, more, check);
     }
 }

@@ -1,5 +1,6 @@
 package reseat.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import reseat.model.Origin;
@@ -35,6 +36,12 @@ public record Finding(
                     .thenComparing(Finding::subject)
                     .thenComparing(Finding::message);
 
+    /** Orders as the findings themselves, and findings that differ in anything. */
+    static final Comparator<Finding> EVERYTHING =
+            ORDER.thenComparing(Finding::title)
+                    .thenComparing(Finding::remedy)
+                    .thenComparing(finding -> String.join("\n", finding.evidence()));
+
     public Finding {
         evidence = List.copyOf(evidence);
         if (title.isBlank() || message.isBlank() || remedy.isBlank()) {
@@ -47,5 +54,52 @@ public record Finding(
     @Override
     public int compareTo(Finding other) {
         return ORDER.compare(this, other);
+    }
+
+    /** A finding in the making. Not safe for use by several threads. */
+    public static final class Draft {
+
+        private final CheckInfo info;
+        private final Origin at;
+        private final String pointer;
+        private final List<String> evidence = new ArrayList<>();
+        private Severity severity;
+        private String title;
+
+        Draft(CheckInfo info, Origin at, String pointer) {
+            this.info = info;
+            this.at = at;
+            this.pointer = pointer;
+            this.severity = info.severity();
+            this.title = info.title();
+        }
+
+        /** Sets how much it matters; the check's own severity if left out. */
+        public Draft severity(Severity value) {
+            severity = value;
+            return this;
+        }
+
+        /** Sets what is wrong, in a few words; the check's title if left out. */
+        public Draft title(String text) {
+            title = text;
+            return this;
+        }
+
+        /** Adds a number or a fact that it rests on. */
+        public Draft evidence(String fact) {
+            evidence.add(fact);
+            return this;
+        }
+
+        /**
+         * Ends the draft.
+         *
+         * @param message a sentence or two: what is wrong, and why it matters
+         * @param remedy what to do, in the imperative
+         */
+        public Finding says(String message, String remedy) {
+            return new Finding(info.id(), severity, at, pointer, title, message, evidence, remedy);
+        }
     }
 }

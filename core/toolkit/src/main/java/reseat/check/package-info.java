@@ -3,8 +3,8 @@
  *
  * <p>A {@link reseat.check.Check} describes itself by its {@link reseat.check.CheckInfo} and is run
  * on a {@link reseat.check.CheckInput}; it reports {@link reseat.check.Finding}s. {@link
- * reseat.check.FastenerChecks} lists those of screws and cuts. Everything here is immutable; a
- * check keeps no state between runs.
+ * reseat.check.Checks} lists those of screws and cuts. Everything here is immutable; a check keeps
+ * no state between runs.
  */
 @NullMarked
 package reseat.check;

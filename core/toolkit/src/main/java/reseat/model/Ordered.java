@@ -5,11 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Copies of maps that keep their order; {@link Map#copyOf} does not. */
-final class Ordered {
+public final class Ordered {
 
     private Ordered() {}
 
-    static <V> Map<String, V> copyOf(Map<String, V> map) {
+    /** Returns an unmodifiable copy in the same order. */
+    public static <V> Map<String, V> copyOf(Map<String, V> map) {
         if (map.size() == 1) {
             // as most joints have one way
             Map.Entry<String, V> only = map.entrySet().iterator().next();

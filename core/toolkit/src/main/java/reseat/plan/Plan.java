@@ -49,6 +49,15 @@ public record Plan(
         return Collections.unmodifiableSet(parts);
     }
 
+    /** Returns the ids of the joints that the plan releases, in order. */
+    public List<String> releasedJoints() {
+        return acts.stream()
+                .map(CostedAct::act)
+                .filter(Act.Release.class::isInstance)
+                .map(act -> ((Act.Release) act).joint())
+                .toList();
+    }
+
     /** Returns (cost - bound) / cost, from 0 to 1; 0 for a proved plan. */
     public double gap() {
         return totalMs == 0 ? 0 : (totalMs - lowerBoundMs) / (double) totalMs;

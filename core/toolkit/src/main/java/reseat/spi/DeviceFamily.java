@@ -2,10 +2,15 @@ package reseat.spi;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+import reseat.check.Check;
 
 /**
  * A family of devices: what its devices have in common, as data. A plugin provides one as a
  * service; a device file names it under {@code family}.
+ *
+ * <p>One class cannot be both a plugin and a family: both have checks.
  *
  * <p>The data lies between the built-in data and the device file: it changes and adds to the
  * former, and the latter changes and adds to it.
@@ -22,12 +27,31 @@ public interface DeviceFamily {
     String title();
 
     /**
-     * Opens the data: YAML in UTF-8 with the keys {@code tools}, {@code setup}, {@code kinds},
-     * {@code hazards} and {@code consumables} as in a device file, each of which may be left out.
-     * Errors in it are reported to the user with the id of the family as their place.
+     * Opens the data: YAML in UTF-8 with the keys {@code supplies}, {@code prepare}, {@code tools},
+     * {@code setup}, {@code kinds}, {@code hazards} and {@code consumables} as in a device file,
+     * each of which may be left out. Errors in it are reported to the user with the id of the
+     * family as their place.
      *
      * @return a new stream at each call, which the caller closes; never null
      * @throws IOException if the data cannot be read
      */
     InputStream openDefaults() throws IOException;
+
+    /**
+     * Returns rows that its devices add to the fastener tables, such as torques of its screws: text
+     * of a CSV file with a header row, by the name of its table, such as {@code materials.csv}.
+     */
+    default Map<String, String> fastenerRows() {
+        return Map.of();
+    }
+
+    /** Returns checks that are run on its devices alone. */
+    default List<Check> checks() {
+        return List.of();
+    }
+
+    /** Returns templates for new devices; the first is the usual one. */
+    default List<DeviceTemplate> templates() {
+        return List.of();
+    }
 }

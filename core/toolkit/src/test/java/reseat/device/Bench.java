@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import reseat.model.Device;
@@ -70,7 +69,7 @@ final class Bench {
     }
 
     static Reading read(Path file) {
-        return DeviceFiles.read(file, Optional.empty(), List.of());
+        return DeviceFiles.read(file, Optional.empty(), Samples.families());
     }
 
     /** Reads a device that must be sound. */

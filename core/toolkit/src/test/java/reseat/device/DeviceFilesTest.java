@@ -218,7 +218,7 @@ class DeviceFilesTest {
                 """
                 family rugged:1:25: error: cover: unknown key "tiem". Did you mean "time"?
                 family rugged:2:1: error: defaults: unknown key "parts". Known keys: tools, setup, kinds, hazards, \
-                consumables.""",
+                consumables, supplies, prepare.""",
                 Bench.problems(DeviceFiles.read(file, Optional.empty(), List.of(rugged)), file));
     }
 

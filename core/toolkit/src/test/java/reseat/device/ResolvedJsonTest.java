@@ -76,7 +76,7 @@ class ResolvedJsonTest {
         Device device = Bench.device(sample);
         SameFacts.assertSame(device, back(device));
         for (String variant : Bench.read(sample).variants()) {
-            Reading patched = DeviceFiles.read(sample, Optional.of(variant), List.of());
+            Reading patched = DeviceFiles.read(sample, Optional.of(variant), Samples.families());
             Device other =
                     patched.device().orElseThrow(() -> new AssertionError(patched.problems()));
             SameFacts.assertSame(other, back(other));

@@ -62,7 +62,7 @@ class SampleNotesTest {
 
     private static void compare(Repair repair) throws Exception {
         Path file = Samples.folder().resolve(repair.device()).resolve(repair.device() + ".yaml");
-        Device device = DeviceFiles.read(file, Optional.empty(), List.of()).orThrow();
+        Device device = DeviceFiles.read(file, Optional.empty(), Samples.families()).orThrow();
         Goal goal = new Goal.Free(repair.targets());
         long prepareMs =
                 device.prepares().values().stream().mapToLong(p -> p.ms() + p.restoreMs()).sum();

@@ -47,11 +47,11 @@ class SampleRepairsTest {
     List<DynamicTest> everyPartComesOutAndGoesBack() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Path file : Samples.devices()) {
-            Reading base = DeviceFiles.read(file, Optional.empty(), List.of());
+            Reading base = DeviceFiles.read(file, Optional.empty(), Samples.families());
             List<Optional<String>> variants = new ArrayList<>(List.of(Optional.empty()));
             base.variants().forEach(variant -> variants.add(Optional.of(variant)));
             for (Optional<String> variant : variants) {
-                Reading reading = DeviceFiles.read(file, variant, List.of());
+                Reading reading = DeviceFiles.read(file, variant, Samples.families());
                 if (reading.device().isEmpty()) {
                     throw new AssertionError(reading.problems().toString());
                 }

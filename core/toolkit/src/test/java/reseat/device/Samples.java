@@ -1,14 +1,18 @@
 package reseat.device;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import reseat.spi.DeviceFamily;
 
 /** The device files under samples. */
 final class Samples {
+
+    private static final List<DeviceFamily> FAMILIES = inSources();
 
     private Samples() {}
 
@@ -24,6 +28,44 @@ final class Samples {
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Returns the families that the samples name, out of the sources of the plugins. */
+    static List<DeviceFamily> families() {
+        return FAMILIES;
+    }
+
+    private static List<DeviceFamily> inSources() {
+        Path plugins = Path.of("..", "..", "plugins");
+        try (Stream<Path> files = Files.list(plugins)) {
+            return files.map(plugin -> plugin.getFileName().toString())
+                    .sorted()
+                    .<DeviceFamily>map(
+                            id ->
+                                    new Sourced(
+                                            id,
+                                            plugins.resolve(id)
+                                                    .resolve("src/main/resources/reseat")
+                                                    .resolve(id)
+                                                    .resolve(id + ".yaml")))
+                    .filter(family -> Files.exists(((Sourced) family).data()))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private record Sourced(String id, Path data) implements DeviceFamily {
+
+        @Override
+        public String title() {
+            return id;
+        }
+
+        @Override
+        public InputStream openDefaults() throws IOException {
+            return Files.newInputStream(data);
         }
     }
 

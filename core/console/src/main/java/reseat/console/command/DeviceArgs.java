@@ -2,10 +2,8 @@ package reseat.console.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.ServiceLoader;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -15,7 +13,6 @@ import reseat.device.Reading;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Problem;
-import reseat.spi.DeviceFamily;
 
 /** The device that a command is about: its file, and which variant. */
 final class DeviceArgs {
@@ -52,7 +49,7 @@ final class DeviceArgs {
 
     /** Reads any device; warnings go to {@code err}, errors end the command. */
     static Device read(Path file, Optional<String> variant, PrintWriter err) {
-        Reading reading = DeviceFiles.read(file, variant, families());
+        Reading reading = DeviceFiles.read(file, variant, OurPlugins.get(err).families());
         if (reading.device().isEmpty()) {
             throw new BadInput(lines(reading.problems()));
         }
@@ -61,19 +58,11 @@ final class DeviceArgs {
     }
 
     Reading reading(Optional<String> asVariant) {
-        return DeviceFiles.read(file, asVariant, families());
+        return DeviceFiles.read(file, asVariant, OurPlugins.quietly().families());
     }
 
     static String lines(List<Problem> problems) {
         return problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
-    }
-
-    /** Returns the device families of the plugins that are on the module path. */
-    private static List<DeviceFamily> families() {
-        List<DeviceFamily> families = new ArrayList<>();
-        ServiceLoader.load(DeviceFamily.class, DeviceArgs.class.getClassLoader())
-                .forEach(families::add);
-        return families;
     }
 
     /** Returns a joint with a seat, or ends the command with those that there are. */

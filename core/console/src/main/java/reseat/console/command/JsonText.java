@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * Writes maps, lists, texts, numbers and truth values as JSON, two blanks a level, keys in the
  * order given.
  */
-final class JsonText {
+public final class JsonText {
 
     private final StringBuilder out = new StringBuilder();
 
@@ -23,14 +23,14 @@ final class JsonText {
      * Returns a value as JSON that ends in a line end. Empty optionals become null, and so do
      * numbers without end.
      */
-    static String of(Object value) {
+    public static String of(Object value) {
         JsonText text = new JsonText();
         text.value(value, 0);
         return text.out.append('\n').toString();
     }
 
     /** Returns a map of keys and values, in this order. */
-    static Map<String, Object> map(Object... keysAndValues) {
+    public static Map<String, Object> map(Object... keysAndValues) {
         Map<String, Object> map = new LinkedHashMap<>();
         for (int i = 0; i < keysAndValues.length; i += 2) {
             map.put((String) keysAndValues[i], keysAndValues[i + 1]);

@@ -41,6 +41,7 @@ final class ProofreadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
+        OurPlugins.get(spec.commandLine().getErr());
         Map<Problem, List<String>> found = new LinkedHashMap<>();
         Reading base = deviceArgs.reading(deviceArgs.variant());
         List<String> read = new ArrayList<>(List.of(deviceArgs.variant().orElse("base")));

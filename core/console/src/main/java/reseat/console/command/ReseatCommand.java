@@ -31,13 +31,17 @@ import picocli.CommandLine.Spec;
             JudgeCommand.class,
             FactsCommand.class,
             ProofreadCommand.class,
+            AssessCommand.class,
             SchemaCommand.class,
-            InspectCommand.class,
+            CheckCommand.class,
+            ChecksCommand.class,
             TorqueCommand.class,
             DriverCommand.class,
             SwapCommand.class,
             TraysCommand.class,
             CutCommand.class,
+            NewCommand.class,
+            PluginsCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

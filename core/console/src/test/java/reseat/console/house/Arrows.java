@@ -47,8 +47,30 @@ final class Arrows {
                             "the simulator judges plans, so it shares no code with the planner;"
                                     + " a shared mistake would be seen by neither"),
                     new Floor(
+                            "job",
+                            Set.of("model", "plan"),
+                            "a job is a plan carried out; who checks or books it comes after"),
+                    new Floor(
+                            "stock",
+                            Set.of("model", "plan", "fasten", "job"),
+                            "a stock knows what a plan needs of it, and nobody's opinion of it"),
+                    new Floor(
+                            "query",
+                            Set.of("model", "graph", "fasten", "plan", "job", "stock"),
+                            "answers about facts and plans, for checks and scripts to ask for"),
+                    new Floor(
                             "check",
-                            Set.of("model", "graph", "order", "time", "fasten", "plan", "simulate"),
+                            Set.of(
+                                    "model",
+                                    "graph",
+                                    "order",
+                                    "time",
+                                    "fasten",
+                                    "plan",
+                                    "simulate",
+                                    "job",
+                                    "stock",
+                                    "query"),
                             "a check looks at what was computed; nobody computes with checks,"
                                     + " and files are the reader's"),
                     new Floor(
@@ -57,7 +79,7 @@ final class Arrows {
                             "internal.text helps everybody, so it can know nobody"));
 
     /** Areas of the toolkit that join the floors together and may know all of them. */
-    private static final Set<String> JOINING = Set.of("spi", "device", "read", "load");
+    private static final Set<String> JOINING = Set.of("spi", "device", "read", "load", "script");
 
     private static final String TEXT = "text";
 

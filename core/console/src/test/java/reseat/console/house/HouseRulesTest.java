@@ -41,6 +41,9 @@ class HouseRulesTest {
                     Map.entry("order knows nothing", Set.of("order.KnowsModel")),
                     Map.entry("plan knows those below", Set.of("plan.KnowsSimulate")),
                     Map.entry("simulate knows those below", Set.of("simulate.KnowsPlan")),
+                    Map.entry("job knows those below", Set.of("job.KnowsReader")),
+                    Map.entry("stock knows those below", Set.of("stock.KnowsReader")),
+                    Map.entry("query knows those below", Set.of("query.KnowsReader")),
                     Map.entry("check knows those below", Set.of("check.KnowsReader")),
                     Map.entry("text knows nothing", Set.of("internal.text.KnowsModel")),
                     Map.entry(

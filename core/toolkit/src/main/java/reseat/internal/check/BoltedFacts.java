@@ -5,24 +5,18 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
-import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.FastenerInputException;
-import reseat.fasten.FastenerTables;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Origin;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
 
-/**
- * What the checks of screws share: the tables, and where facts stand.
- *
- * @param tables the tables
- */
-public record BoltedFacts(FastenerTables tables) {
+/** What the checks of screws share: which screws are in view, and where facts stand. */
+final class BoltedFacts {
+
+    private BoltedFacts() {}
 
     /** A screw in its seat. */
     record Screwed(Joint joint, Seat seat, ScrewType type) {
@@ -32,7 +26,7 @@ public record BoltedFacts(FastenerTables tables) {
     }
 
     /** Returns the screws in view, in order. */
-    List<Screwed> screws(CheckInput input) {
+    static List<Screwed> screws(CheckInput input) {
         List<Screwed> all = new ArrayList<>();
         for (Joint joint : input.jointsInView()) {
             joint.seat()
@@ -86,27 +80,5 @@ public record BoltedFacts(FastenerTables tables) {
             }
         }
         return device.origin("/joints/" + joint);
-    }
-
-    /** Returns a finding about a joint. */
-    static Finding finding(
-            CheckInfo info,
-            Severity severity,
-            Device device,
-            String joint,
-            String field,
-            String message,
-            List<String> evidence,
-            String remedy) {
-        return new Finding(
-                info.id(),
-                severity,
-                origin(device, joint, field),
-                "/joints/" + joint,
-                info.title(),
-                message,
-                // facts in a row, not sentences: whoever joins them gets no doubled stops
-                evidence.stream().map(fact -> fact.replaceFirst("\\.$", "")).toList(),
-                remedy);
     }
 }

@@ -14,7 +14,7 @@ import reseat.model.Bond;
 import reseat.model.Joint;
 
 /** Looks at depths of cuts. */
-public final class CutDepthCheck implements Check {
+public final class CutDepthCheck extends BuiltInCheck {
 
     private static final CheckInfo NONE =
             new CheckInfo(
@@ -46,20 +46,13 @@ public final class CutDepthCheck implements Check {
                     List.of("bonds", "data"),
                     List.of());
 
-    private final CheckInfo info;
-
     private CutDepthCheck(CheckInfo info) {
-        this.info = info;
+        super(info);
     }
 
     /** Returns the checks. */
     public static List<Check> all() {
         return List.of(new CutDepthCheck(SHAPE), new CutDepthCheck(NONE), new CutDepthCheck(GIVEN));
-    }
-
-    @Override
-    public CheckInfo info() {
-        return info;
     }
 
     @Override
@@ -78,22 +71,21 @@ public final class CutDepthCheck implements Check {
             plan = CutPlan.of(bond);
             judged = plan.judge(bond);
         } catch (FastenerInputException e) {
-            if (info.equals(SHAPE)) {
+            if (is(SHAPE)) {
                 found.add(
                         finding(
                                 input,
-                                joint,
+                                joint.id(),
                                 "bond",
-                                info.severity(),
                                 String.valueOf(e.getMessage()),
                                 List.of(),
                                 "Correct the geometry of the bond."));
             }
             return;
         }
-        if (info.equals(NONE)) {
+        if (is(NONE)) {
             plan.unsafe().forEach(stretch -> found.add(unsafe(input, joint, stretch)));
-        } else if (info.equals(GIVEN)) {
+        } else if (is(GIVEN)) {
             judged.stream()
                     .filter(each -> !each.safe() || !each.severs())
                     .forEach(each -> found.add(given(input, joint, each)));
@@ -103,9 +95,8 @@ public final class CutDepthCheck implements Check {
     private Finding unsafe(CheckInput input, Joint joint, CutPlan.Unsafe stretch) {
         return finding(
                 input,
-                joint,
+                joint.id(),
                 "bond/keepOuts/" + stretch.keepOut(),
-                info.severity(),
                 "Edge "
                         + stretch.place().edge()
                         + " of "
@@ -148,23 +139,11 @@ public final class CutDepthCheck implements Check {
                                 + " allows.";
         return finding(
                 input,
-                joint,
+                judged.safe() ? Severity.WARNING : GIVEN.severity(),
+                joint.id(),
                 "bond/givenDepths",
-                judged.safe() ? Severity.WARNING : info.severity(),
                 message,
                 List.of(),
                 "Follow the computed depths, piece by piece, and correct the document.");
-    }
-
-    private Finding finding(
-            CheckInput input,
-            Joint joint,
-            String field,
-            Severity severity,
-            String message,
-            List<String> evidence,
-            String remedy) {
-        return BoltedFacts.finding(
-                info, severity, input.device(), joint.id(), field, message, evidence, remedy);
     }
 }

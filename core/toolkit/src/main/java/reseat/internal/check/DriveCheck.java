@@ -16,7 +16,7 @@ import reseat.model.Tool;
 import reseat.model.Way;
 
 /** Looks at whether the driver fits the recess, and whether the shop has it. */
-public final class DriveCheck implements Check {
+public final class DriveCheck extends BuiltInCheck {
 
     private static final CheckInfo MISMATCH =
             new CheckInfo(
@@ -36,36 +36,29 @@ public final class DriveCheck implements Check {
                     "The job stops with the device open.",
                     Severity.ERROR,
                     List.of("screws", "tools", "stock"),
-                    List.of());
+                    List.of(),
+                    Set.of(CheckInfo.Need.DRIVES),
+                    CheckInfo.API);
 
-    private final BoltedFacts facts;
-    private final CheckInfo info;
-
-    private DriveCheck(BoltedFacts facts, CheckInfo info) {
-        this.facts = facts;
-        this.info = info;
+    private DriveCheck(CheckInfo info) {
+        super(info);
     }
 
     /** Returns both checks. */
-    public static List<Check> all(BoltedFacts facts) {
-        return List.of(new DriveCheck(facts, MISMATCH), new DriveCheck(facts, NOT_THERE));
-    }
-
-    @Override
-    public CheckInfo info() {
-        return info;
+    public static List<Check> all() {
+        return List.of(new DriveCheck(MISMATCH), new DriveCheck(NOT_THERE));
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
         Set<String> told = new LinkedHashSet<>();
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
-            Optional<Drive> recess = facts.tables().drives().find(screw.type().drive());
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
+            Optional<Drive> recess = input.tables().drives().find(screw.type().drive());
             if (recess.isEmpty()) {
                 continue;
             }
-            if (info.equals(MISMATCH)) {
+            if (is(MISMATCH)) {
                 screw.joint()
                         .ways()
                         .values()
@@ -87,19 +80,18 @@ public final class DriveCheck implements Check {
         Optional<Drive> driver =
                 tool == null
                         ? Optional.empty()
-                        : tool.drive().flatMap(d -> facts.tables().drives().find(d));
+                        : tool.drive().flatMap(d -> input.tables().drives().find(d));
         if (driver.isEmpty()) {
             return;
         }
-        DriverFit fit = facts.tables().drives().fit(driver.get(), recess);
+        DriverFit fit = input.tables().drives().fit(driver.get(), recess);
         if (!fit.good()) {
             found.add(
-                    BoltedFacts.finding(
-                            MISMATCH,
+                    finding(
+                            input,
                             fit.verdict() == DriverFit.Verdict.LOOSE
                                     ? Severity.WARNING
                                     : MISMATCH.severity(),
-                            input.device(),
                             screw.joint().id(),
                             "ways/" + way.id() + "/tool",
                             way.tool()
@@ -122,15 +114,12 @@ public final class DriveCheck implements Check {
 
     private void notThere(
             CheckInput input, BoltedFacts.Screwed screw, Drive recess, List<Finding> found) {
-        if (input.drives().isEmpty()) {
-            return;
-        }
         List<DriverFit> fits = new ArrayList<>();
-        for (String id : input.drives().get()) {
-            facts.tables()
+        for (String id : input.drives().orElseThrow()) {
+            input.tables()
                     .drives()
                     .find(id)
-                    .ifPresent(d -> fits.add(facts.tables().drives().fit(d, recess)));
+                    .ifPresent(d -> fits.add(input.tables().drives().fit(d, recess)));
         }
         if (fits.stream().anyMatch(DriverFit::good)) {
             return;
@@ -141,10 +130,8 @@ public final class DriveCheck implements Check {
                         .map(fit -> fit.driver().id() + " is there, but " + fit.why())
                         .toList();
         found.add(
-                BoltedFacts.finding(
-                        NOT_THERE,
-                        NOT_THERE.severity(),
-                        input.device(),
+                finding(
+                        input,
                         screw.joint().id(),
                         "screw",
                         "The shop has no driver for the "

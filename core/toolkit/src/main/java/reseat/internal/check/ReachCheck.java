@@ -12,11 +12,10 @@ import reseat.check.Severity;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Numbers;
-import reseat.internal.fasten.Settings;
 import reseat.model.Kind;
 
 /** Looks at how the right screw lies in each seat. */
-public final class ReachCheck implements Check {
+public final class ReachCheck extends BuiltInCheck {
 
     private static final CheckInfo MISSING =
             new CheckInfo(
@@ -59,39 +58,31 @@ public final class ReachCheck implements Check {
                     List.of(
                             new CheckInfo.Parameter(
                                     "nearMm",
-                                    "clearance to a cell, board, display or cable below which one warns, in millimetres",
+                                    "clearance to a cell, board, display or cable below which one warns",
+                                    "mm",
                                     "0.2")));
 
     private static final Set<Kind.Role> DELICATE =
             EnumSet.of(Kind.Role.CELL, Kind.Role.BOARD, Kind.Role.DISPLAY, Kind.Role.CABLE);
 
-    private final BoltedFacts facts;
-    private final CheckInfo info;
-
-    private ReachCheck(BoltedFacts facts, CheckInfo info) {
-        this.facts = facts;
-        this.info = info;
+    private ReachCheck(CheckInfo info) {
+        super(info);
     }
 
     /** Returns the checks, one for each thing that can be wrong. */
-    public static List<Check> all(BoltedFacts facts) {
+    public static List<Check> all() {
         return List.of(
-                new ReachCheck(facts, MISSING),
-                new ReachCheck(facts, UNDER),
-                new ReachCheck(facts, BOTTOMS),
-                new ReachCheck(facts, PROTRUDES));
-    }
-
-    @Override
-    public CheckInfo info() {
-        return info;
+                new ReachCheck(MISSING),
+                new ReachCheck(UNDER),
+                new ReachCheck(BOTTOMS),
+                new ReachCheck(PROTRUDES));
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
-            BoltedFacts.known(() -> StackUp.of(facts.tables(), input.device(), screw.joint().id()))
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
+            BoltedFacts.known(() -> StackUp.of(input.tables(), input.device(), screw.joint().id()))
                     .ifPresent(lies -> look(input, screw, lies, found));
         }
         return found;
@@ -99,7 +90,7 @@ public final class ReachCheck implements Check {
 
     private void look(
             CheckInput input, BoltedFacts.Screwed screw, StackUp lies, List<Finding> found) {
-        if (info.equals(MISSING) && lies.outcome() == Outcome.UNKNOWN) {
+        if (is(MISSING) && lies.outcome() == Outcome.UNKNOWN) {
             add(
                     found,
                     input,
@@ -108,7 +99,7 @@ public final class ReachCheck implements Check {
                     "seat",
                     lies.told(),
                     "Measure it and state it in the device file.");
-        } else if (info.equals(UNDER) && lies.outcome() == Outcome.NO_ENTRY) {
+        } else if (is(UNDER) && lies.outcome() == Outcome.NO_ENTRY) {
             add(
                     found,
                     input,
@@ -117,7 +108,7 @@ public final class ReachCheck implements Check {
                     "clamped",
                     lies.told(),
                     "Check the length of the screw and the clamped thickness.");
-        } else if (info.equals(UNDER) && lies.outcome() == Outcome.STRIPS) {
+        } else if (is(UNDER) && lies.outcome() == Outcome.STRIPS) {
             add(
                     found,
                     input,
@@ -126,7 +117,7 @@ public final class ReachCheck implements Check {
                     "clamped",
                     lies.told(),
                     "Check the length of the screw, the clamped thickness and the depth of thread.");
-        } else if (info.equals(UNDER)
+        } else if (is(UNDER)
                 && lies.outcome() == Outcome.FITS
                 && lies.engagementMm().orElse(0) < lies.goodEngagementMm() - 1e-9) {
             add(
@@ -137,7 +128,7 @@ public final class ReachCheck implements Check {
                     "clamped",
                     lies.told(),
                     "Be sparing with the torque, and check the thread each time.");
-        } else if (info.equals(BOTTOMS) && lies.outcome() == Outcome.BOTTOMS) {
+        } else if (is(BOTTOMS) && lies.outcome() == Outcome.BOTTOMS) {
             add(
                     found,
                     input,
@@ -146,7 +137,7 @@ public final class ReachCheck implements Check {
                     "depth",
                     lies.told(),
                     "Check the length of the screw against the depth of the hole.");
-        } else if (info.equals(PROTRUDES)) {
+        } else if (is(PROTRUDES)) {
             protrudes(input, screw, lies, found);
         }
     }
@@ -159,7 +150,7 @@ public final class ReachCheck implements Check {
             add(found, input, screw, Severity.ERROR, "behind", lies.told(), remedy);
             return;
         }
-        double near = Settings.millimetres(input.value(PROTRUDES, "nearMm"));
+        double near = input.number("nearMm");
         if (lies.protrusionMm().orElse(0) <= 0) {
             return;
         }
@@ -211,15 +202,6 @@ public final class ReachCheck implements Check {
         screw.seat()
                 .behind()
                 .forEach(b -> evidence.add(b.part() + " " + Numbers.mm(b.gapMm()) + " behind"));
-        found.add(
-                BoltedFacts.finding(
-                        info,
-                        severity,
-                        input.device(),
-                        screw.joint().id(),
-                        field,
-                        message,
-                        evidence,
-                        remedy));
+        found.add(finding(input, severity, screw.joint().id(), field, message, evidence, remedy));
     }
 }

@@ -12,7 +12,7 @@ import reseat.fasten.Rule;
 import reseat.model.Seat;
 
 /** Finds screws that should not go back as they came out. */
-public final class ReuseCheck implements Check {
+public final class ReuseCheck extends BuiltInCheck {
 
     private static final CheckInfo PATCH =
             new CheckInfo(
@@ -34,29 +34,20 @@ public final class ReuseCheck implements Check {
                     List.of("screws", "rebuild"),
                     List.of());
 
-    private final BoltedFacts facts;
-    private final CheckInfo info;
-
-    private ReuseCheck(BoltedFacts facts, CheckInfo info) {
-        this.facts = facts;
-        this.info = info;
+    private ReuseCheck(CheckInfo info) {
+        super(info);
     }
 
     /** Returns both checks. */
-    public static List<Check> all(BoltedFacts facts) {
-        return List.of(new ReuseCheck(facts, PATCH), new ReuseCheck(facts, FORMED));
-    }
-
-    @Override
-    public CheckInfo info() {
-        return info;
+    public static List<Check> all() {
+        return List.of(new ReuseCheck(PATCH), new ReuseCheck(FORMED));
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
-            if (info.equals(PATCH)) {
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
+            if (is(PATCH)) {
                 patch(input, screw, found);
             } else {
                 formed(input, screw, found);
@@ -65,15 +56,13 @@ public final class ReuseCheck implements Check {
         return found;
     }
 
-    private static void patch(CheckInput input, BoltedFacts.Screwed screw, List<Finding> found) {
+    private void patch(CheckInput input, BoltedFacts.Screwed screw, List<Finding> found) {
         boolean replaced =
                 screw.joint().ways().values().stream().allMatch(way -> !way.consumes().isEmpty());
         if (screw.type().patch() && !replaced) {
             found.add(
-                    BoltedFacts.finding(
-                            PATCH,
-                            PATCH.severity(),
-                            input.device(),
+                    finding(
+                            input,
                             screw.joint().id(),
                             "ways",
                             screw.type().id()
@@ -97,23 +86,25 @@ public final class ReuseCheck implements Check {
         boolean plastic =
                 screw.seat()
                         .material()
-                        .flatMap(name -> BoltedFacts.known(() -> facts.tables().material(name)))
+                        .flatMap(name -> BoltedFacts.known(() -> input.tables().material(name)))
                         .filter(Material::thermoplastic)
                         .isPresent();
-        Rule rule = facts.tables().rule(plastic ? "plastic-cycles" : "formed-metal-cycles");
-        int next = screw.seat().formedCycles() + 1;
+        Rule rule = input.tables().rule(plastic ? "plastic-cycles" : "formed-metal-cycles");
+        int cycles =
+                input.job()
+                        .map(job -> job.cycles().get(screw.joint().id()))
+                        .orElse(screw.seat().formedCycles());
+        int next = cycles + 1;
         if (next > rule.low()) {
             found.add(
-                    BoltedFacts.finding(
-                            FORMED,
-                            FORMED.severity(),
-                            input.device(),
+                    finding(
+                            input,
                             screw.joint().id(),
                             "formedCycles",
                             "The thread of "
                                     + screw.joint().id()
                                     + " has been formed into "
-                                    + screw.seat().formedCycles()
+                                    + cycles
                                     + " times; this work makes it "
                                     + next
                                     + ", and "

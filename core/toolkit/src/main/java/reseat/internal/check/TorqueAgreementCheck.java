@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
@@ -23,7 +22,7 @@ import reseat.fasten.TorqueAdvisor;
  * source; the seat and the table of the family; two seats that are alike in everything that decides
  * a torque.
  */
-public final class TorqueAgreementCheck implements Check {
+public final class TorqueAgreementCheck extends BuiltInCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -37,35 +36,29 @@ public final class TorqueAgreementCheck implements Check {
                     List.of(
                             new CheckInfo.Parameter(
                                     "sharePercent",
-                                    "difference that still counts as agreement, in per cent",
+                                    "difference that still counts as agreement",
+                                    "%",
                                     "5")));
 
     private static final Pattern TORQUE =
             Pattern.compile("\\d+(?:[.,]\\d+)?\\s*[a-zA-Z]+[.\\-*·⋅ ]?[a-zA-Z]*");
 
-    private final BoltedFacts facts;
-
     /** Makes the check. */
-    public TorqueAgreementCheck(BoltedFacts facts) {
-        this.facts = facts;
-    }
-
-    @Override
-    public CheckInfo info() {
-        return INFO;
+    public TorqueAgreementCheck() {
+        super(INFO);
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
-        double share = Double.parseDouble(input.value(INFO, "sharePercent")) / 100;
+        double share = input.number("sharePercent") / 100;
         List<Finding> found = new ArrayList<>();
         Map<List<Object>, BoltedFacts.Screwed> first = new LinkedHashMap<>();
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
             if (screw.seat().torqueNm().isEmpty()) {
                 continue;
             }
             double given = screw.seat().torqueNm().getAsDouble();
-            List<Torque> told = told(screw.seat().torqueSource());
+            List<Torque> told = told(input, screw.seat().torqueSource());
             if (!told.isEmpty() && told.stream().noneMatch(t -> agree(given, t.nm(), share))) {
                 add(
                         found,
@@ -76,7 +69,7 @@ public final class TorqueAgreementCheck implements Check {
                         "its own source, \"" + screw.seat().torqueSource() + "\"");
             }
             family(input, screw)
-                    .map(row -> facts.tables().torqueUnits().parse(row.text("torque")).nm())
+                    .map(row -> input.tables().torqueUnits().parse(row.text("torque")).nm())
                     .filter(nm -> !agree(given, nm, share))
                     .ifPresent(
                             nm -> add(found, input, screw, given, nm, "the table of the family"));
@@ -98,17 +91,17 @@ public final class TorqueAgreementCheck implements Check {
     private Optional<TableRow> family(CheckInput input, BoltedFacts.Screwed screw) {
         return BoltedFacts.known(
                         () ->
-                                TorqueAdvisor.of(facts.tables())
+                                TorqueAdvisor.of(input.tables())
                                         .familyRow(input.device(), screw.joint().id()))
                 .flatMap(row -> row);
     }
 
     /** Returns the torques that a text names. */
-    private List<Torque> told(String text) {
+    private static List<Torque> told(CheckInput input, String text) {
         List<Torque> all = new ArrayList<>();
         Matcher m = TORQUE.matcher(text);
         while (m.find()) {
-            BoltedFacts.known(() -> facts.tables().torqueUnits().parse(m.group()))
+            BoltedFacts.known(() -> input.tables().torqueUnits().parse(m.group()))
                     .ifPresent(all::add);
         }
         return all;
@@ -129,7 +122,7 @@ public final class TorqueAgreementCheck implements Check {
         return Math.abs(a - b) <= share * Math.max(a, b);
     }
 
-    private static void add(
+    private void add(
             List<Finding> found,
             CheckInput input,
             BoltedFacts.Screwed screw,
@@ -137,10 +130,8 @@ public final class TorqueAgreementCheck implements Check {
             double other,
             String where) {
         found.add(
-                BoltedFacts.finding(
-                        INFO,
-                        INFO.severity(),
-                        input.device(),
+                finding(
+                        input,
                         screw.joint().id(),
                         "torque",
                         "The seat gives "

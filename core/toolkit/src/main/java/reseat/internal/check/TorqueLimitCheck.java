@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
@@ -19,7 +18,7 @@ import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueEstimate.Limit.Kind;
 
 /** Finds given torques that the screw, its thread or its drive does not stand. */
-public final class TorqueLimitCheck implements Check {
+public final class TorqueLimitCheck extends BuiltInCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -33,25 +32,19 @@ public final class TorqueLimitCheck implements Check {
                             new CheckInfo.Parameter(
                                     "friction",
                                     "surface by which friction is judged; a finding is an error where even the highest friction does not excuse the torque",
+                                    "",
                                     "unknown")));
 
-    private final BoltedFacts facts;
-
     /** Makes the check. */
-    public TorqueLimitCheck(BoltedFacts facts) {
-        this.facts = facts;
-    }
-
-    @Override
-    public CheckInfo info() {
-        return INFO;
+    public TorqueLimitCheck() {
+        super(INFO);
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
-        Friction friction = facts.tables().friction(input.value(INFO, "friction"));
+        Friction friction = input.tables().friction(input.text("friction"));
         List<Finding> found = new ArrayList<>();
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
             at(input, screw, friction, (friction.low() + friction.high()) / 2)
                     .filter(advice -> advice.basis() != TorqueAdvice.Basis.ESTIMATE)
                     .filter(TorqueLimitCheck::above)
@@ -84,14 +77,14 @@ public final class TorqueLimitCheck implements Check {
         Friction one = new Friction(friction.surface(), mu, mu, friction.source());
         return BoltedFacts.known(
                 () ->
-                        TorqueAdvisor.of(facts.tables())
+                        TorqueAdvisor.of(input.tables())
                                 .forSeat(
                                         input.device(),
                                         screw.joint().id(),
                                         new SeatConditions(Optional.of(one), true)));
     }
 
-    private static Finding finding(
+    private Finding finding(
             CheckInput input, BoltedFacts.Screwed screw, TorqueAdvice advice, boolean anyway) {
         TorqueEstimate estimate = advice.estimate().orElseThrow();
         List<TorqueEstimate.Limit> passed =
@@ -115,12 +108,11 @@ public final class TorqueLimitCheck implements Check {
         }
         evidence.addAll(estimate.assumptions());
         evidence.add("friction " + estimate.inputs().get(2).value());
-        return BoltedFacts.finding(
-                INFO,
+        return finding(
+                input,
                 anyway && limit.kind() != TorqueEstimate.Limit.Kind.DRIVE
                         ? Severity.ERROR
                         : Severity.WARNING,
-                input.device(),
                 screw.joint().id(),
                 "torque",
                 "The torque of "

@@ -4,7 +4,6 @@ import static reseat.internal.fasten.Numbers.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
@@ -15,7 +14,7 @@ import reseat.fasten.TorqueAdvice;
 import reseat.fasten.TorqueAdvisor;
 
 /** Finds seats for which neither maker nor family gives a torque. */
-public final class TorqueMissingCheck implements Check {
+public final class TorqueMissingCheck extends BuiltInCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -27,23 +26,16 @@ public final class TorqueMissingCheck implements Check {
                     List.of("screws", "torque", "data"),
                     List.of());
 
-    private final BoltedFacts facts;
-
     /** Makes the check. */
-    public TorqueMissingCheck(BoltedFacts facts) {
-        this.facts = facts;
-    }
-
-    @Override
-    public CheckInfo info() {
-        return INFO;
+    public TorqueMissingCheck() {
+        super(INFO);
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
-        TorqueAdvisor advisor = TorqueAdvisor.of(facts.tables());
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
+        TorqueAdvisor advisor = TorqueAdvisor.of(input.tables());
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
             if (screw.seat().torqueNm().isPresent()) {
                 continue;
             }
@@ -63,10 +55,9 @@ public final class TorqueMissingCheck implements Check {
                                     + advice.from());
                     evidence.addAll(advice.cautions());
                     found.add(
-                            BoltedFacts.finding(
-                                    INFO,
+                            finding(
+                                    input,
                                     Severity.NOTE,
-                                    input.device(),
                                     id,
                                     "torque",
                                     "No torque is given for " + id + "; it can only be estimated.",
@@ -75,10 +66,8 @@ public final class TorqueMissingCheck implements Check {
                 }
             } catch (FastenerInputException e) {
                 found.add(
-                        BoltedFacts.finding(
-                                INFO,
-                                INFO.severity(),
-                                input.device(),
+                        finding(
+                                input,
                                 id,
                                 "torque",
                                 "No torque is given for " + id + ", and none can be estimated.",

@@ -3,18 +3,18 @@ package reseat.internal.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
-import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.fasten.FastenerInputException;
-import reseat.model.Device;
+import reseat.fasten.FastenerTables;
 import reseat.model.ScrewType;
 
 /** Finds names of threads, heads, drives, classes and materials that no table has. */
-public final class UnknownNamesCheck implements Check {
+public final class UnknownNamesCheck extends BuiltInCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -26,96 +26,97 @@ public final class UnknownNamesCheck implements Check {
                     List.of("screws", "data"),
                     List.of());
 
-    private final BoltedFacts facts;
+    private static final String REMEDY = "Correct the name, or add a row to the shop's tables.";
 
     /** Makes the check. */
-    public UnknownNamesCheck(BoltedFacts facts) {
-        this.facts = facts;
-    }
-
-    @Override
-    public CheckInfo info() {
-        return INFO;
+    public UnknownNamesCheck() {
+        super(INFO);
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
-        Device device = input.device();
-        for (ScrewType type : device.screwTypes().values()) {
-            String at = "/screwTypes/" + type.id();
-            look(found, device, at, "/thread", () -> facts.tables().thread(type.thread()));
-            look(found, device, at, "/head", () -> facts.tables().headForm(type.head()));
-            look(found, device, at, "/drive", () -> facts.tables().drives().drive(type.drive()));
+        FastenerTables tables = input.tables();
+        for (ScrewType type : input.device().screwTypes().values()) {
+            look(found, input, type, "thread", () -> tables.thread(type.thread()));
+            look(found, input, type, "head", () -> tables.headForm(type.head()));
+            look(found, input, type, "drive", () -> tables.drives().drive(type.drive()));
             type.strengthClass()
                     .ifPresent(
                             name ->
                                     look(
                                             found,
-                                            device,
-                                            at,
-                                            "/class",
-                                            () -> facts.tables().strengthClass(name)));
+                                            input,
+                                            type,
+                                            "class",
+                                            () -> tables.strengthClass(name)));
         }
-        for (BoltedFacts.Screwed screw : facts.screws(input)) {
-            String id = screw.joint().id();
+        for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
             screw.seat()
                     .thread()
                     .ifPresent(
-                            name ->
-                                    seat(
-                                            found,
-                                            device,
-                                            id,
-                                            "thread",
-                                            () -> facts.tables().thread(name)));
+                            name -> look(found, input, screw, "thread", () -> tables.thread(name)));
             screw.seat()
                     .material()
                     .ifPresent(
                             name ->
-                                    seat(
+                                    look(
                                             found,
-                                            device,
-                                            id,
+                                            input,
+                                            screw,
                                             "material",
-                                            () -> facts.tables().material(name)));
+                                            () -> tables.material(name)));
         }
         return found;
     }
 
     private static void look(
-            List<Finding> found, Device device, String pointer, String field, Supplier<?> lookUp) {
-        try {
-            Objects.requireNonNull(lookUp.get());
-        } catch (FastenerInputException e) {
-            found.add(
-                    new Finding(
-                            INFO.id(),
-                            INFO.severity(),
-                            device.origin(pointer + field),
-                            pointer,
-                            INFO.title(),
-                            String.valueOf(e.getMessage()),
-                            List.of(),
-                            "Correct the name, or add a row to the shop's tables."));
-        }
+            List<Finding> found,
+            CheckInput input,
+            ScrewType type,
+            String field,
+            Supplier<?> lookUp) {
+        String pointer = "/screwTypes/" + type.id();
+        unknown(lookUp)
+                .ifPresent(
+                        why ->
+                                found.add(
+                                        new Finding(
+                                                INFO.id(),
+                                                INFO.severity(),
+                                                input.device().origin(pointer + "/" + field),
+                                                pointer,
+                                                INFO.title(),
+                                                why,
+                                                List.of(),
+                                                REMEDY)));
     }
 
-    private static void seat(
-            List<Finding> found, Device device, String joint, String field, Supplier<?> lookUp) {
+    private void look(
+            List<Finding> found,
+            CheckInput input,
+            BoltedFacts.Screwed screw,
+            String field,
+            Supplier<?> lookUp) {
+        unknown(lookUp)
+                .ifPresent(
+                        why ->
+                                found.add(
+                                        finding(
+                                                input,
+                                                screw.joint().id(),
+                                                field,
+                                                why,
+                                                List.of(),
+                                                REMEDY)));
+    }
+
+    private static Optional<String> unknown(Supplier<?> lookUp) {
         try {
             Objects.requireNonNull(lookUp.get());
+            return Optional.empty();
         } catch (FastenerInputException e) {
-            found.add(
-                    BoltedFacts.finding(
-                            INFO,
-                            INFO.severity(),
-                            device,
-                            joint,
-                            field,
-                            String.valueOf(e.getMessage()),
-                            List.of(),
-                            "Correct the name, or add a row to the shop's tables."));
+            return Optional.of(String.valueOf(e.getMessage()));
         }
     }
 }

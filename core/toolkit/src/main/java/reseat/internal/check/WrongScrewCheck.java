@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
@@ -14,12 +13,11 @@ import reseat.check.Severity;
 import reseat.fasten.LookAlikes;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Settings;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
 
 /** Finds seats into which a look-alike can go and do harm. */
-public final class WrongScrewCheck implements Check {
+public final class WrongScrewCheck extends BuiltInCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -32,38 +30,31 @@ public final class WrongScrewCheck implements Check {
                     List.of(
                             new CheckInfo.Parameter(
                                     "lengthSeenMm",
-                                    "difference of length that a person sees, in millimetres",
+                                    "difference of length that a person sees",
+                                    "mm",
                                     "1.0"),
                             new CheckInfo.Parameter(
                                     "lengthSeenCellMm",
-                                    "the same where the wrong screw would reach a cell, in millimetres",
+                                    "the same where the wrong screw would reach a cell",
+                                    "mm",
                                     "1.5"),
                             new CheckInfo.Parameter(
                                     "headSeenMm",
-                                    "difference of head diameter that a person sees, in millimetres",
+                                    "difference of head diameter that a person sees",
+                                    "mm",
                                     "0.5")));
 
-    private final BoltedFacts facts;
-
     /** Makes the check. */
-    public WrongScrewCheck(BoltedFacts facts) {
-        this.facts = facts;
-    }
-
-    @Override
-    public CheckInfo info() {
-        return INFO;
+    public WrongScrewCheck() {
+        super(INFO);
     }
 
     @Override
     public List<Finding> run(CheckInput input) {
-        double head = Settings.millimetres(input.value(INFO, "headSeenMm"));
-        LookAlikes.Eye eye =
-                new LookAlikes.Eye(Settings.millimetres(input.value(INFO, "lengthSeenMm")), head);
-        LookAlikes.Eye sharper =
-                new LookAlikes.Eye(
-                        Settings.millimetres(input.value(INFO, "lengthSeenCellMm")), head);
-        List<BoltedFacts.Screwed> screws = facts.screws(input);
+        double head = input.number("headSeenMm");
+        LookAlikes.Eye eye = new LookAlikes.Eye(input.number("lengthSeenMm"), head);
+        LookAlikes.Eye sharper = new LookAlikes.Eye(input.number("lengthSeenCellMm"), head);
+        List<BoltedFacts.Screwed> screws = BoltedFacts.screws(input);
         Map<String, ScrewType> types = new LinkedHashMap<>();
         screws.forEach(screw -> types.put(screw.type().id(), screw.type()));
         Map<String, List<StackUp>> swaps = new LinkedHashMap<>();
@@ -73,7 +64,7 @@ public final class WrongScrewCheck implements Check {
                     BoltedFacts.known(
                                     () ->
                                             StackUp.of(
-                                                    facts.tables(),
+                                                    input.tables(),
                                                     input.device(),
                                                     screw.joint().id(),
                                                     other))
@@ -82,6 +73,7 @@ public final class WrongScrewCheck implements Check {
                                     swap ->
                                             reachesCell(swap)
                                                     || alike(
+                                                            input,
                                                             screw.type(),
                                                             other,
                                                             LookAlikes.weight(swap) >= 5
@@ -109,8 +101,9 @@ public final class WrongScrewCheck implements Check {
                                                 && b.role().equals(Optional.of(Kind.Role.CELL)));
     }
 
-    private boolean alike(ScrewType right, ScrewType other, LookAlikes.Eye eye) {
-        return BoltedFacts.known(() -> LookAlikes.visible(facts.tables(), right, other, eye))
+    private static boolean alike(
+            CheckInput input, ScrewType right, ScrewType other, LookAlikes.Eye eye) {
+        return BoltedFacts.known(() -> LookAlikes.visible(input.tables(), right, other, eye))
                 .filter(List::isEmpty)
                 .isPresent();
     }
@@ -130,7 +123,7 @@ public final class WrongScrewCheck implements Check {
                 BoltedFacts.known(
                                 () ->
                                         LookAlikes.visible(
-                                                facts.tables(), rightType, otherType, sharper))
+                                                input.tables(), rightType, otherType, sharper))
                         .orElse(List.of());
         boolean hits = worst.outcome() == Outcome.TOUCHES || worst.outcome() == Outcome.PIERCES;
         List<String> evidence = new ArrayList<>();
@@ -140,10 +133,9 @@ public final class WrongScrewCheck implements Check {
             }
         }
         told.forEach(difference -> evidence.add("told apart by " + difference));
-        return BoltedFacts.finding(
-                INFO,
+        return finding(
+                input,
                 hits && told.isEmpty() ? Severity.ERROR : Severity.WARNING,
-                input.device(),
                 worst.joint(),
                 "screw",
                 worst.screw()

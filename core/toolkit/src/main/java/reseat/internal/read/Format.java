@@ -27,8 +27,26 @@ final class Format {
     /** The value of the key {@code format}. */
     static final String NAME = "reseat-device/1";
 
+    private static final FormatKey SUPPLIES =
+            may(
+                    "supplies",
+                    idKeyed(
+                            group(
+                                    "supply",
+                                    List.of(
+                                            may(
+                                                    "name",
+                                                    value(ScalarType.TEXT),
+                                                    "The name people use."))),
+                            "a supply"),
+                    "Sources of power.");
+
+    private static final FormatKey PREPARE =
+            may("prepare", idKeyed(FormatParts.PREPARE, "a prepare act"), "Acts before work.");
+
     /** What a built-in or family file of defaults holds. */
-    static final Shape.Group DEFAULTS = group("defaults", FormatParts.defaults());
+    static final Shape.Group DEFAULTS =
+            group("defaults", join(FormatParts.defaults(), List.of(SUPPLIES, PREPARE)));
 
     private static final Shape.Group MOVE =
             group("move", actKeys("How the part is moved; lift by default."));
@@ -162,28 +180,14 @@ final class Format {
                                                                     Need.NEVER,
                                                                     "Thickness."))),
                                             "Outline of the device."),
-                                    may(
-                                            "supplies",
-                                            idKeyed(
-                                                    group(
-                                                            "supply",
-                                                            List.of(
-                                                                    may(
-                                                                            "name",
-                                                                            value(ScalarType.TEXT),
-                                                                            "The name people use."))),
-                                                    "a supply"),
-                                            "Sources of power.")),
+                                    SUPPLIES),
                             FormatParts.defaults(),
                             List.of(
                                     may(
                                             "screwTypes",
                                             idKeyed(SCREW_TYPE, "a screw type"),
                                             "Types of screw."),
-                                    may(
-                                            "prepare",
-                                            idKeyed(FormatParts.PREPARE, "a prepare act"),
-                                            "Acts before work."),
+                                    PREPARE,
                                     must("parts", idKeyed(PART, "a part"), "Parts."),
                                     must(
                                             "joints",

@@ -15,7 +15,7 @@ import reseat.spi.DeviceFamily;
 final class Layers {
 
     private static final List<String> WITH_DEFAULTS =
-            List.of("tools", "setup", "kinds", "hazards", "consumables");
+            List.of("supplies", "prepare", "tools", "setup", "kinds", "hazards", "consumables");
 
     /** What families gave last, by their ids; a family whose data is the same is not read again. */
     private static final Map<String, Given> GIVEN = new ConcurrentHashMap<>();
@@ -66,7 +66,7 @@ final class Layers {
         byte[] data;
         try (InputStream in = family.openDefaults()) {
             data = in.readNBytes(Sources.MAX_BYTES);
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
             // a plugin is a stranger: whatever it throws is a problem of its data
             problems.error(
                     new Origin(name, 0, 0),

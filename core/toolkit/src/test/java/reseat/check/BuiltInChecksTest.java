@@ -18,7 +18,7 @@ import reseat.model.Device;
 import reseat.model.Point;
 import reseat.model.Seat;
 
-class FastenerChecksTest {
+class BuiltInChecksTest {
 
     private static final FastenerTables TABLES = FastenerTables.standard();
 
@@ -46,7 +46,7 @@ class FastenerChecksTest {
 
     @Test
     void describesEveryCheck() {
-        List<Check> checks = FastenerChecks.all(TABLES);
+        List<Check> checks = Checks.builtIn();
         assertEquals(checks.size(), checks.stream().map(c -> c.info().id()).distinct().count());
         for (Check check : checks) {
             assertTrue(
@@ -86,8 +86,8 @@ class FastenerChecksTest {
         assertEquals(2, run(CheckInput.of(device).withJoints(List.of("right", "longer"))).size());
         CheckInput sharp =
                 CheckInput.of(device)
-                        .with("wrong-screw-possible", "lengthSeenCellMm", "0.5")
-                        .with("wrong-screw-possible", "lengthSeenMm", "0.5");
+                        .set("wrong-screw-possible", "lengthSeenCellMm", "0.5")
+                        .set("wrong-screw-possible", "lengthSeenMm", "0.5");
         List<Finding> told = run(sharp);
         assertEquals(1, told.size(), "a cell is not left to the eye");
         assertEquals(Severity.WARNING, told.get(0).severity());
@@ -219,7 +219,7 @@ class FastenerChecksTest {
                         "family-torques.csv",
                         "family,thread,material,torque,source,tag\nslates,M2,any,15 N·cm,manual,shop\n");
         Device family = bench().family("slates").build();
-        List<Finding> found = FastenerChecks.run(own, CheckInput.of(family));
+        List<Finding> found = run(CheckInput.of(family, own));
         assertEquals(List.of("torque-disagrees"), found.stream().map(Finding::check).toList());
         assertTrue(found.get(0).message().contains("0.15 N·m stands in the table of the family"));
     }
@@ -386,6 +386,9 @@ class FastenerChecksTest {
     }
 
     private static List<Finding> run(CheckInput input) {
-        return FastenerChecks.run(TABLES, input);
+        return Checks.builtIn().stream()
+                .flatMap(check -> check.on(input).stream())
+                .sorted()
+                .toList();
     }
 }

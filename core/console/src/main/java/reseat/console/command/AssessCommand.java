@@ -1,0 +1,168 @@
+package reseat.console.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import reseat.console.sheet.Terminal;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.plan.Effort;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Planner;
+import reseat.spi.Assessment;
+
+/** Assesses a device by a published method. */
+@Command(
+        name = "assess",
+        description = "Say how well a device can be taken apart, by a published method.",
+        customSynopsis = "reseat assess FILE --by METHOD [--stated FILE] [OPTIONS]",
+        sortOptions = false,
+        footer = {
+            "",
+            "Examples:",
+            "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --stated samples/sorrel/eu-index.txt",
+            "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --ask",
+            "",
+            "A file of statements has one name = value a line; # begins a comment."
+        })
+final class AssessCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+    @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
+
+    @Option(
+            names = "--by",
+            paramLabel = "METHOD",
+            required = true,
+            description = "Id of the method.")
+    private String by = "";
+
+    @Option(
+            names = "--stated",
+            paramLabel = "FILE",
+            description = "What the method must be told besides the device.")
+    private @Nullable Path stated;
+
+    @Option(names = "--ask", description = "List what the method must be told, and end.")
+    private boolean ask;
+
+    @Option(names = "--evidence", description = "Print the facts that each value rests on.")
+    private boolean evidence;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            description = "Most time for each plan; default: 5.")
+    private int seconds = 5;
+
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Assessment method = method(err);
+        Terminal shown = Terminal.detect();
+        if (ask) {
+            for (Assessment.Statement each : method.statements()) {
+                out.println(each.name() + (each.required() ? " (required)" : ""));
+                out.println(shown.fitted("    " + each.says()));
+            }
+            return 0;
+        }
+        Device device = deviceArgs.read(err);
+        Assessment.Result result = assess(method, device);
+        if (json) {
+            out.print(JsonText.of(shape(method, device, result)));
+            return 0;
+        }
+        out.println(device + ": " + method.title());
+        out.println(shown.fitted(method.source()));
+        out.println();
+        for (Assessment.Criterion each : result.criteria()) {
+            out.println(each.title() + ": " + each.value());
+            if (evidence) {
+                each.evidence().forEach(fact -> out.println(shown.fitted("    - " + fact)));
+            }
+        }
+        out.println();
+        result.remarks().forEach(remark -> out.println(shown.fitted(remark)));
+        return 0;
+    }
+
+    private Assessment method(PrintWriter err) {
+        List<Assessment> methods = OurPlugins.get(err).assessments();
+        return methods.stream()
+                .filter(each -> each.id().equals(by))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                DeviceArgs.unknown(
+                                        "method",
+                                        by,
+                                        methods.stream().map(Assessment::id).toList()));
+    }
+
+    private Assessment.Result assess(Assessment method, Device device) throws IOException {
+        Path file = stated;
+        Map<String, String> said = file == null ? Map.of() : StatedFile.read(file);
+        try {
+            return method.assess(device, said, goal -> plan(device, goal));
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(
+                    "reseat: "
+                            + method.id()
+                            + (file == null ? "" : ", " + file)
+                            + ":\n"
+                            + e.getMessage()
+                            + "\nWhat the method must be told: reseat assess ... --ask.");
+        }
+    }
+
+    private Optional<Plan> plan(Device device, Goal goal) {
+        PlanRequest request =
+                PlanRequest.of(device, goal).with(Effort.ofTime(Duration.ofSeconds(seconds)));
+        return new Planner().plan(request) instanceof PlanResult.Found found
+                ? Optional.of(found.plan())
+                : Optional.empty();
+    }
+
+    private static Map<String, Object> shape(
+            Assessment method, Device device, Assessment.Result result) {
+        Map<String, Object> shape = new LinkedHashMap<>();
+        shape.put("format", "reseat-assessment/1");
+        shape.put("method", method.id());
+        shape.put("source", method.source());
+        shape.put("device", device.id());
+        shape.put("variant", device.variant());
+        shape.put(
+                "criteria",
+                result.criteria().stream()
+                        .map(
+                                each ->
+                                        JsonText.map(
+                                                "id", each.id(),
+                                                "title", each.title(),
+                                                "value", each.value(),
+                                                "evidence", each.evidence(),
+                                                "source", each.source()))
+                        .toList());
+        shape.put("remarks", result.remarks());
+        return shape;
+    }
+}

@@ -1,0 +1,156 @@
+package reseat.console.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import picocli.CommandLine.Option;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Checks;
+import reseat.spi.Plugins;
+
+/** Which checks to run, and how they are set. */
+final class CheckChoice {
+
+    @Option(
+            names = "--only",
+            paramLabel = "CHECK",
+            split = ",",
+            description = "Run these checks alone, named by id or tag; `reseat checks` lists them.")
+    private List<String> only = new ArrayList<>();
+
+    @Option(
+            names = "--without",
+            paramLabel = "CHECK",
+            split = ",",
+            description = "Leave these checks out, named by id or tag.")
+    private List<String> without = new ArrayList<>();
+
+    @Option(
+            names = "--set",
+            paramLabel = "CHECK.NAME=VALUE",
+            description = "Set a parameter of a check, such as protrusion-into-hazard.nearMm=0.3.")
+    private List<String> settings = new ArrayList<>();
+
+    /** Returns all checks that there are: those that ship, then those of plugins. */
+    static List<Check> all() {
+        List<Check> all = new ArrayList<>(Checks.builtIn());
+        all.addAll(Plugins.bundled().checks());
+        return all;
+    }
+
+    /** Returns what a check says of itself; empty where it cannot, which the runner tells. */
+    static Optional<CheckInfo> info(Check check) {
+        try {
+            return Optional.of(check.info());
+        } catch (RuntimeException | LinkageError e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Returns what the checks say of themselves. */
+    static List<CheckInfo> infos(List<Check> checks) {
+        return checks.stream().flatMap(check -> info(check).stream()).toList();
+    }
+
+    /** Returns the checks that are wanted, or ends the command where one is not known. */
+    List<Check> chosen(List<Check> all) {
+        Set<String> known = new LinkedHashSet<>();
+        Set<String> tags = new TreeSet<>();
+        for (CheckInfo info : infos(all)) {
+            known.add(info.id());
+            tags.addAll(info.tags());
+        }
+        for (String word : words()) {
+            if (!known.contains(word) && !tags.contains(word)) {
+                throw new BadInput(
+                        "reseat: there is no check or tag \""
+                                + word
+                                + "\". Checks: "
+                                + String.join(", ", known)
+                                + ". Tags: "
+                                + String.join(", ", tags)
+                                + ".");
+            }
+        }
+        return all.stream()
+                .filter(check -> only.isEmpty() || named(check, only))
+                .filter(check -> !named(check, without))
+                .toList();
+    }
+
+    private List<String> words() {
+        List<String> words = new ArrayList<>(only);
+        words.addAll(without);
+        return words;
+    }
+
+    private static boolean named(Check check, List<String> words) {
+        return info(check)
+                .filter(i -> words.contains(i.id()) || i.tags().stream().anyMatch(words::contains))
+                .isPresent();
+    }
+
+    /** Returns an input with the parameters that were set. */
+    CheckInput set(CheckInput input) {
+        CheckInput set = input;
+        for (String setting : settings) {
+            int dot = setting.indexOf('.');
+            int sign = setting.indexOf('=');
+            set =
+                    set.set(
+                            setting.substring(0, dot),
+                            setting.substring(dot + 1, sign),
+                            setting.substring(sign + 1));
+        }
+        return set;
+    }
+
+    /** Ends the command where something is set that there is not, or to what it cannot be. */
+    void checkSettings(List<Check> all) {
+        Map<String, CheckInfo> known = new LinkedHashMap<>();
+        infos(all).forEach(info -> known.put(info.id(), info));
+        for (String setting : settings) {
+            int dot = setting.indexOf('.');
+            int sign = setting.indexOf('=');
+            if (dot < 1 || sign < dot + 2) {
+                throw new BadInput(
+                        "reseat: --set: found \""
+                                + setting
+                                + "\", expected CHECK.NAME=VALUE, such as"
+                                + " protrusion-into-hazard.nearMm=0.3.");
+            }
+            CheckInfo info = known.get(setting.substring(0, dot));
+            if (info == null) {
+                throw DeviceArgs.unknown(
+                        "check", setting.substring(0, dot), List.copyOf(known.keySet()));
+            }
+            String name = setting.substring(dot + 1, sign);
+            CheckInfo.Parameter parameter =
+                    info.parameters().stream()
+                            .filter(p -> p.name().equals(name))
+                            .findFirst()
+                            .orElseThrow(
+                                    () ->
+                                            DeviceArgs.unknown(
+                                                    "parameter of " + info.id(),
+                                                    name,
+                                                    info.parameters().stream()
+                                                            .map(CheckInfo.Parameter::name)
+                                                            .toList()));
+            if (!parameter.unit().isEmpty()) {
+                try {
+                    parameter.number(setting.substring(sign + 1));
+                } catch (IllegalArgumentException e) {
+                    throw new BadInput("reseat: --set: " + info.id() + "." + e.getMessage() + ".");
+                }
+            }
+        }
+    }
+}

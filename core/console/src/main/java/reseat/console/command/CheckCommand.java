@@ -1,0 +1,162 @@
+package reseat.console.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import reseat.check.Check;
+import reseat.check.CheckInput;
+import reseat.check.CheckReport;
+import reseat.check.CheckRunner;
+import reseat.check.KnownFinding;
+import reseat.check.Severity;
+import reseat.check.Sifted;
+import reseat.console.report.JsonReport;
+import reseat.console.report.JunitReport;
+import reseat.console.report.Outcome;
+import reseat.console.report.SarifReport;
+import reseat.console.report.TextReport;
+import reseat.console.sheet.Terminal;
+import reseat.device.DeviceSource;
+import reseat.model.BadInputException;
+
+/** Runs checks on device files. */
+@Command(
+        name = "check",
+        description = "Check devices for what would go wrong, in all their variants.",
+        customSynopsis = "reseat check PATH... [OPTIONS]",
+        sortOptions = false,
+        footer = {
+            "",
+            "Examples:",
+            "  reseat check samples/quill/quill.yaml",
+            "  reseat check samples/sorrel/sorrel.yaml --variant lte --drives PH00,PH000,T4,T5,H1.5",
+            "  reseat check samples/tansy samples/bramble --only screws,bonds --from warning",
+            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif --out tansy.sarif",
+            "",
+            "`reseat checks` lists the checks. More in core/docs/checking.md.",
+            "Exit code 1: a finding is at or above --from. 2: a file has errors; the others were",
+            "checked. 3: a check failed; the others were run."
+        })
+final class CheckCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private CheckSubject subject = new CheckSubject();
+    @Mixin private CheckChoice choice = new CheckChoice();
+    @Mixin private ShopTables shop;
+
+    @Option(
+            names = "--drives",
+            split = ",",
+            paramLabel = "DRIVE",
+            description = "Drives that the shop has drivers for; not checked if left out.")
+    private @Nullable List<String> drives;
+
+    @Mixin private KnownArgs known = new KnownArgs();
+
+    @Option(
+            names = "--from",
+            paramLabel = "SEVERITY",
+            description =
+                    "Least severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
+    private Severity from = Severity.ERROR;
+
+    @Option(
+            names = "--as",
+            paramLabel = "FORM",
+            description = "How to print: ${COMPLETION-CANDIDATES}; default: TEXT.")
+    private Form form = Form.TEXT;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write to this file, and print the summary alone.")
+    private @Nullable Path file;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Number of threads; as many as there are processors if left out.")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    /** What can be printed. */
+    enum Form {
+        TEXT,
+        JSON,
+        SARIF,
+        JUNIT
+    }
+
+    @Override
+    public Integer call() throws BadInputException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        if (threads < 1) {
+            throw new BadInput("reseat: --threads: found " + threads + ", expected 1 or more.");
+        }
+        List<Check> all = CheckChoice.all();
+        choice.checkSettings(all);
+        List<Check> checks = choice.chosen(all);
+        List<KnownFinding> accepted = known.read();
+        List<DeviceSource> sources = new ArrayList<>();
+        for (DeviceSource source : subject.sources(shop.tables(), err)) {
+            sources.add(source.with((CheckInput input) -> more(input)));
+        }
+
+        Terminal terminal = Terminal.detect();
+        Following following = new Following(err, terminal.interactive());
+        CheckReport report = new CheckRunner(checks, threads, following).run(sources);
+        following.done();
+        Sifted sifted = Sifted.of(report, accepted, known.today());
+        if (known.accepts()) {
+            out.println(known.accept(sifted));
+            sifted = Sifted.of(report, known.read(), known.today());
+        }
+        Outcome outcome = new Outcome(report, sifted, from, known.today());
+        print(outcome, terminal, out, err);
+        return outcome.code();
+    }
+
+    /** Adds what the shop has; what else checks may need is added here. */
+    private CheckInput more(CheckInput input) {
+        CheckInput more = choice.set(input).on(known.today());
+        List<String> owned = drives;
+        return owned == null ? more : more.withDrives(owned);
+    }
+
+    private void print(Outcome outcome, Terminal terminal, PrintWriter out, PrintWriter err) {
+        String text =
+                switch (form) {
+                    case TEXT -> TextReport.write(outcome, terminal);
+                    case JSON -> JsonReport.write(outcome);
+                    case SARIF -> SarifReport.write(outcome, Path.of(""));
+                    case JUNIT -> JunitReport.write(outcome);
+                };
+        if (form != Form.TEXT) {
+            // who reads the exit code wants to see why, whoever reads the rest
+            outcome.hindrances().forEach(err::println);
+        }
+        if (file == null) {
+            out.print(text);
+            return;
+        }
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        out.println(TextReport.summary(outcome));
+    }
+}

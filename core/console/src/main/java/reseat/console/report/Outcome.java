@@ -1,0 +1,96 @@
+package reseat.console.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import reseat.check.CheckFailure;
+import reseat.check.CheckReport;
+import reseat.check.Checked;
+import reseat.check.Found;
+import reseat.check.KnownFinding;
+import reseat.check.Severity;
+import reseat.check.Sifted;
+
+/**
+ * A run of checks and how it is judged.
+ *
+ * @param report the run
+ * @param sifted its findings, held against the known ones
+ * @param from least severity that counts
+ * @param today the day by which it was judged
+ */
+public record Outcome(CheckReport report, Sifted sifted, Severity from, LocalDate today) {
+
+    /** Returns the exit code: what failed weighs more than what is found. */
+    public int code() {
+        if (report.failures().findAny().isPresent()) {
+            return 3;
+        }
+        if (!report.sound()) {
+            return 2;
+        }
+        return sifted.open().stream().anyMatch(this::counts) ? 1 : 0;
+    }
+
+    /** Tells whether a finding is at or above the threshold and not accepted. */
+    public boolean counts(Found found) {
+        return found.finding().severity().compareTo(from) <= 0
+                && !sifted.accepted().containsKey(found);
+    }
+
+    /** Returns the entry that accepts a finding, or an empty list. */
+    List<KnownFinding> accepting(Found found) {
+        KnownFinding entry = sifted.accepted().get(found);
+        return entry == null ? List.of() : List.of(entry);
+    }
+
+    /** Returns the findings of one source that nobody accepted. */
+    List<Found> open(Checked checked) {
+        return checked.found().stream()
+                .filter(found -> !sifted.accepted().containsKey(found))
+                .toList();
+    }
+
+    /** Returns what hindered checking, a line each: files with errors, checks that failed. */
+    public List<String> hindrances() {
+        List<String> lines = new ArrayList<>();
+        report.unusable().forEach(failure -> lines.add(line(failure)));
+        for (Checked checked : report.checked()) {
+            checked.problems().forEach(problem -> lines.add(problem.toString()));
+            checked.failures().forEach(failure -> lines.add(line(failure)));
+        }
+        return lines;
+    }
+
+    private static String line(CheckFailure failure) {
+        return "reseat: " + failure;
+    }
+
+    /** Returns "2 errors, 1 note", or "nothing found". */
+    static String counted(List<Found> found) {
+        Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
+        found.forEach(each -> counts.merge(each.finding().severity(), 1, Integer::sum));
+        List<String> told = new ArrayList<>();
+        counts.forEach((severity, n) -> told.add(many(n, word(severity))));
+        return told.isEmpty() ? "nothing found" : String.join(", ", told);
+    }
+
+    static String many(long n, String what) {
+        return n + " " + what + (n == 1 ? "" : "s");
+    }
+
+    static String word(Severity severity) {
+        return severity.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns the device with the variants that were checked, where there is more than one. */
+    static String device(Checked checked) {
+        boolean baseAlone = checked.variants().equals(List.of(Found.BASE));
+        String id = Objects.requireNonNull(checked.device());
+        return id + (baseAlone ? "" : " (" + String.join(", ", checked.variants()) + ")");
+    }
+}

@@ -1,0 +1,5 @@
+package wrong.job;
+
+public class KnowsReader {
+    wrong.device.Reader known;
+}

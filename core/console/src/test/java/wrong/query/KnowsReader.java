@@ -1,0 +1,5 @@
+package wrong.query;
+
+public class KnowsReader {
+    wrong.device.Reader known;
+}

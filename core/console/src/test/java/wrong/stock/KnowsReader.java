@@ -1,0 +1,5 @@
+package wrong.stock;
+
+public class KnowsReader {
+    wrong.device.Reader known;
+}

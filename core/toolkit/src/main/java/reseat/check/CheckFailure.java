@@ -1,0 +1,24 @@
+package reseat.check;
+
+/**
+ * A check that did not do what a check does; what it should have found is not known.
+ *
+ * @param check id of the check, or the name of its class where it has none
+ * @param source name of what was checked; empty where the check could not be used at all
+ * @param device the device in its variant; empty where the check could not be used at all
+ * @param what what went wrong, as a sentence
+ */
+public record CheckFailure(String check, String source, String device, String what) {
+
+    /** Returns one line for people. */
+    @Override
+    public String toString() {
+        return (source.isEmpty() ? "" : source + ": ")
+                + "the check "
+                + check
+                + " failed"
+                + (device.isEmpty() ? "" : " on " + device)
+                + ": "
+                + what;
+    }
+}

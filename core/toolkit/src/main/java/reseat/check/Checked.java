@@ -1,0 +1,35 @@
+package reseat.check;
+
+import java.util.List;
+import reseat.model.Problem;
+
+/**
+ * What came of checking one source.
+ *
+ * @param source name of the source
+ * @param device id of the device; empty where none could be read
+ * @param variants the variants that were checked; {@value Found#BASE} stands for the base device
+ * @param found the findings, worst first; equal ones of several variants told once
+ * @param failures checks that failed, in the order of the checks
+ * @param problems what is wrong with the source itself
+ */
+public record Checked(
+        String source,
+        String device,
+        List<String> variants,
+        List<Found> found,
+        List<CheckFailure> failures,
+        List<Problem> problems) {
+
+    public Checked {
+        variants = List.copyOf(variants);
+        found = List.copyOf(found);
+        failures = List.copyOf(failures);
+        problems = List.copyOf(problems);
+    }
+
+    /** Tells whether the source could be read without errors. */
+    public boolean sound() {
+        return problems.stream().noneMatch(Problem::isError);
+    }
+}

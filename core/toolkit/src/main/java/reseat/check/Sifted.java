@@ -1,0 +1,130 @@
+package reseat.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * The findings of a run, held against those that the shop knows of.
+ *
+ * @param open findings that nobody accepted, or no longer, source by source
+ * @param accepted findings that are accepted, each with the entry that says so
+ * @param expired entries that are no longer in force; they hide nothing
+ * @param idle entries in force that stand for nothing that was found, though it was looked for
+ * @param unseen entries of devices or checks that were no part of the run, so that nothing can be
+ *     said of them
+ */
+public record Sifted(
+        List<Found> open,
+        Map<Found, KnownFinding> accepted,
+        List<KnownFinding> expired,
+        List<KnownFinding> idle,
+        List<KnownFinding> unseen) {
+
+    /**
+     * Sifts the findings of a run.
+     *
+     * @param report the run
+     * @param known what the shop knows of
+     * @param today the day to judge expiry by
+     */
+    public static Sifted of(CheckReport report, List<KnownFinding> known, LocalDate today) {
+        Map<Key, KnownFinding> inForce = new LinkedHashMap<>();
+        List<KnownFinding> expired = new ArrayList<>();
+        for (KnownFinding each : known) {
+            if (each.until().isBefore(today)) {
+                expired.add(each);
+            } else {
+                inForce.putIfAbsent(Key.of(each), each);
+            }
+        }
+        List<Found> open = new ArrayList<>();
+        Map<Found, KnownFinding> accepted = new LinkedHashMap<>();
+        Set<Key> used = new LinkedHashSet<>();
+        report.found()
+                .forEach(
+                        found -> {
+                            Key key = Key.of(found);
+                            KnownFinding entry = inForce.get(key);
+                            if (entry == null) {
+                                open.add(found);
+                            } else {
+                                accepted.put(found, entry);
+                                used.add(key);
+                            }
+                        });
+        expired.removeIf(each -> inForce.containsKey(Key.of(each)));
+        List<KnownFinding> idle = new ArrayList<>();
+        List<KnownFinding> unseen = new ArrayList<>();
+        Set<String> looked = looked(report);
+        inForce.forEach(
+                (key, entry) -> {
+                    if (!used.contains(key)) {
+                        (looked.contains(key.check + " " + key.device) ? idle : unseen).add(entry);
+                    }
+                });
+        return new Sifted(open, accepted, expired, idle, unseen);
+    }
+
+    /** Returns the pairs of check and device of which the run can say that nothing was found. */
+    private static Set<String> looked(CheckReport report) {
+        Set<String> looked = new LinkedHashSet<>();
+        for (Checked checked : report.checked()) {
+            Set<String> failed =
+                    checked.failures().stream()
+                            .map(CheckFailure::check)
+                            .collect(Collectors.toSet());
+            if (checked.sound()) {
+                report.checks().stream()
+                        .map(CheckInfo::id)
+                        .filter(check -> !failed.contains(check))
+                        .forEach(check -> looked.add(check + " " + checked.device()));
+            }
+        }
+        return looked;
+    }
+
+    private record Key(String check, String device, String subject) {
+
+        static Key of(KnownFinding entry) {
+            return new Key(entry.check(), entry.device(), entry.subject());
+        }
+
+        static Key of(Found found) {
+            return new Key(found.finding().check(), found.device(), found.finding().subject());
+        }
+    }
+
+    public Sifted {
+        open = List.copyOf(open);
+        accepted = Collections.unmodifiableMap(new LinkedHashMap<>(accepted));
+        expired = List.copyOf(expired);
+        idle = List.copyOf(idle);
+        unseen = List.copyOf(unseen);
+    }
+
+    /** Returns new entries for all open findings, one for each check, device and subject. */
+    public List<KnownFinding> accept(String reason, LocalDate until) {
+        Map<Key, KnownFinding> entries = new LinkedHashMap<>();
+        for (Found found : open) {
+            Finding finding = Objects.requireNonNull(found.finding());
+            entries.putIfAbsent(
+                    Key.of(found),
+                    new KnownFinding(
+                            finding.check(),
+                            found.device(),
+                            finding.subject(),
+                            reason,
+                            until,
+                            finding.at()));
+        }
+        return List.copyOf(entries.values());
+    }
+}

@@ -1,0 +1,5 @@
+/** Jobs: one plan carried out on one unit, and what is known of that unit. */
+@NullMarked
+package reseat.job;
+
+import org.jspecify.annotations.NullMarked;

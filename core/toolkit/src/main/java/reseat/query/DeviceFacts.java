@@ -1,0 +1,345 @@
+package reseat.query;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import reseat.fasten.FastenerInputException;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.LookAlikes;
+import reseat.job.Job;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Kind;
+import reseat.model.Part;
+
+/**
+ * What can be asked of a device, in bulk. Every answer is a list of rows in the order of the device
+ * file unless another order is told. Immutable; answers are computed when they are asked for first.
+ */
+public final class DeviceFacts {
+
+    private final Device device;
+    private final FastenerTables tables;
+    private final List<Device> variants;
+    private final Map<String, Integer> cycles;
+    private final Lazy<List<ScrewRow>> screws;
+    private final Lazy<List<PartRow>> parts;
+    private final Lazy<List<JointRow>> joints;
+    private final Lazy<List<TorqueRow>> torques;
+    private final Lazy<List<VariantScrewRow>> variantScrews;
+
+    private DeviceFacts(
+            Device device,
+            FastenerTables tables,
+            List<Device> variants,
+            Map<String, Integer> cycles) {
+        this.device = device;
+        this.tables = tables;
+        this.variants = variants;
+        this.cycles = cycles;
+        SeatFacts seats = new SeatFacts(device, tables);
+        screws = new Lazy<>(seats::screws);
+        torques = new Lazy<>(seats::torques);
+        joints = new Lazy<>(this::everyJoint);
+        parts = new Lazy<>(this::everyPart);
+        variantScrews = new Lazy<>(() -> VariantScrews.of(tables, device, variants));
+    }
+
+    /** Returns the facts of a device. */
+    public static DeviceFacts of(Device device, FastenerTables tables) {
+        return new DeviceFacts(device, tables, List.of(device), Map.of());
+    }
+
+    /** Returns the facts of a device that has these variants, the base device among them. */
+    public DeviceFacts withVariants(List<Device> all) {
+        return new DeviceFacts(device, tables, List.copyOf(all), cycles);
+    }
+
+    /** Returns the facts of the unit that a job is about. */
+    public DeviceFacts of(Job job) {
+        return new DeviceFacts(device, tables, variants, job.cycles());
+    }
+
+    /** Returns the device. */
+    public Device device() {
+        return device;
+    }
+
+    /** Returns every screw with a seat. */
+    public List<ScrewRow> screws() {
+        return screws.get();
+    }
+
+    /** Returns the torque of every screw with a seat. Estimates each, so it takes a moment. */
+    public List<TorqueRow> torques() {
+        return torques.get();
+    }
+
+    /** Returns every part. */
+    public List<PartRow> parts() {
+        return parts.get();
+    }
+
+    /** Returns every joint. */
+    public List<JointRow> joints() {
+        return joints.get();
+    }
+
+    /** Returns every two parts that are held together by joints, with these joints. */
+    public List<PairRow> joinedPairs() {
+        Map<List<String>, List<String>> pairs = new LinkedHashMap<>();
+        for (String one : device.parts().keySet()) {
+            for (Joint joint : device.joints().values()) {
+                if (joint.holds().contains(one)) {
+                    for (String other : joint.holds()) {
+                        if (!other.equals(one) && !pairs.containsKey(List.of(other, one))) {
+                            pairs.computeIfAbsent(List.of(one, other), p -> new ArrayList<>())
+                                    .add(joint.id());
+                        }
+                    }
+                }
+            }
+        }
+        return pairs.entrySet().stream()
+                .map(e -> new PairRow(e.getKey().get(0), e.getKey().get(1), e.getValue()))
+                .toList();
+    }
+
+    /**
+     * Returns the parts next to a part: held to it by a joint, in the way of moving it, or under
+     * it.
+     *
+     * @throws IllegalArgumentException if there is no such part
+     */
+    public List<NeighbourRow> neighbours(String part) {
+        Part own = device.part(part);
+        List<NeighbourRow> rows = new ArrayList<>();
+        for (Part other : device.parts().values()) {
+            List<String> shared =
+                    device.joints().values().stream()
+                            .filter(j -> j.holds().contains(part))
+                            .filter(j -> j.holds().contains(other.id()))
+                            .map(Joint::id)
+                            .toList();
+            boolean above = own.under().contains(other.id());
+            boolean below = other.under().contains(part);
+            if (!other.id().equals(part) && (above || below || !shared.isEmpty())) {
+                rows.add(
+                        new NeighbourRow(
+                                other.id(),
+                                "/parts/" + other.id(),
+                                other.name(),
+                                shared,
+                                above,
+                                below));
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    /** Returns every two screw types that a person can take for one another, heaviest first. */
+    public List<LookAlikeRow> lookAlikes() {
+        Map<String, List<String>> byType = new LinkedHashMap<>();
+        screws().forEach(
+                        s ->
+                                byType.computeIfAbsent(s.type(), t -> new ArrayList<>())
+                                        .add(s.joint()));
+        try {
+            return LookAlikes.of(tables, device).pairs().stream()
+                    .map(
+                            pair ->
+                                    new LookAlikeRow(
+                                            pair.one(),
+                                            pair.other(),
+                                            "/screwTypes/" + pair.one(),
+                                            pair.differences(),
+                                            pair.weight(),
+                                            pair.dangerous(),
+                                            pair.worst().map(w -> w.told()).orElse(""),
+                                            Objects.requireNonNull(byType.get(pair.one())),
+                                            Objects.requireNonNull(byType.get(pair.other()))))
+                    .toList();
+        } catch (FastenerInputException e) {
+            return List.of(); // a name that the tables do not know; another check says so
+        }
+    }
+
+    /**
+     * Returns the screws whose tip comes nearer to a part of a role than a distance, nearest first.
+     *
+     * @param role such as {@link Kind.Role#CELL}
+     * @param mm the distance in millimetres; those at exactly this distance are left out
+     */
+    public List<ClearanceRow> screwsNear(Kind.Role role, double mm) {
+        return screws().stream()
+                .flatMap(screw -> screw.behind().stream())
+                .filter(row -> row.role().equals(Optional.of(role)))
+                .filter(row -> row.clearanceMm() < mm - 1e-9)
+                .sorted((a, b) -> Double.compare(a.clearanceMm(), b.clearanceMm()))
+                .toList();
+    }
+
+    /** Returns the screws by their type. */
+    public List<GroupRow> screwsByType() {
+        return group(s -> List.of(s.type()), key -> "/screwTypes/" + key, key -> key, key -> false);
+    }
+
+    /** Returns the screws by their drive; a group's pointer is that of its first screw. */
+    public List<GroupRow> screwsByDrive() {
+        return group(s -> List.of(s.drive()), key -> "", key -> key, key -> false);
+    }
+
+    /** Returns the screws by the part that they are driven into. */
+    public List<GroupRow> screwsBySite() {
+        return groupByPart(s -> List.of(s.site()));
+    }
+
+    /** Returns the screws by each part that hides them or that they hold down. */
+    public List<GroupRow> screwsByCover() {
+        return groupByPart(ScrewRow::under);
+    }
+
+    /** Returns the joints that may be made only so often, with the cycles of the unit. */
+    public List<CycleRow> connectors() {
+        List<CycleRow> rows = new ArrayList<>();
+        for (Joint joint : device.joints().values()) {
+            OptionalInt rated = device.kindOf(joint).ratedCycles();
+            if (rated.isPresent()) {
+                int made = cycles.getOrDefault(joint.id(), joint.madeCycles());
+                rows.add(
+                        new CycleRow(
+                                joint.id(),
+                                "/joints/" + joint.id(),
+                                joint.name(),
+                                joint.kind(),
+                                made,
+                                rated.getAsInt(),
+                                rated.getAsInt() - made));
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    /**
+     * Returns the screws that a variant has and the base device has not, or the other way round, or
+     * that differ between the two. Needs the variants; see {@link #withVariants}.
+     */
+    public List<VariantScrewRow> variantScrews() {
+        return variantScrews.get();
+    }
+
+    /** Returns every test. */
+    public List<TestRow> tests() {
+        return device.tests().values().stream()
+                .map(t -> new TestRow(t.id(), "/tests/" + t.id(), t.text(), t.of(), t.needs()))
+                .toList();
+    }
+
+    /** Returns the parts that a connector leads to and that no test names, nor such a connector. */
+    public List<PartRow> untested() {
+        return parts().stream().filter(p -> p.electric() && p.tests().isEmpty()).toList();
+    }
+
+    private List<JointRow> everyJoint() {
+        return device.joints().values().stream()
+                .map(
+                        j ->
+                                new JointRow(
+                                        j.id(),
+                                        "/joints/" + j.id(),
+                                        j.name(),
+                                        j.kind(),
+                                        device.kindOf(j).role(),
+                                        j.holds(),
+                                        j.site(),
+                                        j.under(),
+                                        j.needs(),
+                                        j.cuts(),
+                                        j.slack(),
+                                        testsOf(Set.of(j.id()))))
+                .toList();
+    }
+
+    private List<PartRow> everyPart() {
+        List<PartRow> rows = new ArrayList<>();
+        for (Part part : device.parts().values()) {
+            List<JointRow> held =
+                    joints().stream().filter(j -> j.holds().contains(part.id())).toList();
+            Set<String> connectors =
+                    held.stream()
+                            .filter(j -> j.role().equals(Optional.of(Kind.Role.CONNECTOR)))
+                            .map(JointRow::joint)
+                            .collect(Collectors.toSet());
+            Set<String> named = new java.util.HashSet<>(connectors);
+            named.add(part.id());
+            rows.add(
+                    new PartRow(
+                            part.id(),
+                            "/parts/" + part.id(),
+                            part.name(),
+                            part.kind(),
+                            device.kindOf(part).role(),
+                            part.under(),
+                            isMagnetic(part),
+                            !connectors.isEmpty(),
+                            part.spare(),
+                            held.stream().map(JointRow::joint).toList(),
+                            testsOf(named)));
+        }
+        return List.copyOf(rows);
+    }
+
+    private boolean isMagnetic(Part part) {
+        return device.kindOf(part).magnetic()
+                || part.move().map(m -> device.manipulation(m.kind()).magnetic()).orElse(false);
+    }
+
+    private List<String> testsOf(Set<String> ids) {
+        return device.tests().values().stream()
+                .filter(test -> test.of().stream().anyMatch(ids::contains))
+                .map(test -> test.id())
+                .toList();
+    }
+
+    private List<GroupRow> groupByPart(Function<ScrewRow, List<String>> keys) {
+        return group(
+                keys,
+                key -> "/parts/" + key,
+                key -> device.part(key).name(),
+                key -> isMagnetic(device.part(key)));
+    }
+
+    private List<GroupRow> group(
+            Function<ScrewRow, List<String>> keys,
+            Function<String, String> pointer,
+            Function<String, String> name,
+            Function<String, Boolean> magnetic) {
+        Map<String, List<ScrewRow>> groups = new LinkedHashMap<>();
+        for (ScrewRow screw : screws()) {
+            keys.apply(screw)
+                    .forEach(key -> groups.computeIfAbsent(key, k -> new ArrayList<>()).add(screw));
+        }
+        List<GroupRow> rows = new ArrayList<>();
+        groups.forEach(
+                (key, of) ->
+                        rows.add(
+                                new GroupRow(
+                                        key,
+                                        pointer.apply(key).isEmpty()
+                                                ? of.get(0).pointer()
+                                                : pointer.apply(key),
+                                        name.apply(key),
+                                        magnetic.apply(key),
+                                        of.stream().map(ScrewRow::joint).toList(),
+                                        of.stream().map(ScrewRow::type).distinct().toList(),
+                                        of.stream().map(ScrewRow::drive).distinct().toList())));
+        return List.copyOf(rows);
+    }
+}

@@ -1,0 +1,23 @@
+package reseat.query;
+
+import java.util.Optional;
+
+/**
+ * A tool that a plan uses.
+ *
+ * @param tool id
+ * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param name the name people use
+ * @param drive the drive that it turns
+ * @param acts how many acts use it
+ * @param first stable id of the first act that uses it
+ * @param owned whether the shop has it; empty where that is not known
+ */
+public record ToolRow(
+        String tool,
+        String pointer,
+        String name,
+        Optional<String> drive,
+        int acts,
+        String first,
+        Optional<Boolean> owned) {}

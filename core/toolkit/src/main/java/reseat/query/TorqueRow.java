@@ -1,0 +1,40 @@
+package reseat.query;
+
+import java.util.OptionalDouble;
+
+/**
+ * The torque of a seat, as far as anybody knows it.
+ *
+ * @param joint id of the joint
+ * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param type id of the screw type
+ * @param givenNm torque given by the maker, in newton metres
+ * @param tableNm torque of the table of the device family, in newton metres
+ * @param estimateNm estimated torque in newton metres
+ * @param lowNm lower end of the window of the estimate, in newton metres
+ * @param highNm upper end of the window of the estimate, in newton metres
+ * @param limit what limits the estimate; empty where there is none
+ * @param from where the torque to use is given, or what it rests on; empty where there is none
+ * @param noEstimate why there is no estimate; empty where there is one
+ */
+public record TorqueRow(
+        String joint,
+        String pointer,
+        String type,
+        OptionalDouble givenNm,
+        OptionalDouble tableNm,
+        OptionalDouble estimateNm,
+        OptionalDouble lowNm,
+        OptionalDouble highNm,
+        String limit,
+        String from,
+        String noEstimate) {
+
+    /** Returns the torque to use: the maker's, else the table's, else the estimate. */
+    public OptionalDouble valueNm() {
+        if (givenNm.isPresent()) {
+            return givenNm;
+        }
+        return tableNm.isPresent() ? tableNm : estimateNm;
+    }
+}

@@ -1,0 +1,122 @@
+package reseat.spi;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import reseat.check.Check;
+import reseat.internal.load.PluginLoader;
+import reseat.stock.StockSource;
+
+/**
+ * The plugins that were loaded, and those that were left out.
+ *
+ * @param loaded the plugins: those that ship with Reseat first, then folder by folder
+ * @param refused what was left out, and why
+ */
+public record Plugins(List<Loaded> loaded, List<Refused> refused) {
+
+    /** How long a plugin may take to start. */
+    public static final Duration START_LIMIT = Duration.ofSeconds(5);
+
+    public Plugins {
+        loaded = List.copyOf(loaded);
+        refused = List.copyOf(refused);
+    }
+
+    /**
+     * A plugin that was loaded.
+     *
+     * @param plugin what it contributes; calling it is cheap and never fails
+     * @param from its jar or folder; empty if it ships with Reseat
+     */
+    public record Loaded(Plugin plugin, Optional<Path> from) {}
+
+    /**
+     * A plugin that was left out.
+     *
+     * @param name its id, or the name of its jar or folder where the id is not known
+     * @param from its jar or folder; empty if it ships with Reseat
+     * @param why why, as the end of a sentence that begins with its name
+     */
+    public record Refused(String name, Optional<Path> from, String why) {
+
+        /** Returns the whole as one line for people. */
+        @Override
+        public String toString() {
+            return "plugin " + name + from.map(p -> " (" + p + ")").orElse("") + ": " + why;
+        }
+    }
+
+    /** Takes these plugins as they are. */
+    public static Plugins of(List<Plugin> plugins) {
+        return new Plugins(
+                plugins.stream().map(plugin -> new Loaded(plugin, Optional.empty())).toList(),
+                List.of());
+    }
+
+    /** Loads the plugins that ship with Reseat. */
+    public static Plugins bundled() {
+        return load(List.of());
+    }
+
+    /**
+     * Loads the plugins that ship with Reseat and those in folders. In a folder each jar and each
+     * folder of jars is one plugin. Nothing that a plugin does makes this throw.
+     *
+     * @param folders the folders; of two plugins with one id the first counts
+     */
+    public static Plugins load(List<Path> folders) {
+        return load(folders, START_LIMIT);
+    }
+
+    /** Loads plugins as {@link #load(List)} does, with another limit for each to start. */
+    public static Plugins load(List<Path> folders, Duration startLimit) {
+        return PluginLoader.load(List.copyOf(folders), startLimit);
+    }
+
+    /** Returns the plugins. */
+    public List<Plugin> plugins() {
+        return loaded.stream().map(Loaded::plugin).toList();
+    }
+
+    /** Returns the families of devices of all plugins. */
+    public List<DeviceFamily> families() {
+        return all(Plugin::families);
+    }
+
+    /** Returns the family of an id. */
+    public Optional<DeviceFamily> family(String id) {
+        return families().stream().filter(family -> family.id().equals(id)).findFirst();
+    }
+
+    /** Returns the checks of all plugins, without those of families. */
+    public List<Check> checks() {
+        return all(Plugin::checks);
+    }
+
+    /** Returns the sorts of stock of all plugins. */
+    public List<StockSource> stockSources() {
+        return all(Plugin::stockSources);
+    }
+
+    /** Returns the tables of times of all plugins. */
+    public List<CostTable> costTables() {
+        return all(Plugin::costTables);
+    }
+
+    /** Returns the ways to write a plan of all plugins. */
+    public List<Output> outputs() {
+        return all(Plugin::outputs);
+    }
+
+    /** Returns the methods to assess a device of all plugins. */
+    public List<Assessment> assessments() {
+        return all(Plugin::assessments);
+    }
+
+    private <T> List<T> all(Function<Plugin, List<T>> what) {
+        return loaded.stream().flatMap(each -> what.apply(each.plugin()).stream()).toList();
+    }
+}

@@ -1,0 +1,9 @@
+/** Device family: clamshell. */
+@org.jspecify.annotations.NullMarked
+module reseat.clamshell {
+    requires static org.jspecify;
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.clamshell.ClamshellPlugin;
+}

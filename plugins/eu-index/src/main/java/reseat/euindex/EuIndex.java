@@ -1,0 +1,213 @@
+package reseat.euindex;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Joint;
+import reseat.model.Way;
+import reseat.plan.Plan;
+import reseat.spi.Assessment;
+
+/** The assessment: plans the way to each priority part and counts on it what the method counts. */
+public final class EuIndex implements Assessment {
+
+    private static final String ANNEX = "Annex IV point 5";
+
+    /** Makes the assessment. */
+    public EuIndex() {}
+
+    @Override
+    public String id() {
+        return "eu-index";
+    }
+
+    @Override
+    public String title() {
+        return "EU repairability index of smartphones and slate tablets";
+    }
+
+    @Override
+    public String source() {
+        return "Delegated Regulation (EU) 2023/1669, consolidated state of 10 May 2026";
+    }
+
+    @Override
+    public List<Statement> statements() {
+        return Statements.KNOWN;
+    }
+
+    @Override
+    public Result assess(Device device, Map<String, String> said, Plans plans) {
+        Statements stated = Statements.of(device, said);
+        Set<String> all = new LinkedHashSet<>();
+        for (PriorityPart part : PriorityPart.values()) {
+            all.addAll(stated.parts(part));
+        }
+        List<Criterion> criteria = new ArrayList<>();
+        Map<PriorityPart, PartPoints> points = new EnumMap<>(PriorityPart.class);
+        List<String> remarks = new ArrayList<>(List.of(CAUTION));
+        for (PriorityPart part : PriorityPart.values()) {
+            for (String id : stated.parts(part)) {
+                Plan plan =
+                        plans.best(new Goal.Free(List.of(id)))
+                                .orElseThrow(
+                                        () ->
+                                                new IllegalArgumentException(
+                                                        "part."
+                                                                + part.id()
+                                                                + ": no plan frees "
+                                                                + id
+                                                                + " without ruining a part; the method counts removal without damage alone"));
+                PartPoints found = judge(device, part, id, plan, stated, all, criteria);
+                points.merge(part, found, PartPoints::worse);
+                if (!plan.proved()) {
+                    remarks.add(
+                            "The plan for "
+                                    + id
+                                    + " is not proved best; a shorter way may have fewer steps.");
+                }
+            }
+        }
+        RepairIndex index = RepairIndex.of(points, stated.product(), stated.foldable());
+        addTotals(index, criteria);
+        if (index.isOnTheLimit()) {
+            remarks.add(
+                    "The exact index lies on the limit of a class: rounded it would be in the better one. The class is that of the exact index.");
+        }
+        remarks.add(
+                "Change of tool right after a removal: "
+                        + stated.reading().name().toLowerCase(Locale.ROOT)
+                        + "; the text of the law leaves both readings open.");
+        return new Result(criteria, remarks);
+    }
+
+    private static final String CAUTION =
+            "An estimate from the device file and from what was stated. The maker declares the index from the published repair information; this is no declaration and no legal advice.";
+
+    private static PartPoints judge(
+            Device device,
+            PriorityPart part,
+            String id,
+            Plan plan,
+            Statements stated,
+            Set<String> priorityParts,
+            List<Criterion> criteria) {
+        Path path = new Path(plan, stated);
+        List<Operation> operations = path.operations();
+        int serial = stated.serialActions(part);
+        int steps = Steps.count(operations, serial, stated.reading());
+        List<String> depth = new ArrayList<>();
+        depth.add(operations.size() + " operations");
+        if (serial > 0) {
+            depth.add(serial + " serial-number actions, 5 steps each");
+        }
+        for (Steps.Reading reading : Steps.Reading.values()) {
+            depth.add(
+                    Steps.count(operations, serial, reading)
+                            + " steps in the reading "
+                            + reading.name().toLowerCase(Locale.ROOT));
+        }
+        criteria.add(
+                new Criterion(
+                        part.id() + "-depth",
+                        "Steps to " + device.part(id).name(),
+                        steps + " steps, " + Steps.points(steps) + " points",
+                        depth,
+                        ANNEX + ", disassembly depth"));
+
+        List<String> met = new ArrayList<>();
+        int fasteners = 5;
+        for (Act.Release release : path.fastenersMet(priorityParts, id)) {
+            int each = fastener(device, release, stated.supplied(part));
+            fasteners = Math.min(fasteners, each);
+            met.add(release.joint() + ": " + each);
+        }
+        if (met.isEmpty()) {
+            met.add("no fastener met");
+        }
+        criteria.add(
+                new Criterion(
+                        part.id() + "-fasteners",
+                        "Fasteners of " + device.part(id).name(),
+                        fasteners + " points",
+                        met,
+                        ANNEX + ", fasteners"));
+
+        List<String> used = new ArrayList<>();
+        int tools = ToolClass.NO_TOOL;
+        for (String tool : path.toolsUsed(priorityParts, id)) {
+            ToolClass kind = ToolClass.of(device, tool, stated);
+            if (kind == ToolClass.PROPRIETARY) {
+                throw new IllegalArgumentException(
+                        "tool."
+                                + tool
+                                + ": a proprietary tool has no points; regulation 2023/1670 excludes it for "
+                                + part.id());
+            }
+            tools = Math.min(tools, kind.points());
+            used.add(tool + ": " + kind.word() + ", " + kind.points());
+        }
+        criteria.add(
+                new Criterion(
+                        part.id() + "-tools",
+                        "Tools for " + device.part(id).name(),
+                        tools + " points",
+                        used.isEmpty() ? List.of("bare hands") : used,
+                        ANNEX + ", tools"));
+        return new PartPoints(Steps.points(steps), fasteners, tools);
+    }
+
+    /**
+     * Returns 5 for a fastener that is used again, 3 for one that is used up and comes with the
+     * spare part, 1 for one that is used up and does not. A fastener is used up where making it
+     * again consumes something that holds, or its screw has a locking patch; cleaner and wipes do
+     * not hold anything, but stand beside an adhesive that does.
+     */
+    private static int fastener(Device device, Act.Release release, boolean supplied) {
+        Joint joint = device.joint(release.joint());
+        Way way = Optional.ofNullable(joint.ways().get(release.way())).orElseThrow();
+        boolean patch =
+                joint.seat()
+                        .map(seat -> device.screwTypes().get(seat.screw()))
+                        .filter(type -> type.patch())
+                        .isPresent();
+        if (way.consumes().isEmpty() && !patch) {
+            return 5;
+        }
+        return supplied ? 3 : 1;
+    }
+
+    private static void addTotals(RepairIndex index, List<Criterion> criteria) {
+        criteria.add(hundredths("depth", "Disassembly depth", index.depth()));
+        criteria.add(hundredths("fasteners", "Fasteners", index.fasteners()));
+        criteria.add(hundredths("tools", "Tools", index.tools()));
+        ProductPoints product = index.product();
+        criteria.add(hundredths("spare-parts", "Spare parts", 100 * product.spareParts()));
+        criteria.add(hundredths("updates", "Software updates", 100 * product.updates()));
+        criteria.add(hundredths("information", "Repair information", 100 * product.information()));
+        criteria.add(
+                new Criterion(
+                        "index",
+                        "Repairability index",
+                        index.rounded() + " of 5, class " + index.letter(),
+                        List.of("exactly " + index.exact()),
+                        ANNEX + ", Annex II C Table 4"));
+    }
+
+    private static Criterion hundredths(String id, String title, int value) {
+        return new Criterion(
+                id,
+                title,
+                String.format(Locale.ROOT, "%d.%02d of 5", value / 100, value % 100),
+                List.of(),
+                ANNEX);
+    }
+}

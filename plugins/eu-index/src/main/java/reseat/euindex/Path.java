@@ -1,0 +1,110 @@
+package reseat.euindex;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.plan.Plan;
+
+/** The way to one part, as the method sees it. */
+final class Path {
+
+    private final Device device;
+    private final List<CostedAct> acts;
+    private final Statements stated;
+
+    Path(Plan plan, Statements stated) {
+        this.device = plan.request().device();
+        this.acts = plan.acts();
+        this.stated = stated;
+    }
+
+    /**
+     * Returns the operations. One ends when parts were moved, or when the tool is changed for
+     * another; taking the first tool up or laying one down ends none. Prepare acts take nothing
+     * apart and are none.
+     */
+    List<Operation> operations() {
+        List<Operation> operations = new ArrayList<>();
+        String tool = device.hand();
+        boolean open = false;
+        for (CostedAct act : acts) {
+            if (act.act() instanceof Act.Prepared) {
+                continue;
+            }
+            if (!act.tool().equals(device.hand())) {
+                if (open && !tool.equals(device.hand()) && !tool.equals(act.tool())) {
+                    operations.add(operation(tool, Operation.End.TOOL_CHANGED));
+                }
+                tool = act.tool();
+            } else if (!open) {
+                tool = device.hand();
+            }
+            if (act.act() instanceof Act.Release release
+                    && stated.warmed().contains(release.joint())) {
+                operations.add(operation(stated.warmedWith(), Operation.End.HEATED));
+            }
+            open = true;
+            if (act.act() instanceof Act.MoveParts) {
+                operations.add(operation(tool, Operation.End.REMOVED));
+                open = false;
+                tool = device.hand();
+            }
+            if (act.act() instanceof Act.Release release
+                    && stated.cleaned().contains(release.joint())) {
+                operations.add(operation(act.tool(), Operation.End.CLEANED));
+            }
+        }
+        if (open) { // the last joint let the part go, with no further act
+            operations.add(operation(tool, Operation.End.REMOVED));
+        }
+        return operations;
+    }
+
+    private Operation operation(String tool, Operation.End end) {
+        return new Operation(tool.equals(device.hand()) ? List.of() : List.of(tool), end);
+    }
+
+    /** Returns the acts after the last one that moved one of these parts, without the target. */
+    private List<CostedAct> since(Set<String> priorityParts, String target) {
+        int from = 0;
+        for (int i = 0; i < acts.size(); i++) {
+            if (acts.get(i).act() instanceof Act.MoveParts move
+                    && !move.parts().contains(target)
+                    && move.parts().stream().anyMatch(priorityParts::contains)) {
+                from = i + 1;
+            }
+        }
+        return acts.subList(from, acts.size());
+    }
+
+    /** Returns the joints released since the priority part before this one, with their ways. */
+    List<Act.Release> fastenersMet(Set<String> priorityParts, String target) {
+        return since(priorityParts, target).stream()
+                .map(CostedAct::act)
+                .filter(Act.Release.class::isInstance)
+                .map(Act.Release.class::cast)
+                .toList();
+    }
+
+    /** Returns the tools used since the priority part before this one; bare hands are none. */
+    Set<String> toolsUsed(Set<String> priorityParts, String target) {
+        Set<String> tools = new LinkedHashSet<>();
+        for (CostedAct act : since(priorityParts, target)) {
+            if (act.act() instanceof Act.Prepared) {
+                continue;
+            }
+            if (!act.tool().equals(device.hand())) {
+                tools.add(act.tool());
+            }
+            if (act.act() instanceof Act.Release release
+                    && stated.warmed().contains(release.joint())) {
+                tools.add(stated.warmedWith());
+            }
+        }
+        return tools;
+    }
+}

@@ -1,0 +1,259 @@
+package reseat.euindex;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import reseat.model.Device;
+import reseat.spi.Assessment.Statement;
+
+/** What the maker states and no device file says: read, and held against the device. */
+final class Statements {
+
+    static final List<Statement> KNOWN = known();
+
+    private static final String NONE = "none";
+
+    private final Device device;
+    private final Map<String, String> stated;
+
+    private Statements(Device device, Map<String, String> stated) {
+        this.device = device;
+        this.stated = stated;
+    }
+
+    private static List<Statement> known() {
+        List<Statement> known = new ArrayList<>();
+        for (PriorityPart part : PriorityPart.values()) {
+            known.add(
+                    new Statement(
+                            "part." + part.id(),
+                            "Ids of the parts that are it, parted by commas, or none.",
+                            part != PriorityPart.FOLDING));
+            known.add(
+                    new Statement(
+                            "supplied." + part.id(),
+                            "yes if adhesive and other new fasteners for it come with the spare part at no extra cost.",
+                            false));
+            known.add(
+                    new Statement(
+                            "serial." + part.id(),
+                            "How many remote notifications or authorisations of a serial number its full function needs.",
+                            false));
+        }
+        known.add(
+                new Statement(
+                        "warmed",
+                        "Ids of joints that are warmed first, parted by commas; each is a step.",
+                        false));
+        known.add(
+                new Statement(
+                        "warmed-with", "Id of the tool that warms; heat-mat if left out.", false));
+        known.add(
+                new Statement(
+                        "cleaned",
+                        "Ids of joints whose residue must be cleaned away before one can go on; each is a step.",
+                        false));
+        known.add(
+                new Statement(
+                        "tool.NAME",
+                        "What a tool is: basic, with-part, with-product, on-sale or proprietary.",
+                        false));
+        known.add(
+                new Statement(
+                        "end-users-can-buy",
+                        "The priority parts that end users can buy, parted by commas, or all.",
+                        true));
+        known.add(
+                new Statement(
+                        "updates-years",
+                        "Years of updates of the operating system, counted from the end of placement on the market.",
+                        true));
+        known.add(
+                new Statement(
+                        "information",
+                        "Who gets the repair information: public, free-for-professionals or paid-by-professionals.",
+                        true));
+        known.add(
+                new Statement(
+                        "reading",
+                        "What a change of tool right after a removal counts: merged (usual) or strict.",
+                        false));
+        return List.copyOf(known);
+    }
+
+    /**
+     * Reads statements.
+     *
+     * @throws IllegalArgumentException with every fault, one a line
+     */
+    static Statements of(Device device, Map<String, String> stated) {
+        List<String> faults = new ArrayList<>();
+        Set<String> names = new TreeSet<>();
+        KNOWN.forEach(each -> names.add(each.name()));
+        stated.keySet().stream()
+                .filter(name -> !names.contains(name) && !name.startsWith("tool."))
+                .forEach(
+                        name ->
+                                faults.add(
+                                        name
+                                                + " is no statement of this method; known: "
+                                                + String.join(", ", names)));
+        KNOWN.stream()
+                .filter(each -> each.required() && !stated.containsKey(each.name()))
+                .forEach(each -> faults.add(each.name() + " is missing: " + each.says()));
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(String.join("\n", faults));
+        }
+        return new Statements(device, new LinkedHashMap<>(stated));
+    }
+
+    boolean foldable() {
+        return !parts(PriorityPart.FOLDING).isEmpty();
+    }
+
+    /** Returns the parts of the device that are a priority part; empty if it has none. */
+    List<String> parts(PriorityPart part) {
+        String name = "part." + part.id();
+        List<String> ids = list(name);
+        for (String id : ids) {
+            if (!device.parts().containsKey(id) || id.equals(device.base())) {
+                throw wrong(name, id, "the id of a part other than the base, or none");
+            }
+        }
+        return ids;
+    }
+
+    boolean supplied(PriorityPart part) {
+        return choice("supplied." + part.id(), "no", List.of("yes", "no")).equals("yes");
+    }
+
+    int serialActions(PriorityPart part) {
+        return number("serial." + part.id(), "0");
+    }
+
+    List<String> warmed() {
+        return joints("warmed");
+    }
+
+    String warmedWith() {
+        return stated.getOrDefault("warmed-with", "heat-mat");
+    }
+
+    List<String> cleaned() {
+        return joints("cleaned");
+    }
+
+    /** Returns what is said of a tool. */
+    Optional<ToolClass> tool(String id) {
+        String name = "tool." + id;
+        if (!stated.containsKey(name)) {
+            return Optional.empty();
+        }
+        List<String> names = Arrays.stream(ToolClass.values()).map(ToolClass::word).toList();
+        String word = choice(name, "", names);
+        return Arrays.stream(ToolClass.values()).filter(c -> c.word().equals(word)).findFirst();
+    }
+
+    Steps.Reading reading() {
+        return choice("reading", "merged", List.of("merged", "strict")).equals("merged")
+                ? Steps.Reading.MERGED
+                : Steps.Reading.STRICT;
+    }
+
+    /** Returns the points of the product (Annex IV point 5, spare parts, updates, information). */
+    ProductPoints product() {
+        return new ProductPoints(spareParts(), updates(), information());
+    }
+
+    private int spareParts() {
+        String name = "end-users-can-buy";
+        List<String> all =
+                Arrays.stream(PriorityPart.values())
+                        .filter(part -> part != PriorityPart.FOLDING || foldable())
+                        .map(PriorityPart::id)
+                        .toList();
+        List<String> sold = "all".equals(stated.get(name)) ? all : list(name);
+        for (String id : sold) {
+            if (!all.contains(id)) {
+                throw wrong(name, id, "all, or some of " + String.join(", ", all));
+            }
+        }
+        List<List<String>> levels =
+                List.of(
+                        all,
+                        List.of("display", "battery", "back-cover", "front-camera", "rear-camera"),
+                        List.of("display", "battery", "back-cover"),
+                        List.of("display", "battery"),
+                        List.of("display"));
+        for (int i = 0; i < levels.size(); i++) {
+            if (sold.containsAll(levels.get(i))) {
+                return 5 - i;
+            }
+        }
+        throw new IllegalArgumentException(
+                name + ": where end users cannot buy the display, the method has no points");
+    }
+
+    private int updates() {
+        int years = number("updates-years", "");
+        if (years < 5) {
+            throw new IllegalArgumentException(
+                    "updates-years: below 5 years the method has no points; found " + years);
+        }
+        return years >= 7 ? 5 : years == 6 ? 3 : 1;
+    }
+
+    private int information() {
+        return switch (choice(
+                "information",
+                "",
+                List.of("public", "free-for-professionals", "paid-by-professionals"))) {
+            case "public" -> 5;
+            case "free-for-professionals" -> 3;
+            default -> 1;
+        };
+    }
+
+    private List<String> joints(String name) {
+        List<String> ids = list(name);
+        for (String id : ids) {
+            if (!device.joints().containsKey(id)) {
+                throw wrong(name, id, "the id of a joint");
+            }
+        }
+        return ids;
+    }
+
+    private List<String> list(String name) {
+        String text = stated.getOrDefault(name, NONE).strip();
+        return text.equals(NONE)
+                ? List.of()
+                : Arrays.stream(text.split(",")).map(String::strip).distinct().toList();
+    }
+
+    private int number(String name, String usual) {
+        String text = stated.getOrDefault(name, usual).strip();
+        if (!text.matches("[0-9]{1,3}")) {
+            throw wrong(name, text, "a whole number");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private String choice(String name, String usual, List<String> words) {
+        String text = stated.getOrDefault(name, usual).strip();
+        if (!words.contains(text)) {
+            throw wrong(name, text, "one of " + String.join(", ", words));
+        }
+        return text;
+    }
+
+    private static IllegalArgumentException wrong(String name, String found, String expected) {
+        return new IllegalArgumentException(
+                name + ": found \"" + found + "\", expected " + expected);
+    }
+}

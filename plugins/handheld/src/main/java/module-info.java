@@ -1,0 +1,9 @@
+/** Device family: sealed handheld. */
+@org.jspecify.annotations.NullMarked
+module reseat.handheld {
+    requires static org.jspecify;
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.handheld.HandheldPlugin;
+}
