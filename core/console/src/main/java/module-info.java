@@ -4,8 +4,8 @@ module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
     requires java.xml;
-    requires static org.graalvm.js;
-    requires static org.graalvm.polyglot;
+    requires org.graalvm.js;
+    requires org.graalvm.polyglot;
     requires reseat.toolkit;
 
     // picocli fills the fields of our commands, and of nothing else
