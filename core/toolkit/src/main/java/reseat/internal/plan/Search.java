@@ -15,6 +15,12 @@ final class Search {
 
     private static final int FIRST_WIDTH = 2;
     private static final int WIDER = 4;
+    private static final int DRAFT_WIDTH = 20;
+    private static final double DRAFT_SHARE = 0.2;
+
+    /** Up to so many nodes and parts a beam of one is quick. */
+    private static final int SMALL = 120;
+
     private static final int WIDEST_BEFORE_CASES = 8;
     private static final int WIDEST = 2048;
 
@@ -36,10 +42,17 @@ final class Search {
             return new Outcome(null, Bound.NEVER, Ended.PROVED);
         }
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
+        Draft draft = new Draft(task, judge, limits);
         // some plan soon, for those who give little time or stop the search
-        widen(beam, start, 1);
+        better(draft.run(DRAFT_WIDTH));
+        if (best == null || isSmall()) {
+            widen(beam, start, 1);
+        }
         judge.judge(start, judge.thorough());
         long bound = start.rest;
+        if (best != null && cost() > bound) {
+            better(draft.improve(best, DRAFT_WIDTH, bound, DRAFT_SHARE));
+        }
         // where routes part, cases find more than a wide beam does; a full teardown has one route
         double share = task.need.teardown() ? 0.8 : 0.3;
         int widest = task.need.teardown() ? WIDEST : WIDEST_BEFORE_CASES;
@@ -61,6 +74,10 @@ final class Search {
             ended = Ended.MEMORY;
         }
         return new Outcome(best, bound, ended);
+    }
+
+    private boolean isSmall() {
+        return task.c.nodes + task.c.parts <= SMALL;
     }
 
     private void widen(Beam beam, Node start, int width) {
