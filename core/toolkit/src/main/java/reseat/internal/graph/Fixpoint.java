@@ -237,8 +237,7 @@ final class Fixpoint {
             for (int i : links.pairsOf[p]) {
                 int x = links.pairA[i] == p ? links.pairB[i] : links.pairA[i];
                 if (at.samePlace(x, p)
-                        && (at.component[x] == at.component[p]
-                                || Links.contains(c.holds[j], x))) {
+                        && (at.component[x] == at.component[p] || Links.contains(c.holds[j], x))) {
                     mark(firstPair + i);
                 }
             }

@@ -228,7 +228,8 @@ final class Going {
                 }
             }
         }
-        // each work by itself: what cannot be reached needs all of them, but only while it rests on that
+        // each work by itself: what cannot be reached needs all of them, but only while it rests on
+        // that
         Bits.addAll(needs, go[p]);
         if (Arrays.equals(needs, go[p])) {
             return false;

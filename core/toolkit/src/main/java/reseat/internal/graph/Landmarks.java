@@ -199,17 +199,13 @@ public final class Landmarks {
      * refers to the last call of {@link #compute}.
      */
     public long[] needsOfLeaving(int part, int stays) {
-        if (at.pinned[part]
-                || part == stays
-                || Links.contains(c.partUnder[part], stays)) {
+        if (at.pinned[part] || part == stays || Links.contains(c.partUnder[part], stays)) {
             return facts.all().clone();
         }
         long[] needs = go[part].clone();
         Bits.set(needs, moveBit(part));
         for (int j : c.nodesOf[part]) {
-            if (!c.slack[j]
-                    && !at.isReleased(j)
-                    && Links.contains(c.holds[j], stays)) {
+            if (!c.slack[j] && !at.isReleased(j) && Links.contains(c.holds[j], stays)) {
                 Bits.addAll(needs, rel[j]);
             }
         }

@@ -97,8 +97,7 @@ final class Links {
             int b = pairB[i];
             firstOnSecond[i] = contains(c.partUnder[b], a);
             secondOnFirst[i] = contains(c.partUnder[a], b);
-            pairRigid[i] =
-                    Arrays.stream(rigidOf[a]).filter(j -> contains(c.holds[j], b)).toArray();
+            pairRigid[i] = Arrays.stream(rigidOf[a]).filter(j -> contains(c.holds[j], b)).toArray();
         }
         companions = new int[2 * n][][];
         pairsOf = turned(c.parts, IntStream.range(0, n).mapToObj(this::ends).toList());
@@ -147,9 +146,7 @@ final class Links {
                 IntStream.Builder row = IntStream.builder().add(j).add(others.length);
                 Arrays.stream(others).forEach(row);
                 for (int x : others) {
-                    Arrays.stream(rigidOf[x])
-                            .filter(k -> contains(c.holds[k], stays))
-                            .forEach(row);
+                    Arrays.stream(rigidOf[x]).filter(k -> contains(c.holds[k], stays)).forEach(row);
                 }
                 rows.add(row.build().toArray());
             }

@@ -1,6 +1,7 @@
 package reseat.internal.plan;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
@@ -29,14 +30,15 @@ final class Bound {
     private final MoveBound moves;
     private final ChoiceBound choices;
     private final boolean teardown;
-    Bound(Compiled c, Need need, Landmarks landmarks) {
+
+    Bound(Compiled c, Need need, Landmarks landmarks, BooleanSupplier over) {
         this.c = c;
         this.landmarks = landmarks;
         visits = new Visits(c);
         works = new Works(c, landmarks, visits);
-        order = new OrderBound(c.setup);
-        tools = new OrderBound(visits.toolChanges());
-        postures = new OrderBound(visits.postureChanges());
+        order = new OrderBound(c.setup, over);
+        tools = new OrderBound(visits.toolChanges(), over);
+        postures = new OrderBound(visits.postureChanges(), over);
         this.moves = new MoveBound(c, need, landmarks);
         choices = new ChoiceBound(c, landmarks, moves);
         this.teardown = need.teardown();
@@ -73,12 +75,17 @@ final class Bound {
 
     /** Bounds needs as they are; a choice between isolators is not looked at. */
     private long plain(long[] needs, char[] place, int clazz, int effort) {
+        return withoutSetups(needs, place) + setups(needs, clazz, effort);
+    }
+
+    /** Bounds releases and moves. */
+    long withoutSetups(long[] needs, char[] place) {
         long sum = 0;
         for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
             sum += c.minCost[j];
         }
         sum += teardown ? separations(place) : moves(needs, place);
-        return sum + setups(needs, clazz, effort);
+        return sum;
     }
 
     private long moves(long[] needs, char[] place) {
@@ -120,15 +127,14 @@ final class Bound {
      * Changes of tool and changes of posture are bounded together with some effort and each by
      * itself with more: fewer classes make fewer states.
      */
-    private long setups(long[] needs, int clazz, int effort) {
+    long setups(long[] needs, int clazz, int effort) {
         long together = order.bound(works.of(needs), clazz, effort / JOINT_SHARE);
         if (effort < JOINT_SHARE) {
             return together;
         }
         long alone =
                 tools.bound(works.byTool(needs), visits.toolOf[clazz], effort)
-                        + postures.bound(
-                                works.byPosture(needs), visits.postureOf[clazz], effort);
+                        + postures.bound(works.byPosture(needs), visits.postureOf[clazz], effort);
         return Math.max(together, alone);
     }
 }

@@ -84,8 +84,7 @@ final class ChoiceBound {
         return sum;
     }
 
-    private List<MoveBound.Debt> owed(
-            long[] works, long[] counted, List<MoveBound.Debt> already) {
+    private List<MoveBound.Debt> owed(long[] works, long[] counted, List<MoveBound.Debt> already) {
         List<MoveBound.Debt> owed = new ArrayList<>();
         for (int work = Bits.next(works, c.nodes); work >= 0; work = Bits.next(works, work + 1)) {
             if (!Bits.get(counted, work)) {

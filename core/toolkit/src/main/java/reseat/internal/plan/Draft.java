@@ -85,13 +85,40 @@ final class Draft {
         return best;
     }
 
+    /**
+     * Puts the works of a plan in order anew.
+     *
+     * @param known a plan
+     * @param width states kept meanwhile
+     * @return the better of the two plans
+     */
+    Node reorder(Node known, int width) {
+        Landmarks.Assumptions here = landmarks.assumptions();
+        boolean[] used = new boolean[landmarks.works()];
+        for (Node.Step step : known.steps()) {
+            for (int work : step.works(c)) {
+                used[work] = true;
+            }
+        }
+        for (int work = 0; work < used.length; work++) {
+            if (!used[work]) {
+                landmarks.exclude(work);
+            }
+        }
+        Node found = run(width);
+        landmarks.assume(here);
+        return found != null && found.cost < known.cost ? found : known;
+    }
+
     /** Returns the dearest work of a plan that is neither needed nor tried, or -1. */
     private int untried(Node node, long[] needs, Set<Integer> tried) {
         int dearest = -1;
         long most = -1;
         for (Node.Step step : node.steps()) {
             for (int work : step.works(c)) {
-                if (!Bits.get(needs, work) && !tried.contains(work) && !landmarks.isExcluded(work)) {
+                if (!Bits.get(needs, work)
+                        && !tried.contains(work)
+                        && !landmarks.isExcluded(work)) {
                     long ms = work < c.nodes ? c.minCost[work] : c.moveCost(work - c.nodes);
                     if (ms > most) {
                         most = ms;
@@ -142,8 +169,7 @@ final class Draft {
             return needs;
         }
         int half = open.size() / 2;
-        return ruleOut(
-                open.subList(half, open.size()), ruleOut(open.subList(0, half), needs));
+        return ruleOut(open.subList(half, open.size()), ruleOut(open.subList(0, half), needs));
     }
 
     private Node fresh() {

@@ -22,7 +22,7 @@ final class Judge {
         this.c = task.c;
         this.limits = limits;
         landmarks = new Landmarks(c, task.need);
-        bound = new Bound(c, task.need, landmarks);
+        bound = new Bound(c, task.need, landmarks, limits::over);
     }
 
     /**
@@ -44,6 +44,21 @@ final class Judge {
     long[] needs(Node node) {
         limits.count();
         return landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
+    }
+
+    /**
+     * Bounds the set-ups and extra costs of some needs of the node judged last. More needs in the
+     * same node never have less.
+     */
+    long setups(Node node, long[] needs, int effort) {
+        return bound.setups(needs, node.at.clazz, effort);
+    }
+
+    /** Bounds the rest of some needs of the node judged last, or {@link Bound#NEVER}. */
+    long withoutSetups(Node node, long[] needs) {
+        return landmarks.impossible(needs)
+                ? Bound.NEVER
+                : bound.withoutSetups(needs, node.at.place);
     }
 
     /** Returns what some works cost apart from set-ups, each by itself, in milliseconds. */

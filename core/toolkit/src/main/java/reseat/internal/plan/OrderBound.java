@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
@@ -23,10 +24,21 @@ final class OrderBound {
             Comparator.<State>comparingLong(state -> state.bound)
                     .thenComparingLong(state -> -state.cost);
 
-    private final long[][] setup;
+    /** So many states are looked at between two looks at the clock. */
+    private static final int UNWATCHED = 1024;
 
-    OrderBound(long[][] setup) {
+    private final long[][] setup;
+    private final BooleanSupplier over;
+
+    /**
+     * Makes a bound.
+     *
+     * @param setup what a change from one class to another costs, in milliseconds
+     * @param over tells whether to stop and return the bound reached
+     */
+    OrderBound(long[][] setup, BooleanSupplier over) {
         this.setup = setup;
+        this.over = over;
     }
 
     /** Work done, the class in hand, and how it came to that. */
@@ -44,7 +56,14 @@ final class OrderBound {
             this.cost = cost;
             this.bound = bound;
             this.from = from;
-            hash = Arrays.hashCode(done) * 31 + clazz;
+            // sets that differ in few bits must not share a hash, as they would under a sum of
+            // 31sts
+            long mixed = clazz;
+            for (long word : done) {
+                mixed = (mixed ^ word) * 0x9E3779B97F4A7C15L;
+                mixed ^= mixed >>> 32;
+            }
+            hash = (int) mixed;
         }
 
         @Override
@@ -84,7 +103,8 @@ final class OrderBound {
             while (best.getOrDefault(at, at).cost < at.cost) {
                 at = open.remove();
             }
-            if (left == 0 || work.all(at.done)) {
+            boolean stop = left == 0 || (left % UNWATCHED == 0 && over.getAsBoolean());
+            if (stop || work.all(at.done)) {
                 return at.bound;
             }
             next.clear();

@@ -131,9 +131,7 @@ final class OrderWork {
     long rest(long[] done, int clazz) {
         int tool = visits.toolOf[clazz];
         int posture = visits.postureOf[clazz];
-        return Math.max(
-                        toolChains.dearest(tool, done),
-                        visits.tools(tool, toolChains.still(done)))
+        return Math.max(toolChains.dearest(tool, done), visits.tools(tool, toolChains.still(done)))
                 + Math.max(
                         postureChains.dearest(posture, done),
                         visits.postures(posture, postureChains.still(done)));

@@ -16,7 +16,9 @@ final class Search {
     private static final int FIRST_WIDTH = 2;
     private static final int WIDER = 4;
     private static final int DRAFT_WIDTH = 20;
-    private static final double DRAFT_SHARE = 0.2;
+    private static final int ORDER_WIDTH = 200;
+    private static final double DRAFT_SHARE = 0.15;
+    private static final double CASES_SHARE = 0.9;
 
     /** Up to so many nodes and parts a beam of one is quick. */
     private static final int SMALL = 120;
@@ -48,10 +50,18 @@ final class Search {
         if (best == null || isSmall()) {
             widen(beam, start, 1);
         }
-        judge.judge(start, judge.thorough());
-        long bound = start.rest;
+        judge.judge(start, 0);
+        long[] needs = judge.needs(start);
+        long setups = judge.setups(start, needs, judge.thorough());
+        long bound = Math.max(start.rest, judge.withoutSetups(start, needs) + setups);
         if (best != null && cost() > bound) {
             better(draft.improve(best, DRAFT_WIDTH, bound, DRAFT_SHARE));
+            better(draft.reorder(best, ORDER_WIDTH));
+        }
+        if (best != null && cost() > bound && !isSmall() && !task.need.teardown()) {
+            CaseTree cases = new CaseTree(task, judge, limits, best);
+            bound = Math.max(bound, cases.run(setups, CASES_SHARE));
+            better(draft.reorder(cases.best(), ORDER_WIDTH));
         }
         // where routes part, cases find more than a wide beam does; a full teardown has one route
         double share = task.need.teardown() ? 0.8 : 0.3;

@@ -68,7 +68,9 @@ final class Visits {
         return postureChanges;
     }
 
-    /** Returns a lower bound on the changes of tool that visit all tools of a mask, in milliseconds. */
+    /**
+     * Returns a lower bound on the changes of tool that visit all tools of a mask, in milliseconds.
+     */
     long tools(int from, long mask) {
         return tools.bound(from, mask);
     }
