@@ -156,13 +156,11 @@ final class OrderWork {
 
     /** Chains of items in one of the two tables of changes. */
     private final class Chains {
-        private final int[] of;
         private final long[][] dearest;
         private final int[][] dearestFirst;
         private final long[][] must;
 
         Chains(int[] of, long[][] change, int[][] justBefore, boolean withExtra) {
-            this.of = of;
             int m = change.length;
             dearest = new long[m][n];
             must = new long[Math.min(64, m)][words];

@@ -58,9 +58,9 @@ final class Search {
             better(draft.improve(best, DRAFT_WIDTH, bound, DRAFT_SHARE));
             better(draft.reorder(best, ORDER_WIDTH));
         }
-        if (best != null && cost() > bound && !isSmall() && !task.need.teardown()) {
+        if (best != null && cost() > bound && !task.need.teardown()) {
             CaseTree cases = new CaseTree(task, judge, limits, best);
-            bound = Math.max(bound, cases.run(setups, CASES_SHARE));
+            bound = Math.max(bound, cases.run(setups, isSmall() ? DRAFT_SHARE : CASES_SHARE));
             better(draft.reorder(cases.best(), ORDER_WIDTH));
         }
         // where routes part, cases find more than a wide beam does; a full teardown has one route
