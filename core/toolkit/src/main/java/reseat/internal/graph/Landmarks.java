@@ -35,6 +35,7 @@ public final class Landmarks {
     private final long[][] rel;
     private final long[][] sep;
     private final long[][] go;
+    private final Hanging hanging;
     private final boolean[] forcedNode;
     private final boolean[] forcedPart;
     private final boolean[] @Nullable [] company;
@@ -56,6 +57,7 @@ public final class Landmarks {
         rel = facts.rel;
         sep = facts.sep;
         go = facts.going.go;
+        hanging = new Hanging(c, at, go);
         forcedNode = new boolean[c.nodes];
         forcedPart = new boolean[c.parts];
         company = new boolean[c.parts][];
@@ -221,44 +223,17 @@ public final class Landmarks {
      * @param without a part that the move leaves behind, or -1
      */
     public boolean[] company(int part, int without) {
-        return without < 0 ? company(part) : reach(part, without);
+        return without < 0 ? company(part) : hanging.on(part, without);
     }
 
     /** Returns the parts that a move of a part could take along at most; not to be changed. */
     public boolean[] company(int part) {
         boolean[] known = company[part];
         if (known == null) {
-            known = reach(part, -1);
+            known = hanging.on(part, -1);
             company[part] = known;
         }
         return known;
-    }
-
-    private boolean[] reach(int part, int without) {
-        boolean[] near = new boolean[c.parts];
-        int[] queue = new int[c.parts];
-        int end = 0;
-        queue[end++] = part;
-        near[part] = true;
-        for (int k = 0; k < end; k++) {
-            int x = queue[k];
-            for (int j : c.nodesOf[x]) {
-                if (at.isReleased(j) || Bits.get(go[x], j) || Bits.get(go[part], j)) {
-                    continue;
-                }
-                for (int y : c.holds[j]) {
-                    if (!near[y]
-                            && y != without
-                            && !at.pinned[y]
-                            && c.partClass[y] == c.partClass[part]
-                            && !Bits.get(go[y], j)) {
-                        near[y] = true;
-                        queue[end++] = y;
-                    }
-                }
-            }
-        }
-        return near;
     }
 
     /**

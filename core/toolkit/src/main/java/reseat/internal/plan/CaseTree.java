@@ -21,7 +21,7 @@ final class CaseTree {
     private static final int DRAFT_WIDTH = 4;
 
     /** So often a case that cannot be split gets more effort for its set-ups. */
-    private static final int MOST_EFFORT = 3;
+    private static final int MOST_EFFORT = 1;
 
     private final Task task;
     private final Compiled c;

@@ -27,6 +27,9 @@ final class OrderBound {
     /** So many states are looked at between two looks at the clock. */
     private static final int UNWATCHED = 1024;
 
+    /** The most states kept: 100 MB or so. */
+    private static final int MOST_STATES = 600_000;
+
     private final long[][] setup;
     private final BooleanSupplier over;
 
@@ -103,7 +106,10 @@ final class OrderBound {
             while (best.getOrDefault(at, at).cost < at.cost) {
                 at = open.remove();
             }
-            boolean stop = left == 0 || (left % UNWATCHED == 0 && over.getAsBoolean());
+            boolean stop =
+                    left == 0
+                            || best.size() > MOST_STATES
+                            || (left % UNWATCHED == 0 && over.getAsBoolean());
             if (stop || work.all(at.done)) {
                 return at.bound;
             }
