@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.plan.Plan.Ended;
 
 /**
- * Finds the best plan: a beam that widens for a good one, probing to bound and narrow, A* for the
- * rest.
+ * Finds the best plan: a draft for some plan soon, a tree of cases to bound it, a beam that widens
+ * for a better one, probing to bound and narrow, A* for the rest.
  */
 final class Search {
 
@@ -19,9 +19,6 @@ final class Search {
     private static final int ORDER_WIDTH = 200;
     private static final double DRAFT_SHARE = 0.15;
     private static final double CASES_SHARE = 0.9;
-
-    /** Up to so many nodes and parts a beam of one is quick. */
-    private static final int SMALL = 120;
 
     private static final int WIDEST_BEFORE_CASES = 8;
     private static final int WIDEST = 2048;
@@ -47,7 +44,7 @@ final class Search {
         Draft draft = new Draft(task, judge, limits);
         // some plan soon, for those who give little time or stop the search
         better(draft.run(DRAFT_WIDTH));
-        if (best == null || isSmall()) {
+        if (best == null || !task.isLarge()) {
             widen(beam, start, 1);
         }
         judge.judge(start, 0);
@@ -60,7 +57,7 @@ final class Search {
         }
         if (best != null && cost() > bound && !task.need.teardown()) {
             CaseTree cases = new CaseTree(task, judge, limits, best);
-            bound = Math.max(bound, cases.run(setups, isSmall() ? DRAFT_SHARE : CASES_SHARE));
+            bound = Math.max(bound, cases.run(setups, task.isLarge() ? CASES_SHARE : DRAFT_SHARE));
             better(draft.reorder(cases.best(), ORDER_WIDTH));
         }
         // where routes part, cases find more than a wide beam does; a full teardown has one route
@@ -84,10 +81,6 @@ final class Search {
             ended = Ended.MEMORY;
         }
         return new Outcome(best, bound, ended);
-    }
-
-    private boolean isSmall() {
-        return task.c.nodes + task.c.parts <= SMALL;
     }
 
     private void widen(Beam beam, Node start, int width) {
