@@ -22,6 +22,7 @@ module reseat.toolkit {
     exports reseat.order;
     exports reseat.plan;
     exports reseat.query;
+    exports reseat.script;
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;

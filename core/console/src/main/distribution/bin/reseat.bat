@@ -25,7 +25,7 @@ if %MAJOR% LSS 17 (
 )
 
 set "ENGINE="
-if %MAJOR% GEQ 24 set "ENGINE=--enable-native-access=org.graalvm.truffle --sun-misc-unsafe-memory-access=allow"
+if %MAJOR% GEQ 24 set "ENGINE=--enable-native-access=org.graalvm.truffle,org.jline.nativ --sun-misc-unsafe-memory-access=allow"
 "%JAVA%" -XX:+UseSerialGC -Dfile.encoding=UTF-8 -Djdk.console=java.base %ENGINE% "-Dreseat.home=%HOME_DIR%" %RESEAT_JAVA_OPTS% ^
     --module-path "%HOME_DIR%\lib" --add-modules ALL-MODULE-PATH,java.se,jdk.jshell,jdk.unsupported,jdk.zipfs ^
     --module reseat.console/reseat.console.Main %*

@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.BadInput;
+import reseat.console.load.PluginFailed;
 import reseat.model.BadInputException;
 
 /** Says what went wrong in words, and with which exit code it ends. */
@@ -56,6 +57,9 @@ final class Failures {
         } else if (cause instanceof BadInputException problems) {
             err.println(problems.getMessage());
             code = BAD_INPUT;
+        } else if (cause instanceof PluginFailed pluginFailed) {
+            err.println(pluginFailed.getMessage());
+            code = FAILED_INSIDE;
         } else if (cause instanceof FileSystemException fileTrouble) {
             err.println("reseat: " + describe(fileTrouble));
             code = BAD_INPUT;

@@ -9,6 +9,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.ReseatCommand;
+import reseat.console.load.OurPlugins;
 
 /** Where the {@code reseat} command starts, and the only place where the process ends. */
 public final class Main {
@@ -51,6 +52,8 @@ public final class Main {
             return command.execute(args);
         } catch (Throwable e) { // errors too: a user never meets a stack trace
             return failures.report(e, err);
+        } finally {
+            OurPlugins.tell(err);
         }
     }
 

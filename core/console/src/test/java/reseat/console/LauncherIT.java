@@ -124,13 +124,16 @@ class LauncherIT {
         for (String module : List.of("reseat.console", "reseat.toolkit", "java.se", "jdk.jshell")) {
             assertTrue(ran.out().contains("root " + module + " "), module + " not in " + ran.out());
         }
-        // JTS, which knows distances of polygons, has a fixed module name and no descriptor;
-        // nothing else may lack one
+        // JTS, which knows distances of polygons, and the two database drivers have a fixed module
+        // name and no descriptor; nothing else may lack one
         List<String> automatic =
                 ran.out()
                         .lines()
                         .filter(line -> line.endsWith(" automatic"))
-                        .filter(line -> !line.matches(".*/jts-core-[0-9.]+\\.jar automatic"))
+                        .filter(
+                                line ->
+                                        !line.matches(
+                                                ".*/(jts-core|h2|postgresql)-[0-9.]+\\.jar automatic"))
                         .toList();
         assertEquals(List.of(), automatic);
     }

@@ -52,7 +52,8 @@ class LookupsJsonTest {
                         "reseat-swap/1",
                         "reseat-trays/1",
                         "reseat-cut/1",
-                        "reseat-findings/1"),
+                        "reseat-findings/2",
+                        "reseat-checks/1"),
                 formats);
     }
 

@@ -173,6 +173,14 @@ public final class CheckInput {
                 : given.joints.stream().distinct().map(device::joint).toList();
     }
 
+    /**
+     * Tells whether another input holds the very same facts, for whatever check it is. Quick, and
+     * careful: inputs that were made apart count as different.
+     */
+    public boolean isOfSameFacts(CheckInput other) {
+        return device == other.device && given == other.given;
+    }
+
     /** Tells whether what a check may need is there. */
     public boolean has(CheckInfo.Need need) {
         return switch (need) {

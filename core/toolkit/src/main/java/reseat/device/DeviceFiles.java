@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.internal.read.DeviceReader;
+import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 
 /** Reads device files. What a file may hold is told in core/docs/device-file.md. */
@@ -23,8 +24,25 @@ public final class DeviceFiles {
      * @return the device or what is wrong with the file
      */
     public static Reading read(Path file, Optional<String> variant, List<DeviceFamily> families) {
+        return read(file, variant, families, Optional.empty());
+    }
+
+    /**
+     * Reads a device file as {@link #read(Path, Optional, List)} does, with other costs.
+     *
+     * @param file the file; seat tables that it names lie beside it
+     * @param variant id of the variant to apply; empty for the base device
+     * @param families device families that the file may name
+     * @param costs times and set-ups in place of the usual ones; what the file states itself stays
+     * @return the device or what is wrong with the file
+     */
+    public static Reading read(
+            Path file,
+            Optional<String> variant,
+            List<DeviceFamily> families,
+            Optional<CostTable> costs) {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(variant, "variant");
-        return DeviceReader.read(file, variant, List.copyOf(families));
+        return DeviceReader.read(file, variant, List.copyOf(families), costs);
     }
 }

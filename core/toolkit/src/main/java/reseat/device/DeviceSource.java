@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import reseat.check.CheckInput;
 import reseat.check.CheckSource;
@@ -22,7 +23,7 @@ public final class DeviceSource implements CheckSource {
     private final Optional<String> variant;
     private final Which which;
     private final UnaryOperator<CheckInput> more;
-    private final FastenerTables tables;
+    private final Function<Device, FastenerTables> tables;
 
     private enum Which {
         ALL,
@@ -35,7 +36,7 @@ public final class DeviceSource implements CheckSource {
             List<DeviceFamily> families,
             Optional<String> variant,
             Which which,
-            FastenerTables tables,
+            Function<Device, FastenerTables> tables,
             UnaryOperator<CheckInput> more) {
         this.file = file;
         this.families = families;
@@ -57,7 +58,7 @@ public final class DeviceSource implements CheckSource {
                 List.copyOf(families),
                 Optional.empty(),
                 Which.ALL,
-                FastenerTables.standard(),
+                device -> FastenerTables.standard(),
                 UnaryOperator.identity());
     }
 
@@ -75,8 +76,12 @@ public final class DeviceSource implements CheckSource {
         return new DeviceSource(file, families, Optional.of(id), Which.ONE_IF_THERE, tables, more);
     }
 
-    /** Returns this file with other tables to look up in. */
-    public DeviceSource with(FastenerTables other) {
+    /**
+     * Returns this file with other tables to look up in.
+     *
+     * @param other gives the tables for a device; called from any thread
+     */
+    public DeviceSource withTables(Function<Device, FastenerTables> other) {
         return new DeviceSource(file, families, variant, which, other, more);
     }
 
@@ -119,7 +124,7 @@ public final class DeviceSource implements CheckSource {
                     if (which == Which.ALL || id.equals(variant)) {
                         problems.addAll(reading.problems());
                         reading.device()
-                                .map(d -> CheckInput.of(d, tables).withVariants(devices))
+                                .map(d -> CheckInput.of(d, tables.apply(d)).withVariants(devices))
                                 .ifPresent(input -> inputs.add(more.apply(input)));
                     }
                 });

@@ -39,6 +39,10 @@ public final class Drives {
 
     /** Returns the drive that a text means, if it means one. */
     public Optional<Drive> find(String text) {
+        return tables.once("drive", text, () -> findOf(text));
+    }
+
+    private Optional<Drive> findOf(String text) {
         String wanted = text.strip().replace(',', '.');
         for (TableRow row : tables.rows(FastenerTable.DRIVES)) {
             if (row.text("drive").equalsIgnoreCase(wanted)) {

@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import reseat.internal.fasten.Names;
 import reseat.internal.fasten.TableReader;
 import reseat.internal.fasten.ThreadNames;
@@ -34,7 +36,14 @@ public final class FastenerTables {
 
     private static final FastenerTables STANDARD = shipped();
 
+    /** Look-ups are kept up to this number; names beyond come from somebody who makes them up. */
+    private static final int KEPT = 4096;
+
     private final Map<FastenerTable, List<TableRow>> rows;
+    private final Map<Asked, Object> answers = new ConcurrentHashMap<>();
+
+    /** A look-up that succeeded before. */
+    private record Asked(String what, Object name) {}
 
     private FastenerTables(Map<FastenerTable, List<TableRow>> rows) {
         this.rows = rows;
@@ -96,11 +105,15 @@ public final class FastenerTables {
      * @throws FastenerInputException if there is no such thread, or the pitch does not belong to it
      */
     public ScrewThread thread(String designation) {
-        return new ThreadNames(this).find(designation);
+        return once("thread", designation, () -> new ThreadNames(this).find(designation));
     }
 
     /** Returns the property class or grade of a name. */
     public StrengthClass strengthClass(String name) {
+        return once("strengthClass", name, () -> strengthClassOf(name));
+    }
+
+    private StrengthClass strengthClassOf(String name) {
         TableRow row = named(FastenerTable.CLASSES, "property class", name);
         return new StrengthClass(
                 row.text("class"),
@@ -117,6 +130,10 @@ public final class FastenerTables {
 
     /** Returns the material of a name. */
     public Material material(String name) {
+        return once("material", name, () -> materialOf(name));
+    }
+
+    private Material materialOf(String name) {
         TableRow row = named(FastenerTable.MATERIALS, "material", name);
         return new Material(
                 row.text("material"),
@@ -131,6 +148,10 @@ public final class FastenerTables {
 
     /** Returns the friction of a surface. */
     public Friction friction(String surface) {
+        return once("friction", surface, () -> frictionOf(surface));
+    }
+
+    private Friction frictionOf(String surface) {
         TableRow row = named(FastenerTable.FRICTION, "surface", surface);
         return new Friction(
                 row.text("surface"), row.required("low"), row.required("high"), row.source());
@@ -157,6 +178,10 @@ public final class FastenerTables {
      */
     public Optional<HeadSize> headSize(String head, ScrewThread thread) {
         String form = headForm(head);
+        return once("headSize", List.of(form, thread), () -> headSizeOf(form, thread));
+    }
+
+    private Optional<HeadSize> headSizeOf(String form, ScrewThread thread) {
         return rows(FastenerTable.HEADS).stream()
                 .filter(row -> row.text("head").equals(form))
                 .filter(row -> row.text("thread").equals(baseName(thread)))
@@ -203,10 +228,17 @@ public final class FastenerTables {
      * Returns the medium clearance hole of a diameter in millimetres; empty where no row gives it.
      */
     public OptionalDouble clearanceHoleMm(double diameterMm) {
-        return rows(FastenerTable.CLEARANCE_HOLES).stream()
-                .filter(row -> Math.abs(row.required("diameterMm") - diameterMm) < 1e-9)
-                .mapToDouble(row -> row.required("mediumMm"))
-                .findFirst();
+        return once(
+                "clearanceHole",
+                diameterMm,
+                () ->
+                        rows(FastenerTable.CLEARANCE_HOLES).stream()
+                                .filter(
+                                        row ->
+                                                Math.abs(row.required("diameterMm") - diameterMm)
+                                                        < 1e-9)
+                                .mapToDouble(row -> row.required("mediumMm"))
+                                .findFirst());
     }
 
     /** Returns a rule of {@link FastenerTable#GUIDELINES}. */
@@ -231,7 +263,25 @@ public final class FastenerTables {
         return x < 0 ? thread.designation() : thread.designation().substring(0, x);
     }
 
+    /** Computes an answer where it was not asked for before. What throws is not kept. */
+    @SuppressWarnings("unchecked") // what and name say which type the answer has
+    <T> T once(String what, Object name, Supplier<T> compute) {
+        Asked asked = new Asked(what, name);
+        Object known = answers.get(asked);
+        if (known == null) {
+            known = compute.get();
+            if (answers.size() < KEPT) {
+                answers.put(asked, known);
+            }
+        }
+        return (T) known;
+    }
+
     private TableRow named(FastenerTable table, String what, String name) {
+        return once(table.name(), name, () -> find(table, what, name));
+    }
+
+    private TableRow find(FastenerTable table, String what, String name) {
         String first = table.columns().get(0).name();
         String wanted = name.strip();
         for (TableRow row : rows(table)) {

@@ -37,10 +37,12 @@ public final class Device {
         return new Device(builder);
     }
 
+    /** Returns the id of the device. */
     public String id() {
         return facts.id;
     }
 
+    /** Returns the name people use. */
     public String name() {
         return facts.name;
     }
@@ -75,46 +77,57 @@ public final class Device {
         return facts.usualPosture;
     }
 
+    /** Returns the outer measures; empty where not known. */
     public Optional<Outline> outline() {
         return facts.outline;
     }
 
+    /** Returns the parts by id, the base among them. */
     public Map<String, Part> parts() {
         return facts.parts;
     }
 
+    /** Returns the joints by id. */
     public Map<String, Joint> joints() {
         return facts.joints;
     }
 
+    /** Returns the sources of power by id. */
     public Map<String, Supply> supplies() {
         return facts.supplies;
     }
 
+    /** Returns the tools by id, the hand among them. */
     public Map<String, Tool> tools() {
         return facts.tools;
     }
 
+    /** Returns the types of screw by id. */
     public Map<String, ScrewType> screwTypes() {
         return facts.screwTypes;
     }
 
+    /** Returns what a rebuild uses up, by id. */
     public Map<String, Consumable> consumables() {
         return facts.consumables;
     }
 
+    /** Returns the hazards by id. */
     public Map<String, Hazard> hazards() {
         return facts.hazards;
     }
 
+    /** Returns the acts before work, by id. */
     public Map<String, Prepare> prepares() {
         return facts.prepares;
     }
 
+    /** Returns the tests of what works again, by id. */
     public Map<String, FunctionTest> tests() {
         return facts.tests;
     }
 
+    /** Returns what changes of tool and posture cost. */
     public SetupTable setup() {
         return Objects.requireNonNull(facts.setup);
     }

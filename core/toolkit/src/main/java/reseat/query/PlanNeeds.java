@@ -5,10 +5,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.model.Act;
 import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.plan.Rebuild;
+import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
 import reseat.stock.StockItem;
 
@@ -32,17 +34,32 @@ final class PlanNeeds {
             Optional<LocalDate> today) {
         PlanNeeds needs = new PlanNeeds(device, stock, today);
         List<NeedRow> rows = new ArrayList<>();
-        rebuild.consumables().forEach(use -> rows.add(needs.consumable(use)));
+        rebuild.consumables().forEach(use -> rows.add(needs.consumable(use, rebuild)));
         rebuild.spares().forEach(spare -> rows.add(needs.spare(spare)));
         return List.copyOf(rows);
     }
 
-    private NeedRow consumable(ConsumableUse use) {
+    /** Stands where it is used first: most consumables are of the built-in list. */
+    private NeedRow consumable(ConsumableUse use, Rebuild rebuild) {
+        String joint =
+                rebuild.acts().stream()
+                        .filter(
+                                act ->
+                                        act.consumes().stream()
+                                                .anyMatch(
+                                                        u ->
+                                                                u.consumable()
+                                                                        .equals(use.consumable())))
+                        .map(RebuildAct::act)
+                        .filter(Act.Release.class::isInstance)
+                        .map(act -> "/joints/" + ((Act.Release) act).joint())
+                        .findFirst()
+                        .orElse("/consumables/" + use.consumable());
         Consumable known = device.consumables().get(use.consumable());
         return row(
                 StockItem.Kind.CONSUMABLE,
                 use.consumable(),
-                "/consumables/" + use.consumable(),
+                joint,
                 known == null ? use.consumable() : known.name(),
                 Optional.empty(),
                 use.quantity(),

@@ -129,6 +129,8 @@ final class SeatFacts {
                 joint.id(),
                 "/joints/" + joint.id(),
                 seat.screw(),
+                Objects.requireNonNull(device.screwTypes().get(seat.screw())).thread(),
+                seat.material().orElse(""),
                 seat.torqueNm(),
                 table,
                 number(estimate.map(TorqueEstimate::valueNm)),

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
  * @param joint id of the joint
  * @param pointer JSON Pointer of the fact that a finding would be about
  * @param type id of the screw type
+ * @param thread thread designation of the screw
+ * @param material material that the thread is in; empty where not known
  * @param givenNm torque given by the maker, in newton metres
  * @param tableNm torque of the table of the device family, in newton metres
  * @param estimateNm estimated torque in newton metres
@@ -21,6 +23,8 @@ public record TorqueRow(
         String joint,
         String pointer,
         String type,
+        String thread,
+        String material,
         OptionalDouble givenNm,
         OptionalDouble tableNm,
         OptionalDouble estimateNm,

@@ -38,8 +38,9 @@ public interface DeviceFamily {
     InputStream openDefaults() throws IOException;
 
     /**
-     * Returns rows that its devices add to the fastener tables, such as torques of its screws: text
-     * of a CSV file with a header row, by the name of its table, such as {@code materials.csv}.
+     * Returns rows to add to the fastener tables, such as torques of its screws in {@code
+     * family-torques.csv}: text of a CSV file with a header row, by the name of its table. A row
+     * whose key is there already takes its place.
      */
     default Map<String, String> fastenerRows() {
         return Map.of();

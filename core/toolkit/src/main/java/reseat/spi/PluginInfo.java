@@ -7,9 +7,11 @@ import java.io.UncheckedIOException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import reseat.internal.load.ApiRange;
 
 /**
  * What a plugin says of itself.
@@ -49,7 +51,8 @@ public record PluginInfo(String id, String version, String title) {
      * Returns what the jar of a plugin says in {@link #FILE}.
      *
      * @param plugin a class of the plugin
-     * @throws IllegalArgumentException if the jar has no such file, or it is incomplete
+     * @throws IllegalArgumentException if the jar has no such file, it is incomplete, or its {@code
+     *     api} does not hold {@link #API}
      */
     public static PluginInfo of(Class<?> plugin) {
         try (InputStream in = open(plugin)) {
@@ -59,6 +62,11 @@ public record PluginInfo(String id, String version, String title) {
             }
             Properties said = new Properties();
             said.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+            Optional<String> hindrance =
+                    ApiRange.hindrance(said.getProperty("api", "").strip(), API);
+            if (hindrance.isPresent()) {
+                throw new IllegalArgumentException(FILE + ": " + hindrance.get());
+            }
             return new PluginInfo(
                     said.getProperty("id", "").strip(),
                     said.getProperty("version", "").strip(),

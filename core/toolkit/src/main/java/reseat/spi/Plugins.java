@@ -2,11 +2,19 @@ package reseat.spi;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.fasten.FastenerTables;
 import reseat.internal.load.PluginLoader;
+import reseat.model.BadInputException;
 import reseat.stock.StockSource;
 
 /**
@@ -91,9 +99,13 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
         return families().stream().filter(family -> family.id().equals(id)).findFirst();
     }
 
-    /** Returns the checks of all plugins, without those of families. */
+    /** Returns the checks of all plugins; those of families find nothing in other devices. */
     public List<Check> checks() {
-        return all(Plugin::checks);
+        List<Check> checks = new ArrayList<>(all(Plugin::checks));
+        for (DeviceFamily family : families()) {
+            family.checks().forEach(check -> checks.add(new FamilyCheck(family.id(), check)));
+        }
+        return List.copyOf(checks);
     }
 
     /** Returns the sorts of stock of all plugins. */
@@ -114,6 +126,39 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     /** Returns the methods to assess a device of all plugins. */
     public List<Assessment> assessments() {
         return all(Plugin::assessments);
+    }
+
+    /**
+     * Returns the standard fastener tables with the rows of all families.
+     *
+     * @throws IllegalArgumentException if a row cannot be understood; loaded plugins have none
+     */
+    public FastenerTables fastenerTables() {
+        FastenerTables tables = FastenerTables.standard();
+        for (DeviceFamily family : families()) {
+            for (Map.Entry<String, String> rows : new TreeMap<>(family.fastenerRows()).entrySet()) {
+                try {
+                    tables = tables.withRows(rows.getKey(), rows.getValue());
+                } catch (BadInputException e) {
+                    throw new IllegalArgumentException(
+                            "family " + family.id() + ": " + e.getMessage(), e);
+                }
+            }
+        }
+        return tables;
+    }
+
+    private record FamilyCheck(String family, Check check) implements Check {
+
+        @Override
+        public CheckInfo info() {
+            return check.info();
+        }
+
+        @Override
+        public List<Finding> run(CheckInput input) {
+            return input.device().family().equals(family) ? check.run(input) : List.of();
+        }
     }
 
     private <T> List<T> all(Function<Plugin, List<T>> what) {

@@ -55,7 +55,8 @@ public record Reservation(Request request, State state) {
      * So much of one line of a stock.
      *
      * @param item id of the line
-     * @param quantity how much, greater than zero
+     * @param quantity how much, greater than zero; kept without zeros at the end, so that picks of
+     *     as much are equal
      */
     public record Pick(String item, BigDecimal quantity) {
 
@@ -64,6 +65,8 @@ public record Reservation(Request request, State state) {
                 throw new IllegalArgumentException(
                         "a quantity picked is greater than zero: " + quantity);
             }
+            BigDecimal bare = quantity.stripTrailingZeros();
+            quantity = bare.scale() < 0 ? bare.setScale(0) : bare;
         }
     }
 }

@@ -49,6 +49,15 @@ public interface Stock extends AutoCloseable {
     /** Returns all reservations that are neither used nor released, oldest first. */
     List<Reservation> open() throws StockException;
 
+    /**
+     * Returns what a person should know of, as sentences: a line that vanished while some of it is
+     * reserved, less on hand than reserved, use that the shop's own book does not know of. Empty if
+     * all is well.
+     */
+    default List<String> notices() throws StockException {
+        return List.of();
+    }
+
     @Override
     void close();
 }

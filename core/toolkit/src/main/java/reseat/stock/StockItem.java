@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param id id of the line in its stock
  * @param kind what sort of thing it is
  * @param name the name people use
- * @param serves what it can be taken for: order numbers, and ids of parts, screw types, consumables
- *     or tools of device files; at least one
+ * @param serves what it can be taken for: order numbers, ids of consumables and tools, {@code
+ *     device/id} of what has no order number; at least one
  * @param onHand how much lies there, reserved or not; zero or more
  * @param reserved how much of it is reserved for jobs; from zero to {@code onHand}
  * @param unit the unit it is counted in ("piece", "mm", "ml")

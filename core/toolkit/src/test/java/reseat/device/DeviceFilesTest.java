@@ -22,6 +22,7 @@ import reseat.model.Kind;
 import reseat.model.Point;
 import reseat.model.Seat;
 import reseat.model.Way;
+import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 
 class DeviceFilesTest {
@@ -220,6 +221,58 @@ class DeviceFilesTest {
                 family rugged:2:1: error: defaults: unknown key "parts". Known keys: tools, setup, kinds, hazards, \
                 consumables, supplies, prepare.""",
                 Bench.problems(DeviceFiles.read(file, Optional.empty(), List.of(rugged)), file));
+    }
+
+    @Test
+    void aCostTableLiesBelowWhatTheFileStates() throws Exception {
+        Path file = Samples.folder().resolve("tansy").resolve("tansy.yaml");
+        Device usual = DeviceFiles.read(file, Optional.empty(), List.of()).orThrow();
+
+        Device slow =
+                DeviceFiles.read(
+                                file,
+                                Optional.empty(),
+                                List.of(),
+                                Optional.of(
+                                        costs(
+                                                "setup: {postureChange: 99 s}\nkinds: {joints: {screw: {time: 77 s}}}")))
+                        .orThrow();
+
+        assertEquals(77_000, slow.joint("cover-screw.a").ways().get("usual").ms());
+        assertEquals(
+                usual.joint("cell-plug").ways().get("wires").ms(),
+                slow.joint("cell-plug").ways().get("wires").ms());
+        assertEquals(
+                "cost table bench:1:1: error: cost table: unknown key \"parts\". Known keys: setup,"
+                        + " tools, kinds.",
+                Bench.problems(
+                        DeviceFiles.read(
+                                file, Optional.empty(), List.of(), Optional.of(costs("parts: {}"))),
+                        file));
+    }
+
+    private static CostTable costs(String data) {
+        return new CostTable() {
+            @Override
+            public String id() {
+                return "bench";
+            }
+
+            @Override
+            public String title() {
+                return "times of the bench";
+            }
+
+            @Override
+            public String source() {
+                return "measured";
+            }
+
+            @Override
+            public InputStream open() {
+                return new ByteArrayInputStream(data.getBytes(StandardCharsets.UTF_8));
+            }
+        };
     }
 
     private static DeviceFamily family(String id, String data) {

@@ -21,7 +21,7 @@ public final class Samples {
     }
 
     static List<Path> devices() {
-        try (Stream<Path> files = Files.walk(folder())) {
+        try (Stream<Path> files = Files.walk(folder(), 2)) {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .filter(Samples::isDevice)
                     .sorted()

@@ -34,6 +34,7 @@ public final class Bench {
     private final Map<String, String> tools = new LinkedHashMap<>();
     private final Map<String, Origin> origins = new LinkedHashMap<>();
     private String family = "";
+    private Optional<String> variant = Optional.empty();
 
     public Bench() {
         tools.put("hand", "");
@@ -42,6 +43,11 @@ public final class Bench {
 
     public Bench family(String id) {
         family = id;
+        return this;
+    }
+
+    public Bench variant(String id) {
+        variant = Optional.of(id);
         return this;
     }
 
@@ -214,6 +220,7 @@ public final class Bench {
                 "bench",
                 d -> {
                     d.base("frame").hand("hand").usualPosture("flat").family(family);
+                    variant.ifPresent(d::variant);
                     Map<String, Map<String, Long>> change = new LinkedHashMap<>();
                     for (String from : tools.keySet()) {
                         Map<String, Long> row = new LinkedHashMap<>();

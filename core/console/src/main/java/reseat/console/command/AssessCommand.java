@@ -15,6 +15,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
+import reseat.console.load.PluginFailed;
 import reseat.console.sheet.Terminal;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -33,10 +35,10 @@ import reseat.spi.Assessment;
         sortOptions = false,
         footer = {
             "",
-            "Examples:",
-            "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --stated samples/sorrel/eu-index.txt",
+            "Example:",
             "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --ask",
             "",
+            "samples/sorrel/eu-index.txt is a file of statements for it (--stated).",
             "A file of statements has one name = value a line; # begins a comment."
         })
 final class AssessCommand implements Callable<Integer> {
@@ -122,8 +124,14 @@ final class AssessCommand implements Callable<Integer> {
         Path file = stated;
         Map<String, String> said = file == null ? Map.of() : StatedFile.read(file);
         try {
-            return method.assess(device, said, goal -> plan(device, goal));
-        } catch (IllegalArgumentException e) {
+            return OurPlugins.asked(
+                    method,
+                    "method " + method.id(),
+                    () -> method.assess(device, said, goal -> plan(device, goal)));
+        } catch (PluginFailed failed) {
+            if (!(failed.getCause() instanceof IllegalArgumentException e)) {
+                throw failed;
+            }
             throw new BadInput(
                     "reseat: "
                             + method.id()

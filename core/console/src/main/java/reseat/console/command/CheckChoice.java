@@ -39,9 +39,9 @@ final class CheckChoice {
     private List<String> settings = new ArrayList<>();
 
     /** Returns all checks that there are: those that ship, then those of plugins. */
-    static List<Check> all() {
+    static List<Check> all(Plugins plugins) {
         List<Check> all = new ArrayList<>(Checks.builtIn());
-        all.addAll(Plugins.bundled().checks());
+        all.addAll(plugins.checks());
         return all;
     }
 

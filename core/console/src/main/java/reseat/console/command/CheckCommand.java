@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -22,14 +23,21 @@ import reseat.check.CheckRunner;
 import reseat.check.KnownFinding;
 import reseat.check.Severity;
 import reseat.check.Sifted;
+import reseat.console.load.OurPlugins;
 import reseat.console.report.JsonReport;
 import reseat.console.report.JunitReport;
 import reseat.console.report.Outcome;
 import reseat.console.report.SarifReport;
 import reseat.console.report.TextReport;
+import reseat.console.script.ScriptChecks;
+import reseat.console.script.ScriptLimits;
 import reseat.console.sheet.Terminal;
 import reseat.device.DeviceSource;
 import reseat.model.BadInputException;
+import reseat.spi.Plugins;
+import reseat.stock.Stock;
+import reseat.stock.StockException;
+import reseat.stock.StockItem;
 
 /** Runs checks on device files. */
 @Command(
@@ -43,7 +51,7 @@ import reseat.model.BadInputException;
             "  reseat check samples/quill/quill.yaml",
             "  reseat check samples/sorrel/sorrel.yaml --variant lte --drives PH00,PH000,T4,T5,H1.5",
             "  reseat check samples/tansy samples/bramble --only screws,bonds --from warning",
-            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif --out tansy.sarif",
+            "  reseat check samples/tansy/tansy.yaml --free cell --as sarif > tansy.sarif",
             "",
             "`reseat checks` lists the checks. More in core/docs/checking.md.",
             "Exit code 1: a finding is at or above --from. 2: a file has errors; the others were",
@@ -63,6 +71,14 @@ final class CheckCommand implements Callable<Integer> {
             paramLabel = "DRIVE",
             description = "Drives that the shop has drivers for; not checked if left out.")
     private @Nullable List<String> drives;
+
+    @Option(
+            names = "--stock",
+            paramLabel = "FILE",
+            description = "File that names the shop's stock; see core/docs/stock.md.")
+    private @Nullable Path stockFile;
+
+    @Mixin private ScriptArgs scripts = new ScriptArgs();
 
     @Mixin private KnownArgs known = new KnownArgs();
 
@@ -106,13 +122,23 @@ final class CheckCommand implements Callable<Integer> {
         if (threads < 1) {
             throw new BadInput("reseat: --threads: found " + threads + ", expected 1 or more.");
         }
-        List<Check> all = CheckChoice.all();
+        try (ScriptChecks pool = new ScriptChecks(ScriptLimits.USUAL, shop.files())) {
+            return check(pool, out, err);
+        }
+    }
+
+    private int check(ScriptChecks pool, PrintWriter out, PrintWriter err)
+            throws BadInputException {
+        Plugins plugins = OurPlugins.get(err);
+        List<Check> all = new ArrayList<>(CheckChoice.all(plugins));
+        all.addAll(scripts.checks(pool, err));
         choice.checkSettings(all);
         List<Check> checks = choice.chosen(all);
         List<KnownFinding> accepted = known.read();
+        Optional<List<StockItem>> stock = stock(err);
         List<DeviceSource> sources = new ArrayList<>();
         for (DeviceSource source : subject.sources(shop.tables(), err)) {
-            sources.add(source.with((CheckInput input) -> more(input)));
+            sources.add(source.with((CheckInput input) -> more(input, stock)));
         }
 
         Terminal terminal = Terminal.detect();
@@ -130,10 +156,25 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     /** Adds what the shop has; what else checks may need is added here. */
-    private CheckInput more(CheckInput input) {
+    private CheckInput more(CheckInput input, Optional<List<StockItem>> stock) {
         CheckInput more = choice.set(input).on(known.today());
+        if (stock.isPresent()) {
+            more = more.withStock(stock.get());
+        }
         List<String> owned = drives;
         return owned == null ? more : more.withDrives(owned);
+    }
+
+    private Optional<List<StockItem>> stock(PrintWriter err) throws BadInputException {
+        Path named = stockFile;
+        if (named == null) {
+            return Optional.empty();
+        }
+        try (Stock stock = StockArgs.open(named, err)) {
+            return Optional.of(stock.items());
+        } catch (StockException e) {
+            throw StockArgs.refused(e);
+        }
     }
 
     private void print(Outcome outcome, Terminal terminal, PrintWriter out, PrintWriter err) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import reseat.check.CheckInput;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFolder;
 import reseat.device.DeviceSource;
 import reseat.device.JobFile;
@@ -35,7 +36,6 @@ import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 import reseat.spi.DeviceFamily;
-import reseat.spi.Plugins;
 
 /** What is checked: files and folders of them, or one device with a plan or a job. */
 final class CheckSubject {
@@ -77,7 +77,7 @@ final class CheckSubject {
     /** Returns the files to check, or ends the command where there is none. */
     List<DeviceSource> sources(FastenerTables tables, PrintWriter err) throws BadInputException {
         if (planFile == null && free.isEmpty() && jobFile == null) {
-            return files(tables);
+            return files(tables, OurPlugins.get(err).families());
         }
         if (planFile != null && !free.isEmpty()) {
             throw new BadInput("reseat: give --plan or --free, not both.");
@@ -89,12 +89,11 @@ final class CheckSubject {
         return List.of(one(paths.get(0), tables, err));
     }
 
-    private List<DeviceSource> files(FastenerTables tables) {
-        List<DeviceFamily> families = Plugins.bundled().families();
+    private List<DeviceSource> files(FastenerTables tables, List<DeviceFamily> families) {
         Map<Path, DeviceSource> files = new LinkedHashMap<>();
         for (Path path : paths) {
             if (!Files.isDirectory(path)) {
-                DeviceSource source = DeviceSource.of(path, families).with(tables);
+                DeviceSource source = DeviceSource.of(path, families).withTables(d -> tables);
                 files.putIfAbsent(
                         key(path), variant == null ? source : source.only(Optional.of(variant)));
                 continue;
@@ -104,7 +103,7 @@ final class CheckSubject {
                 throw new BadInput("reseat: there is no device file in " + path + ".");
             }
             for (Path each : found) {
-                DeviceSource source = DeviceSource.of(each, families).with(tables);
+                DeviceSource source = DeviceSource.of(each, families).withTables(d -> tables);
                 files.putIfAbsent(
                         key(each), variant == null ? source : source.onlyIfThere(variant));
             }
@@ -137,7 +136,9 @@ final class CheckSubject {
         }
         Device device = DeviceArgs.read(file, id, err);
         DeviceSource source =
-                DeviceSource.of(file, Plugins.bundled().families()).only(id).with(tables);
+                DeviceSource.of(file, OurPlugins.get(err).families())
+                        .only(id)
+                        .withTables(d -> tables);
         if (job != null) {
             Job held = held(job, device);
             source = source.with((CheckInput input) -> input.withJob(held));

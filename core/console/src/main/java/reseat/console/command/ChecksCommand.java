@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import reseat.check.CheckInfo;
+import reseat.console.load.OurPlugins;
 import reseat.console.report.ChecksPage;
 import reseat.console.sheet.Terminal;
 
@@ -43,7 +44,8 @@ final class ChecksCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        List<CheckInfo> all = CheckChoice.infos(CheckChoice.all());
+        List<CheckInfo> all =
+                CheckChoice.infos(CheckChoice.all(OurPlugins.get(spec.commandLine().getErr())));
         String wanted = id;
         List<CheckInfo> infos =
                 wanted == null
@@ -83,7 +85,7 @@ final class ChecksCommand implements Callable<Integer> {
         out.println(terminal.fitted("  Finds: " + info.finds()));
         out.println(terminal.fitted("  Why it matters: " + info.matters()));
         out.println("  Tags: " + String.join(", ", info.tags()));
-        out.println("  Needs: " + ChecksPage.needs(info));
+        out.println("  Needs: " + ChecksPage.needs(info).replace("`", ""));
         for (CheckInfo.Parameter each : info.parameters()) {
             out.println(
                     terminal.fitted(

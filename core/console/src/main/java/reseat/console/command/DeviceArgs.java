@@ -8,11 +8,14 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Problem;
+import reseat.spi.CostTable;
+import reseat.spi.Plugins;
 
 /** The device that a command is about: its file, and which variant. */
 final class DeviceArgs {
@@ -47,9 +50,17 @@ final class DeviceArgs {
         return read(file, asVariant, err);
     }
 
+    /** Reads the device with other costs. */
+    Device read(Optional<CostTable> costs, PrintWriter err, Plugins plugins) {
+        return device(DeviceFiles.read(file, variant(), plugins.families(), costs), err);
+    }
+
     /** Reads any device; warnings go to {@code err}, errors end the command. */
     static Device read(Path file, Optional<String> variant, PrintWriter err) {
-        Reading reading = DeviceFiles.read(file, variant, OurPlugins.get(err).families());
+        return device(DeviceFiles.read(file, variant, OurPlugins.get(err).families()), err);
+    }
+
+    private static Device device(Reading reading, PrintWriter err) {
         if (reading.device().isEmpty()) {
             throw new BadInput(lines(reading.problems()));
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -40,7 +41,7 @@ final class KnownArgs {
     private @Nullable LocalDate until;
 
     LocalDate today() {
-        return today == null ? LocalDate.now(java.time.ZoneId.systemDefault()) : today;
+        return today == null ? LocalDate.now(ZoneId.systemDefault()) : today;
     }
 
     /** Returns what is known; ends the command where the options do not go together. */
@@ -57,7 +58,8 @@ final class KnownArgs {
         if (until != null && until.isBefore(today())) {
             throw new BadInput("reseat: --until: " + until + " is over.");
         }
-        boolean begins = reason != null && file != null && !file.toFile().exists();
+        // a file to begin is missing, or empty
+        boolean begins = reason != null && file != null && file.toFile().length() == 0;
         return file == null || begins ? List.of() : KnownFiles.read(file);
     }
 

@@ -20,6 +20,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.spi.DeviceFamily;
@@ -91,11 +92,14 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         Plugins plugins = OurPlugins.get(spec.commandLine().getErr());
-        DeviceTemplate chosen = template(plugins);
+        DeviceFamily of = family(plugins);
+        DeviceTemplate chosen = template(OurPlugins.asked(of, "family " + family, of::templates));
         if (Files.exists(file)) {
             throw new BadInput("reseat: " + file + " is there already; it is left as it is.");
         }
-        Map<String, String> answers = answers(chosen, usual ? null : System.console());
+        String what = "template " + chosen.id();
+        List<Question> questions = OurPlugins.asked(of, what, chosen::questions);
+        Map<String, String> answers = answers(questions, usual ? null : System.console());
         Files.writeString(
                 file, chosen.write(answers), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
         Reading reading = DeviceFiles.read(file, Optional.empty(), plugins.families());
@@ -111,18 +115,19 @@ final class NewCommand implements Callable<Integer> {
         return 0;
     }
 
-    private DeviceTemplate template(Plugins plugins) {
-        DeviceFamily of =
-                plugins.family(family)
-                        .orElseThrow(
-                                () ->
-                                        DeviceArgs.unknown(
-                                                "device family",
-                                                family,
-                                                plugins.families().stream()
-                                                        .map(DeviceFamily::id)
-                                                        .toList()));
-        List<DeviceTemplate> all = of.templates();
+    private DeviceFamily family(Plugins plugins) {
+        return plugins.family(family)
+                .orElseThrow(
+                        () ->
+                                DeviceArgs.unknown(
+                                        "device family",
+                                        family,
+                                        plugins.families().stream()
+                                                .map(DeviceFamily::id)
+                                                .toList()));
+    }
+
+    private DeviceTemplate template(List<DeviceTemplate> all) {
         if (all.isEmpty()) {
             throw new BadInput("reseat: the family " + family + " has no template.");
         }
@@ -138,8 +143,7 @@ final class NewCommand implements Callable<Integer> {
                                         all.stream().map(DeviceTemplate::id).toList()));
     }
 
-    private Map<String, String> answers(DeviceTemplate chosen, @Nullable Console console) {
-        List<Question> questions = chosen.questions();
+    private Map<String, String> answers(List<Question> questions, @Nullable Console console) {
         List<String> known = new ArrayList<>(questions.stream().map(Question::id).toList());
         for (Map.Entry<String, String> each : given.entrySet()) {
             if (!known.contains(each.getKey())) {
@@ -195,10 +199,12 @@ final class NewCommand implements Callable<Integer> {
 
     /** Returns a text as it may stand in YAML. */
     private static String quoted(String text) {
-        if (text.matches("[A-Za-z][A-Za-z0-9 ._-]*[A-Za-z0-9]")
-                && !text.matches("(?i)true|false|null|yes|no|on|off")) {
+        if (text.matches("[A-Za-z]([A-Za-z0-9 ._-]*[A-Za-z0-9])?")
+                && !text.matches("(?i)true|false|null|yes|no|on|off|y|n")) {
             return text;
         }
-        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\t", " ") + '"';
+        return '"'
+                + text.replace("\\", "\\\\").replace("\"", "\\\"").replaceAll("\\p{Cntrl}", " ")
+                + '"';
     }
 }

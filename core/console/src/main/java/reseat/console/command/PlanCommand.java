@@ -1,14 +1,17 @@
 package reseat.console.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.console.sheet.Names;
 import reseat.console.sheet.PlanSheet;
 import reseat.console.sheet.Terminal;
@@ -18,6 +21,8 @@ import reseat.model.Device;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.Planner;
+import reseat.spi.Output;
+import reseat.spi.Plugins;
 
 /** Plans a repair and prints it. */
 @Command(
@@ -38,6 +43,7 @@ import reseat.plan.Planner;
             "  reseat plan samples/quill/quill.yaml --free fan --json > plan.json",
             "  reseat plan samples/quill/quill.yaml --reach storage-plug --after plan.json:5",
             "  reseat plan samples/tansy/tansy.yaml --all --time 20s",
+            "  reseat plan samples/tansy/tansy.yaml --free cell --output needs-csv",
             "",
             "A plan is proved to be the best, or says how much better one could be.",
             "Ctrl-C ends the search and prints the best plan so far."
@@ -52,6 +58,7 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin private StartArgs start = new StartArgs();
     @Mixin private EffortArgs effort = new EffortArgs();
     @Mixin private OutputArgs output = new OutputArgs();
+    @Mixin private PluginArgs added = new PluginArgs();
 
     @Option(
             names = "--json",
@@ -73,7 +80,7 @@ final class PlanCommand implements Callable<Integer> {
     private int other;
 
     @Override
-    public Integer call() throws BadInputException {
+    public Integer call() throws BadInputException, IOException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         if (teardownOnly && rebuildOnly) {
@@ -82,7 +89,12 @@ final class PlanCommand implements Callable<Integer> {
         if (other < 0) {
             throw new BadInput("reseat: --other: found " + other + ", expected 0 or more.");
         }
-        Device device = deviceArgs.read(err);
+        Plugins plugins = OurPlugins.get(err);
+        Optional<Output> wanted = added.output(plugins);
+        if (wanted.isPresent() && json) {
+            throw new BadInput("reseat: give --json or --output, not both.");
+        }
+        Device device = deviceArgs.read(added.costs(plugins), err, plugins);
         PlanRequest request =
                 new PlanRequest(
                         device, goal.goal(), start.start(device), rules.rules(), effort.effort());
@@ -91,12 +103,14 @@ final class PlanCommand implements Callable<Integer> {
             Plan plan = Planned.plan(request, thinking);
             List<Plan> others = others(plan, thinking);
             thinking.done();
-            if (json) {
+            if (wanted.isPresent()) {
+                added.write(wanted.get(), plan, out);
+            } else if (json) {
                 out.print(PlanJson.write(plan));
             } else {
                 out.print(PlanSheet.render(plan, extent(), terminal));
             }
-            PrintWriter to = json ? err : out;
+            PrintWriter to = json || wanted.isPresent() ? err : out;
             if (other > 0) {
                 print(plan, others, to);
             }

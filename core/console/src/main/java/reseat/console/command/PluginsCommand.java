@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import reseat.console.load.OurPlugins;
 import reseat.spi.DeviceFamily;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
@@ -51,7 +52,7 @@ final class PluginsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plugins plugins = OurPlugins.quietly();
+        Plugins plugins = OurPlugins.untold();
         List<Plugins.Loaded> loaded =
                 plugins.loaded().stream()
                         .filter(each -> id == null || each.plugin().info().id().equals(id))

@@ -42,6 +42,10 @@ import picocli.CommandLine.Spec;
             CutCommand.class,
             NewCommand.class,
             PluginsCommand.class,
+            ConsoleCommand.class,
+            StockCommand.class,
+            TodayCommand.class,
+            ScriptCommand.class,
             CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
+import reseat.console.load.OurPlugins;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
 import reseat.model.BadInputException;
@@ -21,9 +22,14 @@ final class ShopTables {
                     "Add rows to a fastener table; the file is named as the table, such as materials.csv.")
     private List<Path> rows = new ArrayList<>();
 
-    /** Returns the tables. */
+    /** Returns the files with further rows. */
+    List<Path> files() {
+        return List.copyOf(rows);
+    }
+
+    /** Returns the tables, with the rows of families and then those of the shop. */
     FastenerTables tables() {
-        FastenerTables tables = FastenerTables.standard();
+        FastenerTables tables = OurPlugins.quietly().fastenerTables();
         for (Path file : rows) {
             try {
                 tables = tables.withRows(file);

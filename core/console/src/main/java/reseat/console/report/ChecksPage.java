@@ -80,7 +80,7 @@ public final class ChecksPage {
     private static String word(CheckInfo.Need need) {
         return switch (need) {
             case PLAN -> "a plan (`--plan` or `--free`)";
-            case STOCK -> "the stock";
+            case STOCK -> "the stock (`--stock`)";
             case DRIVES -> "the drives of the shop (`--drives`)";
             case JOB -> "a job (`--job`)";
             case TODAY -> "the day (`--today`)";

@@ -3,6 +3,7 @@ package reseat.console.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,19 +56,34 @@ public record Outcome(CheckReport report, Sifted sifted, Severity from, LocalDat
                 .toList();
     }
 
-    /** Returns what hindered checking, a line each: files with errors, checks that failed. */
+    /**
+     * Returns what hindered checking, a line each: files with errors, checks that failed. A check
+     * that failed in the same way on many devices is one line.
+     */
     public List<String> hindrances() {
         List<String> lines = new ArrayList<>();
-        report.unusable().forEach(failure -> lines.add(line(failure)));
-        for (Checked checked : report.checked()) {
-            checked.problems().forEach(problem -> lines.add(problem.toString()));
-            checked.failures().forEach(failure -> lines.add(line(failure)));
-        }
+        Map<List<String>, List<CheckFailure>> failures = new LinkedHashMap<>();
+        report.checked()
+                .forEach(checked -> checked.problems().forEach(p -> lines.add(p.toString())));
+        report.failures()
+                .forEach(
+                        failure ->
+                                failures.computeIfAbsent(
+                                                List.of(failure.check(), failure.what()),
+                                                key -> new ArrayList<>())
+                                        .add(failure));
+        failures.values()
+                .forEach(
+                        alike ->
+                                lines.add(
+                                        "reseat: "
+                                                + alike.get(0)
+                                                + (alike.size() == 1
+                                                        ? ""
+                                                        : " (So it did "
+                                                                + (alike.size() - 1)
+                                                                + " times more.)")));
         return lines;
-    }
-
-    private static String line(CheckFailure failure) {
-        return "reseat: " + failure;
     }
 
     /** Returns "2 errors, 1 note", or "nothing found". */

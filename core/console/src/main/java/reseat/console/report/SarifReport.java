@@ -3,6 +3,7 @@ package reseat.console.report;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.net.URI;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -184,7 +185,13 @@ public final class SarifReport {
     }
 
     private Map<String, Object> file(String name) {
-        Path full = root.resolve(name).normalize();
+        Path full;
+        try {
+            full = root.resolve(name).normalize();
+        } catch (InvalidPathException e) {
+            // facts of families and of memory stand in no file
+            return JsonText.map("description", text(name));
+        }
         URI uri = full.toUri();
         return full.startsWith(root)
                 ? JsonText.map(

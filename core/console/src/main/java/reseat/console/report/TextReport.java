@@ -110,7 +110,11 @@ public final class TextReport {
 
     private void leftOut() {
         for (CheckInfo each : outcome.report().leftOut()) {
-            line("left out: " + each.id() + ", which needs " + ChecksPage.needs(each));
+            line(
+                    "left out: "
+                            + each.id()
+                            + ", which needs "
+                            + ChecksPage.needs(each).replace("`", ""));
         }
     }
 
@@ -138,6 +142,9 @@ public final class TextReport {
         long failed = outcome.report().failures().map(f -> f.check()).distinct().count();
         if (failed > 0) {
             text.append(", ").append(Outcome.many(failed, "check")).append(" failed");
+        }
+        if (outcome.report().cancelled()) {
+            text.append("; it was ended before it was through");
         }
         return text.toString();
     }

@@ -24,6 +24,7 @@ class OurHouseTest {
                             "tools.jackson",
                             "org.yaml",
                             "org.snakeyaml",
+                            "de.siegmar",
                             "org.apache.commons.csv"));
 
     @Test

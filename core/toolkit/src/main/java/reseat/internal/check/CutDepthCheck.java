@@ -8,7 +8,6 @@ import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.fasten.CutPlan;
-import reseat.fasten.FastenerInputException;
 import reseat.internal.fasten.Numbers;
 import reseat.model.Bond;
 import reseat.model.Joint;
@@ -65,28 +64,22 @@ public final class CutDepthCheck extends BuiltInCheck {
     }
 
     private void look(CheckInput input, Joint joint, Bond bond, List<Finding> found) {
-        CutPlan plan;
-        List<CutPlan.Judged> judged;
-        try {
-            plan = CutPlan.of(bond);
-            judged = plan.judge(bond);
-        } catch (FastenerInputException e) {
+        Computed.Cut cut = Computed.of(input).cut(joint, bond);
+        if (cut.plan().isEmpty()) {
             if (is(SHAPE)) {
                 found.add(
                         finding(
                                 input,
                                 joint.id(),
                                 "bond",
-                                String.valueOf(e.getMessage()),
+                                cut.wrong(),
                                 List.of(),
                                 "Correct the geometry of the bond."));
             }
-            return;
-        }
-        if (is(NONE)) {
-            plan.unsafe().forEach(stretch -> found.add(unsafe(input, joint, stretch)));
+        } else if (is(NONE)) {
+            cut.plan().get().unsafe().forEach(stretch -> found.add(unsafe(input, joint, stretch)));
         } else if (is(GIVEN)) {
-            judged.stream()
+            cut.judged().stream()
                     .filter(each -> !each.safe() || !each.severs())
                     .forEach(each -> found.add(given(input, joint, each)));
         }

@@ -82,7 +82,8 @@ public final class ReachCheck extends BuiltInCheck {
     public List<Finding> run(CheckInput input) {
         List<Finding> found = new ArrayList<>();
         for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
-            BoltedFacts.known(() -> StackUp.of(input.tables(), input.device(), screw.joint().id()))
+            Computed.of(input)
+                    .seat(input, screw.joint())
                     .ifPresent(lies -> look(input, screw, lies, found));
         }
         return found;

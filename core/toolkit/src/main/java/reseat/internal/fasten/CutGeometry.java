@@ -2,6 +2,8 @@ package reseat.internal.fasten;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -68,18 +70,48 @@ public final class CutGeometry {
     }
 
     private void sever(Adhesive adhesive) {
+        Geometry area = adhesive.area();
+        if (adhesive.edge() >= 0
+                && area.getNumGeometries() == 1
+                && area.getGeometryN(0).isRectangle()) {
+            severRectangle(adhesive.edge(), area.getEnvelopeInternal());
+            return;
+        }
         PreparedGeometry prepared = PreparedGeometryFactory.prepare(adhesive.area());
         Envelope box = adhesive.area().getEnvelopeInternal();
         for (double x = box.getMinX(); x < box.getMaxX(); x += CELL_MM) {
             for (double y = box.getMinY(); y < box.getMaxY(); y += CELL_MM) {
-                cell(adhesive, prepared, new Envelope(x, x + CELL_MM, y, y + CELL_MM));
+                cell(adhesive, prepared, new Envelope(x, x + CELL_MM, y, y + CELL_MM), false);
             }
         }
     }
 
-    private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box) {
+    /**
+     * Does what is done for any shape, with the same cells; most strips lie along a straight edge.
+     */
+    private void severRectangle(int edge, Envelope area) {
+        for (double x = area.getMinX(); x < area.getMaxX(); x += CELL_MM) {
+            for (double y = area.getMinY(); y < area.getMaxY(); y += CELL_MM) {
+                double right = Math.min(x + CELL_MM, area.getMaxX());
+                double top = Math.min(y + CELL_MM, area.getMaxY());
+                if ((right - x) * (top - y) > 1e-12) {
+                    Coordinate[] points = {
+                        new Coordinate(x, y),
+                        new Coordinate(x, top),
+                        new Coordinate(right, top),
+                        new Coordinate(right, y)
+                    };
+                    deepen(edge, points, farthest(edge, points));
+                }
+            }
+        }
+    }
+
+    /** Looks at a cell; one within a cell that lies in the adhesive lies in it too. */
+    private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box, boolean known) {
         Geometry square = SHAPES.toGeometry(box);
-        if (!prepared.intersects(square)) {
+        boolean whole = known || prepared.contains(square);
+        if (!whole && !prepared.intersects(square)) {
             return;
         }
         boolean[] near = adhesive.edge() < 0 ? nearest(box) : only(adhesive.edge());
@@ -93,12 +125,12 @@ public final class CutGeometry {
                 for (int j = 0; j < 2; j++) {
                     double x = box.getMinX() + i * half;
                     double y = box.getMinY() + j * half;
-                    cell(adhesive, prepared, new Envelope(x, x + half, y, y + half));
+                    cell(adhesive, prepared, new Envelope(x, x + half, y, y + half), whole);
                 }
             }
             return;
         }
-        Geometry inside = prepared.contains(square) ? square : adhesive.area().intersection(square);
+        Geometry inside = whole ? square : adhesive.area().intersection(square);
         if (inside.getArea() > 1e-12) {
             Coordinate[] points = inside.getCoordinates();
             // every point is severed from its nearest edge, so the least of the farthest distances
@@ -168,10 +200,11 @@ public final class CutGeometry {
     }
 
     private List<Piece> withKeepOuts() {
-        List<Polygon> outlines = new ArrayList<>();
+        List<Coordinate[]> outlines = new ArrayList<>();
         for (Bond.KeepOut keepOut : bond.keepOuts()) {
             outlines.add(
-                    polygon("the outline of keep-out \"" + keepOut.id() + "\"", keepOut.outline()));
+                    polygon("the outline of keep-out \"" + keepOut.id() + "\"", keepOut.outline())
+                            .getCoordinates());
         }
         List<Piece> pieces = new ArrayList<>();
         for (int edge = 0; edge < edges.size(); edge++) {
@@ -180,16 +213,13 @@ public final class CutGeometry {
             for (int i = 0; i < depths.length; i++) {
                 double from = length * i / depths.length;
                 double to = length * (i + 1) / depths.length;
-                Geometry line =
-                        SHAPES.createLineString(
-                                new Coordinate[] {
-                                    edges.get(edge).pointAlong(from / length),
-                                    edges.get(edge).pointAlong(to / length)
-                                });
+                Coordinate begin = edges.get(edge).pointAlong(from / length);
+                Coordinate end = edges.get(edge).pointAlong(to / length);
                 double greatest = Double.POSITIVE_INFINITY;
                 String limiting = "";
                 for (int k = 0; k < outlines.size(); k++) {
-                    double room = Math.max(0, line.distance(outlines.get(k)) - bond.marginMm());
+                    double room =
+                            Math.max(0, distance(begin, end, outlines.get(k)) - bond.marginMm());
                     if (room < greatest) {
                         greatest = room;
                         limiting = bond.keepOuts().get(k).id();
@@ -201,6 +231,16 @@ public final class CutGeometry {
             }
         }
         return pieces;
+    }
+
+    /** Returns how far a piece of an edge lies from an area; 0 where it lies in it. */
+    private static double distance(Coordinate begin, Coordinate end, Coordinate[] ring) {
+        double distance = Double.POSITIVE_INFINITY;
+        for (int i = 0; i + 1 < ring.length; i++) {
+            distance =
+                    Math.min(distance, Distance.segmentToSegment(begin, end, ring[i], ring[i + 1]));
+        }
+        return distance > 0 && PointLocation.isInRing(begin, ring) ? 0 : distance;
     }
 
     /** Rounds off what floating point leaves, a nanometre, upwards. */

@@ -1,5 +1,6 @@
 package reseat.internal.load;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -9,7 +10,7 @@ import java.util.regex.Pattern;
  * @param least the first one
  * @param most the last one
  */
-record ApiRange(int least, int most) {
+public record ApiRange(int least, int most) {
 
     private static final Pattern RANGE =
             Pattern.compile("([\\[(])\\s*([0-9]{1,6})\\s*,\\s*([0-9]{1,6})\\s*([])])|([0-9]{1,6})");
@@ -26,6 +27,27 @@ record ApiRange(int least, int most) {
         int least = number(m, 2) + ("(".equals(m.group(1)) ? 1 : 0);
         int most = number(m, 3) - (")".equals(m.group(4)) ? 1 : 0);
         return new ApiRange(least, most);
+    }
+
+    /**
+     * Returns why a plugin with a range does not run with a version; empty if it does.
+     *
+     * @param range the text of the range
+     * @param version the version
+     */
+    public static Optional<String> hindrance(String range, int version) {
+        try {
+            if (parse(range).holds(version)) {
+                return Optional.empty();
+            }
+        } catch (Refusal e) {
+            return Optional.of(e.why());
+        }
+        return Optional.of(
+                "it is written for version "
+                        + range
+                        + " of Reseat's interface; this is version "
+                        + version);
     }
 
     private static int number(Matcher m, int group) {

@@ -10,6 +10,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import reseat.check.Check;
+import reseat.fasten.FastenerTables;
+import reseat.model.BadInputException;
 import reseat.spi.Assessment;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
@@ -60,6 +62,7 @@ final class Contents implements Plugin {
                     Contents::id,
                     Contents::title);
             templates(family);
+            rows(family);
         }
         stockSources =
                 listed(
@@ -100,6 +103,21 @@ final class Contents implements Plugin {
             String id = given(from + " id", given("an entry of " + from, template).id());
             if (!seen.add(id)) {
                 throw new Refusal("it has two templates " + id + " of the family " + family.id());
+            }
+        }
+    }
+
+    private static void rows(DeviceFamily family) throws Refusal {
+        for (Map.Entry<String, String> rows :
+                given(family.id() + ".fastenerRows()", family.fastenerRows()).entrySet()) {
+            try {
+                FastenerTables.standard().withRows(rows.getKey(), rows.getValue());
+            } catch (BadInputException e) {
+                throw new Refusal(
+                        "the rows of the family "
+                                + family.id()
+                                + ": "
+                                + String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
             }
         }
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import reseat.device.Reading;
 import reseat.model.Device;
 import reseat.model.Origin;
+import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 
 /** Reads one device file from bytes to model. An instance reads once. */
@@ -18,21 +19,31 @@ public final class DeviceReader {
     private final Origin whole;
     private final Optional<String> variant;
     private final List<DeviceFamily> families;
+    private final Optional<CostTable> costs;
     private final Problems problems;
     private List<String> variants = List.of();
 
-    private DeviceReader(Path path, Optional<String> variant, List<DeviceFamily> families) {
+    private DeviceReader(
+            Path path,
+            Optional<String> variant,
+            List<DeviceFamily> families,
+            Optional<CostTable> costs) {
         this.path = path;
         this.file = path.toString().isEmpty() ? "." : path.toString();
         this.whole = new Origin(file, 0, 0);
         this.variant = variant;
         this.families = families;
+        this.costs = costs;
         this.problems = new Problems(file);
     }
 
     /** Reads a file; the contract is that of {@code DeviceFiles.read}. */
-    public static Reading read(Path path, Optional<String> variant, List<DeviceFamily> families) {
-        DeviceReader reader = new DeviceReader(path, variant, families);
+    public static Reading read(
+            Path path,
+            Optional<String> variant,
+            List<DeviceFamily> families,
+            Optional<CostTable> costs) {
+        DeviceReader reader = new DeviceReader(path, variant, families, costs);
         Optional<Device> device =
                 Sources.load(path, reader.file, reader.problems)
                         .flatMap(content -> Trees.parse(reader.file, content, reader.problems))
@@ -58,7 +69,9 @@ public final class DeviceReader {
         boolean resolved = new Look(patched, patched.at()).flag("resolved", false);
         Node.Fields stated = SeatTables.add(patched, path, problems);
         Defaults defaults =
-                resolved ? Defaults.NONE : new Layers(families, whole, problems).defaults(stated);
+                resolved
+                        ? Defaults.NONE
+                        : withCosts(new Layers(families, whole, problems).defaults(stated));
         Node.Fields full = resolved ? stated : Layers.over(defaults, stated);
         KnownIds known = new KnownIds(full, resolved);
         new ShapeCheck(known, resolved, problems, defaults.under(known))
@@ -78,6 +91,14 @@ public final class DeviceReader {
         }
         new ReachabilityCheck(draft, places, problems).run();
         return problems.hasErrors() ? Optional.empty() : Optional.of(build(tree, assembly, places));
+    }
+
+    private Defaults withCosts(Defaults defaults) {
+        return costs.map(
+                        table ->
+                                Defaults.unchecked(
+                                        CostLayer.over(defaults.tree(), table, problems)))
+                .orElse(defaults);
     }
 
     private Node.Fields patched(Node.Fields root) {

@@ -119,7 +119,7 @@ public final class KnownReader {
         String name = path.toString();
         String old = "";
         List<KnownFinding> all = new ArrayList<>();
-        if (Files.exists(path)) {
+        if (Files.exists(path) && Files.size(path) > 0) {
             all.addAll(read(path));
             old = Files.readString(path, UTF_8);
         }

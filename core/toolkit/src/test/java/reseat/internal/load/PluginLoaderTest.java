@@ -304,8 +304,7 @@ class PluginLoaderTest {
                                 "rival",
                                 INFO
                                         + "public List<Check> checks() { return List.of("
-                                        + "Checks.builtIn()"
-                                        + ".get(0)); }"));
+                                        + "Checks.builtIn().get(0)); }"));
 
         assertTrue(why.endsWith(" already, of Reseat itself"), why);
     }

@@ -1,0 +1,81 @@
+package reseat.console.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine.Option;
+import reseat.check.Check;
+import reseat.console.script.Approvals;
+import reseat.console.script.ScriptChecks;
+import reseat.model.BadInputException;
+import reseat.script.ScriptFile;
+
+/** Script files that are run among the checks. */
+final class ScriptArgs {
+
+    @Option(
+            names = "--scripts",
+            paramLabel = "PATH",
+            description =
+                    "Run these script files too; of a folder, those in it and in the folders below it.")
+    private List<Path> paths = new ArrayList<>();
+
+    boolean given() {
+        return !paths.isEmpty();
+    }
+
+    /**
+     * Returns the scripts as checks. Java that nobody approved is left out, which {@code err} is
+     * told; a file that cannot be read ends the command.
+     */
+    List<Check> checks(ScriptChecks pool, PrintWriter err) throws BadInputException {
+        try {
+            Approvals approvals =
+                    Approvals.in(
+                            Approvals.folder(System.getenv(), System.getProperty("user.home", "")));
+            List<Check> checks = new ArrayList<>();
+            for (Path file : files()) {
+                ScriptFile script = ScriptFile.read(file);
+                Optional<String> refusal =
+                        script.language() == ScriptFile.Language.JAVA
+                                ? approvals.refusal(script)
+                                : Optional.empty();
+                if (refusal.isPresent()) {
+                    err.println("reseat: left out: " + file + ": " + refusal.get());
+                } else {
+                    checks.add(pool.check(script));
+                }
+            }
+            return checks;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private List<Path> files() throws IOException {
+        List<Path> files = new ArrayList<>();
+        for (Path path : paths) {
+            if (!Files.isDirectory(path)) {
+                files.add(path);
+                continue;
+            }
+            try (Stream<Path> found = Files.walk(path)) {
+                found.filter(ScriptArgs::isScript).sorted().forEach(files::add);
+            }
+        }
+        return files;
+    }
+
+    private static boolean isScript(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return Files.isRegularFile(file)
+                && Stream.of(ScriptFile.Language.values())
+                        .anyMatch(language -> name.endsWith(language.ending()));
+    }
+}

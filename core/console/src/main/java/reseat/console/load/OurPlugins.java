@@ -1,0 +1,132 @@
+package reseat.console.load;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import reseat.spi.Plugin;
+import reseat.spi.Plugins;
+
+/**
+ * The plugins of this process: those that ship, the shop's and the user's. They are loaded when a
+ * command first needs them, once.
+ */
+public final class OurPlugins {
+
+    private static @Nullable Plugins loaded;
+    private static boolean told;
+
+    private OurPlugins() {}
+
+    /** Returns the plugins; the first time, one line says of each that was left out why. */
+    public static synchronized Plugins get(PrintWriter err) {
+        Plugins plugins = quietly();
+        tell(err);
+        return plugins;
+    }
+
+    /** Returns the plugins; what was left out is told when the command ends. */
+    public static synchronized Plugins quietly() {
+        Plugins plugins = loaded;
+        if (plugins == null) {
+            plugins = Plugins.load(folders());
+            loaded = plugins;
+        }
+        return plugins;
+    }
+
+    /** Tells what was left out, if plugins were loaded and it was not told yet. */
+    public static synchronized void tell(PrintWriter err) {
+        Plugins plugins = loaded;
+        if (plugins != null && !told) {
+            told = true;
+            plugins.refused().forEach(refused -> err.println("reseat: left out: " + refused));
+            err.flush();
+        }
+    }
+
+    /** Returns the plugins for a command that tells itself what was left out. */
+    public static synchronized Plugins untold() {
+        told = true;
+        return quietly();
+    }
+
+    /** Code of a plugin. */
+    public interface Code<T> {
+        /** Runs it. */
+        T run() throws IOException;
+    }
+
+    /**
+     * Runs code of a plugin; what it throws is told as the plugin's.
+     *
+     * @param of what it belongs to, one of the things that the plugin contributes
+     * @param what it in words ("output html-sheet")
+     */
+    public static <T> T asked(Object of, String what, Code<T> code) throws IOException {
+        try {
+            return code.run();
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            throw new PluginFailed(what, owner(of), e);
+        }
+    }
+
+    private static String owner(Object of) {
+        for (Plugins.Loaded each : quietly().loaded()) {
+            Plugin plugin = each.plugin();
+            if (plugin.families().contains(of)
+                    || plugin.outputs().contains(of)
+                    || plugin.assessments().contains(of)) {
+                return plugin.info().id()
+                        + " "
+                        + plugin.info().version()
+                        + each.from().map(from -> " (" + from + ")").orElse("");
+            }
+        }
+        return "that has it";
+    }
+
+    /** Returns the folders that plugins are looked for in. */
+    public static List<Path> folders() {
+        return folders(
+                System.getenv(),
+                System.getProperty("reseat.home", ""),
+                System.getProperty("user.home", ""));
+    }
+
+    /**
+     * Returns the folders of plugins: those that the shop names in {@code RESEAT_PLUGINS}, else the
+     * folder plugins of the program, then the user's own.
+     */
+    static List<Path> folders(Map<String, String> env, String home, String user) {
+        List<Path> folders = new ArrayList<>();
+        String named = env.getOrDefault("RESEAT_PLUGINS", "");
+        if (!named.isBlank()) {
+            for (String each : named.split(Pattern.quote(File.pathSeparator), -1)) {
+                if (!each.isBlank()) {
+                    folders.add(Path.of(each));
+                }
+            }
+        } else if (!home.isEmpty()) {
+            addIfThere(folders, Path.of(home, "plugins"));
+        }
+        String data = env.getOrDefault("XDG_DATA_HOME", "");
+        if (!data.isBlank() || !user.isEmpty()) {
+            Path share = data.isBlank() ? Path.of(user, ".local", "share") : Path.of(data);
+            addIfThere(folders, share.resolve("reseat").resolve("plugins"));
+        }
+        return folders;
+    }
+
+    private static void addIfThere(List<Path> folders, Path folder) {
+        if (Files.isDirectory(folder)) {
+            folders.add(folder);
+        }
+    }
+}

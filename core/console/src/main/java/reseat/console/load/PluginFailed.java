@@ -1,0 +1,17 @@
+package reseat.console.load;
+
+/** Ends a command because something of a plugin failed. */
+public final class PluginFailed extends RuntimeException {
+
+    PluginFailed(String what, String plugin, Throwable cause) {
+        super(
+                "reseat: the "
+                        + what
+                        + " of the plugin "
+                        + plugin
+                        + " failed: "
+                        + cause.getClass().getSimpleName()
+                        + (cause.getMessage() == null ? "" : ": " + cause.getMessage()),
+                cause);
+    }
+}

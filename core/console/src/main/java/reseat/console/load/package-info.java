@@ -1,0 +1,2 @@
+/** The plugins of this process. */
+package reseat.console.load;

@@ -1,0 +1,23 @@
+package reseat.console.prompt;
+
+import java.time.Duration;
+
+/**
+ * One text that was typed, and what came of it. Immutable as far as its value is.
+ *
+ * @param input which one of the session, counted from 1
+ * @param tongue the language it is in
+ * @param text the text
+ * @param outcome what came of it
+ * @param took how long that took
+ */
+record Evaluation(int input, Tongue tongue, String text, Outcome outcome, Duration took) {
+
+    Outcome.Status status() {
+        return outcome.status();
+    }
+
+    boolean isFine() {
+        return outcome.status() == Outcome.Status.OK;
+    }
+}

@@ -1,0 +1,26 @@
+package reseat.console.prompt;
+
+/** Colours of the console, few and quiet; none where none are wanted. */
+record Ink(boolean on) {
+
+    String quiet(String words) {
+        return paint("2", words);
+    }
+
+    String strong(String words) {
+        return paint("1", words);
+    }
+
+    /** Names that go on being usable: results, parts, joints. */
+    String name(String words) {
+        return paint("36", words);
+    }
+
+    String wrong(String words) {
+        return paint("33", words);
+    }
+
+    private String paint(String code, String words) {
+        return on && !words.isEmpty() ? "\u001b[" + code + "m" + words + "\u001b[0m" : words;
+    }
+}

@@ -1,0 +1,211 @@
+package reseat.testkit;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import reseat.check.Check;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.plan.Effort;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Planner;
+import reseat.spi.Assessment;
+import reseat.spi.CostTable;
+import reseat.spi.DeviceFamily;
+import reseat.spi.Output;
+import reseat.spi.Plugin;
+import reseat.stock.StockSource;
+import reseat.testkit.PluginContract.Breaches;
+
+/** What checks, stock sources, cost tables, outputs and assessments must keep to. */
+final class ContributionContract {
+
+    private static final long QUICK = 5_000;
+
+    private final Plugin plugin;
+    private final List<Device> devices;
+    private final Breaches breaches;
+
+    ContributionContract(Plugin plugin, List<Device> devices, Breaches breaches) {
+        this.plugin = plugin;
+        this.devices = devices;
+        this.breaches = breaches;
+    }
+
+    void verify() {
+        checks(plugin::checks);
+        for (DeviceFamily family :
+                breaches.listed(
+                        "family", plugin::families, DeviceFamily::id, DeviceFamily::title)) {
+            checks(family::checks);
+        }
+        breaches.listed("stock source", plugin::stockSources, StockSource::id, StockSource::title)
+                .forEach(this::settings);
+        breaches.listed("cost table", plugin::costTables, CostTable::id, CostTable::title)
+                .forEach(table -> breaches.guard("cost table " + table.id(), () -> open(table)));
+        for (Output output :
+                breaches.listed("output", plugin::outputs, Output::id, Output::title)) {
+            devices.forEach(
+                    device ->
+                            breaches.guard(
+                                    "output " + output.id() + " on " + device,
+                                    () -> write(output, device)));
+        }
+        for (Assessment assessment :
+                breaches.listed(
+                        "assessment", plugin::assessments, Assessment::id, Assessment::title)) {
+            devices.forEach(
+                    device ->
+                            breaches.guard(
+                                    "assessment " + assessment.id() + " on " + device,
+                                    () -> assess(assessment, device)));
+        }
+    }
+
+    private void checks(Supplier<List<Check>> list) {
+        for (Check check :
+                breaches.listed("check", list, c -> c.info().id(), c -> c.info().title())) {
+            if (!check.info().equals(check.info())) {
+                breaches.add("check " + check.info().id() + " says of itself now this, now that");
+            }
+            for (Device device : devices) {
+                breaches.guard(
+                        "check " + check.info().id() + " on " + device, () -> run(check, device));
+            }
+        }
+    }
+
+    private void run(Check check, Device device) {
+        CheckInput alone = CheckInput.of(device);
+        CheckInput input = anyPlan(device).map(alone::withPlan).orElse(alone);
+        for (CheckInput each : List.of(alone, input)) {
+            List<Finding> found = check.on(each);
+            String name = "check " + check.info().id() + " on " + device;
+            if (found == null) {
+                breaches.add(name + " returned null");
+                return;
+            }
+            if (!found.stream()
+                    .sorted()
+                    .toList()
+                    .equals(check.on(each).stream().sorted().toList())) {
+                breaches.add(name + " finds something else when run again");
+            }
+            for (Finding finding : found) {
+                if (!finding.check().equals(check.info().id())) {
+                    breaches.add(name + " reports in the name of " + finding.check());
+                }
+                if (!finding.subject().isEmpty() && !finding.subject().startsWith("/")) {
+                    breaches.add(name + ": \"" + finding.subject() + "\" is no JSON Pointer");
+                }
+            }
+        }
+    }
+
+    private void settings(StockSource source) {
+        Set<String> names = new HashSet<>();
+        for (StockSource.Setting setting : source.settings()) {
+            if (!setting.name().matches("[a-z0-9]+(-[a-z0-9]+)*") || !names.add(setting.name())) {
+                breaches.add(
+                        "stock source "
+                                + source.id()
+                                + ": the setting \""
+                                + setting.name()
+                                + "\" is no name, or is there twice");
+            }
+            if (setting.says().isBlank()) {
+                breaches.add(
+                        "stock source " + source.id() + ": " + setting.name() + " says nothing");
+            }
+        }
+    }
+
+    private void open(CostTable table) {
+        if (table.source().isBlank()) {
+            breaches.add("cost table " + table.id() + " does not say where its times come from");
+        }
+        try (InputStream in = table.open()) {
+            if (in.readAllBytes().length == 0) {
+                breaches.add("cost table " + table.id() + " is empty");
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void write(Output output, Device device) {
+        Optional<Plan> plan = anyPlan(device);
+        if (plan.isPresent()) {
+            byte[] once = bytes(output, plan.get());
+            if (once.length == 0) {
+                breaches.add("output " + output.id() + " writes nothing for " + device);
+            }
+            if (!Arrays.equals(once, bytes(output, plan.get()))) {
+                breaches.add("output " + output.id() + " writes other bytes when asked again");
+            }
+        }
+    }
+
+    private static byte[] bytes(Output output, Plan plan) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            output.write(plan, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+
+    private void assess(Assessment assessment, Device device) {
+        if (assessment.source().isBlank()) {
+            breaches.add("assessment " + assessment.id() + " does not say where it was published");
+        }
+        if (assessment.statements().stream().anyMatch(Assessment.Statement::required)) {
+            return; // what to tell it nobody here knows
+        }
+        Assessment.Result once = assessment.assess(device, Map.of(), goal -> plan(device, goal));
+        if (!once.equals(assessment.assess(device, Map.of(), goal -> plan(device, goal)))) {
+            breaches.add("assessment " + assessment.id() + " comes to another result again");
+        }
+        Set<String> ids = new HashSet<>();
+        once.criteria()
+                .forEach(
+                        criterion -> {
+                            if (!ids.add(criterion.id()) || criterion.source().isBlank()) {
+                                breaches.add(
+                                        "assessment "
+                                                + assessment.id()
+                                                + ": criterion "
+                                                + criterion.id()
+                                                + " is there twice or has no source");
+                            }
+                        });
+    }
+
+    private static Optional<Plan> anyPlan(Device device) {
+        return device.parts().keySet().stream()
+                .filter(part -> !part.equals(device.base()))
+                .findFirst()
+                .flatMap(part -> plan(device, new Goal.Free(List.of(part))));
+    }
+
+    private static Optional<Plan> plan(Device device, Goal goal) {
+        PlanResult result =
+                new Planner().plan(PlanRequest.of(device, goal).with(Effort.ofExpansions(QUICK)));
+        return result instanceof PlanResult.Found found
+                ? Optional.of(found.plan())
+                : Optional.empty();
+    }
+}

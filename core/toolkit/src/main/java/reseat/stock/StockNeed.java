@@ -1,0 +1,57 @@
+package reseat.stock;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * Something that a plan needs of a stock.
+ *
+ * @param kind what sort of thing it is
+ * @param id id of the part, the screw type, the consumable or the tool
+ * @param name the name people use
+ * @param takes what a line of the stock has to serve for, any of these: the order number where
+ *     there is one, else {@code device/id}; for consumables and tools the id itself as well, and
+ *     for a driver the drive that it turns; at least one
+ * @param quantity how much, greater than zero
+ * @param unit the unit it is counted in
+ * @param reason why it is needed
+ */
+public record StockNeed(
+        StockItem.Kind kind,
+        String id,
+        String name,
+        List<String> takes,
+        BigDecimal quantity,
+        String unit,
+        Reason reason) {
+
+    /** Why a plan needs something. */
+    public enum Reason {
+        /** It replaces what the plan takes off. */
+        TARGET,
+        /** It replaces what the work destroys. */
+        RUINED,
+        /** It replaces a screw whose locking patch is spent. */
+        LOCKING_PATCH,
+        /** The rebuild uses it up. */
+        CONSUMED,
+        /** The work is done with it; it comes back. */
+        WORK
+    }
+
+    public StockNeed {
+        takes = List.copyOf(takes);
+        if (takes.isEmpty()) {
+            throw new IllegalArgumentException(id + ": a need can be served by something");
+        }
+        if (quantity.signum() <= 0) {
+            throw new IllegalArgumentException(
+                    id + ": a need is greater than zero, not " + quantity);
+        }
+    }
+
+    /** Tells whether a line of a stock is what is needed, however much there is of it. */
+    public boolean servedBy(StockItem item) {
+        return item.kind() == kind && takes.stream().anyMatch(item.serves()::contains);
+    }
+}

@@ -1,0 +1,127 @@
+package reseat.stock;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Part;
+import reseat.model.Problem;
+import reseat.model.Rules;
+import reseat.plan.Effort;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Planner;
+import reseat.plan.Watch;
+
+/**
+ * Answers what can be done on a day with what a stock has. Looks at a stock as it was seen; each
+ * repair is asked for by itself, as if it were the only one.
+ *
+ * @param items what there is
+ * @param day the day of the work
+ * @param warnDays what expires within so many days from then is marked; zero or more
+ */
+public record Today(List<StockItem> items, LocalDate day, int warnDays) {
+
+    /** How often to look for a way that does without what is missing. */
+    private static final int DETOURS = 3;
+
+    public Today {
+        items = List.copyOf(items);
+        if (warnDays < 0) {
+            throw new IllegalArgumentException("days to warn are zero or more: " + warnDays);
+        }
+    }
+
+    /** Looks into a stock. */
+    public static Today of(Stock stock, LocalDate day, int warnDays) throws StockException {
+        return new Today(stock.items(), day, warnDays);
+    }
+
+    /**
+     * Asks for one repair: plans it and compares what the plan needs with what there is. Where the
+     * best plan needs what is missing, another that does without is looked for, a few times.
+     *
+     * @param repair the device and what to achieve
+     * @param replace whether the parts that it frees are replaced, and not put back
+     * @param watch hears how the planner goes and may cancel
+     * @return the answer for the best plan that can be done; if there is none, for the best plan
+     */
+    public CanDo canDo(PlanRequest repair, boolean replace, Watch watch) {
+        CanDo best = judged(repair, replace, List.of(), watch);
+        CanDo answer = best;
+        List<StockNeed> avoided = new ArrayList<>();
+        for (int round = 0; round < DETOURS && !answer.yes() && !watch.cancelled(); round++) {
+            List<Availability.Line> missing =
+                    answer.availability().map(Availability::missing).orElse(List.of());
+            Optional<Rules> without =
+                    Detour.around(repair.device(), answer.request().rules(), missing);
+            if (missing.isEmpty() || without.isEmpty()) {
+                return best;
+            }
+            missing.forEach(line -> avoided.add(line.need()));
+            answer = judged(repair.with(without.get()), replace, avoided, watch);
+        }
+        return answer.yes() ? answer : best;
+    }
+
+    private CanDo judged(
+            PlanRequest repair, boolean replace, List<StockNeed> avoided, Watch watch) {
+        PlanResult result = new Planner().plan(repair, watch);
+        if (result instanceof PlanResult.Found found) {
+            Plan plan = found.plan();
+            return new CanDo(
+                    repair,
+                    Optional.of(plan),
+                    Optional.of(
+                            Availability.of(StockNeeds.of(plan, replace), items, day, warnDays)),
+                    avoided,
+                    List.of());
+        }
+        return new CanDo(repair, Optional.empty(), Optional.empty(), avoided, reasons(result));
+    }
+
+    /**
+     * Asks for the whole catalogue: every part of every device that can be ordered.
+     *
+     * @param devices the devices
+     * @param effort how long to think about each repair
+     * @param watch hears how the planner goes; when it cancels, the repairs so far are returned
+     * @return one answer for each, in the order of the devices and of their parts
+     */
+    public List<CanDo> catalogue(List<Device> devices, Effort effort, Watch watch) {
+        List<CanDo> answers = new ArrayList<>();
+        for (Device device : devices) {
+            for (String part : targets(device)) {
+                if (watch.cancelled()) {
+                    return List.copyOf(answers);
+                }
+                PlanRequest repair = PlanRequest.of(device, new Goal.Free(List.of(part)));
+                answers.add(canDo(repair.with(effort), true, watch));
+            }
+        }
+        return List.copyOf(answers);
+    }
+
+    /** Returns the parts that make up the catalogue of a device: those that can be ordered. */
+    public static List<String> targets(Device device) {
+        return device.parts().values().stream()
+                .filter(part -> part.spare().isPresent())
+                .map(Part::id)
+                .filter(id -> !id.equals(device.base()))
+                .toList();
+    }
+
+    private static List<String> reasons(PlanResult result) {
+        if (result instanceof PlanResult.Impossible impossible) {
+            return impossible.reasons();
+        }
+        if (result instanceof PlanResult.Refused refused) {
+            return refused.problems().stream().map(Problem::message).toList();
+        }
+        return List.of("No plan was found before the time to think was up");
+    }
+}

@@ -1,0 +1,9 @@
+/** Plans as pages and tables. */
+@org.jspecify.annotations.NullMarked
+module reseat.sheets {
+    requires static org.jspecify;
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.sheets.SheetsPlugin;
+}

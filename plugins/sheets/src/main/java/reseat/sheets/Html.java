@@ -1,0 +1,44 @@
+package reseat.sheets;
+
+/** Writes HTML; every text is escaped. */
+final class Html {
+
+    private final StringBuilder out = new StringBuilder();
+
+    /** Appends markup of ours as it is. */
+    Html raw(String markup) {
+        out.append(markup).append('\n');
+        return this;
+    }
+
+    /** Appends an element with a text. */
+    Html element(String tag, String style, String text) {
+        out.append('<').append(tag);
+        if (!style.isEmpty()) {
+            out.append(" class=\"").append(style).append('"');
+        }
+        out.append('>').append(escaped(text)).append("</").append(tag).append(">\n");
+        return this;
+    }
+
+    /** Appends a row of a table with a heading. */
+    Html row(String heading, String text) {
+        out.append("<tr><th>")
+                .append(escaped(heading))
+                .append("</th><td>")
+                .append(escaped(text))
+                .append("</td></tr>\n");
+        return this;
+    }
+
+    static String escaped(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+
+    String text() {
+        return out.toString();
+    }
+}

@@ -1,0 +1,198 @@
+package reseat.stock.sql;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import reseat.device.SettingsFile;
+import reseat.model.BadInputException;
+import reseat.model.Origin;
+import reseat.model.Problem;
+import reseat.stock.StockException;
+import reseat.stock.StockItem;
+
+/**
+ * Where the lines of a stock are: our own table, or a shop's tables by its own statements.
+ *
+ * @param items a query with the columns id, kind, name, serves, on_hand, unit, lot, expires, place
+ * @param lock keeps others from changing a line while we look at it; empty for nothing
+ * @param take lowers a line by what was used; empty where the shop does so itself
+ * @param kinds what the shop's words for a kind mean
+ * @param units what the shop's words for a unit mean
+ * @param between what separates several numbers under serves
+ */
+record Book(
+        String items,
+        Optional<Query> lock,
+        Optional<Query> take,
+        Map<String, StockItem.Kind> kinds,
+        Map<String, String> units,
+        Pattern between) {
+
+    private static final String COLUMNS =
+            "cast(q.id as varchar(200)) as id, q.kind, q.name, q.serves, q.on_hand, q.unit, q.lot,"
+                    + " q.expires, q.place";
+
+    static Book own(String schema) {
+        String table = schema + ".item";
+        return new Book(
+                "select id, kind, name, serves, on_hand, unit, lot, expires, place from " + table,
+                Optional.of(Query.of("select id from " + table + " where id = :item for update")),
+                Optional.of(
+                        Query.of(
+                                "update "
+                                        + table
+                                        + " set on_hand = on_hand - :quantity where id = :item")),
+                Map.of(),
+                Map.of(),
+                Pattern.compile(Pattern.quote("|")));
+    }
+
+    /** Reads how a shop's own tables are asked; see core/docs/stock.md. */
+    static Book read(Path path) throws BadInputException {
+        SettingsFile file = SettingsFile.read(path);
+        List<Problem> problems =
+                new ArrayList<>(
+                        file.unknown(
+                                List.of("items", "lock", "take", "between", "kinds/*", "units/*")));
+        if (file.text("items").isEmpty()) {
+            problems.add(
+                    Problem.error(
+                            new Origin(file.file(), 0, 0),
+                            "\"items\" is missing: a query with the columns id, kind, name, serves,"
+                                    + " on_hand, unit, lot, expires, place"));
+        }
+        for (String name : List.of("lock", "take")) {
+            file.first(name)
+                    .filter(entry -> !Query.of(entry.text()).names().contains("item"))
+                    .ifPresent(
+                            entry ->
+                                    problems.add(
+                                            Problem.error(
+                                                    entry.at(),
+                                                    "\"" + name + "\" has to say :item")));
+        }
+        Map<String, StockItem.Kind> kinds = new LinkedHashMap<>();
+        file.below("kinds")
+                .forEach(
+                        (word, entry) ->
+                                kind(entry.text())
+                                        .ifPresentOrElse(
+                                                kind -> kinds.put(word, kind),
+                                                () ->
+                                                        problems.add(
+                                                                Problem.error(
+                                                                        entry.at(),
+                                                                        "found \""
+                                                                                + entry.text()
+                                                                                + "\", expected part, screw,"
+                                                                                + " consumable or tool"))));
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems);
+        }
+        Map<String, String> units = new LinkedHashMap<>();
+        file.below("units").forEach((word, entry) -> units.put(word, entry.text()));
+        return new Book(
+                Query.of(file.text("items").orElseThrow()).sql(),
+                file.text("lock").map(Query::of),
+                file.text("take").map(Query::of),
+                kinds,
+                units,
+                Pattern.compile(Pattern.quote(file.text("between").orElse("|"))));
+    }
+
+    /** Returns a query for all lines with what is held of each. */
+    String all(String schema) {
+        return "select "
+                + COLUMNS
+                + ", coalesce(h.reserved, 0) as h_reserved, coalesce(h.used, 0) as h_used from ("
+                + items
+                + ") q left join "
+                + schema
+                + ".held h on h.item = cast(q.id as varchar(200))";
+    }
+
+    /** Returns a query for one line. */
+    String one() {
+        return "select "
+                + COLUMNS
+                + ", 0 as h_reserved, 0 as h_used from ("
+                + items
+                + ") q where cast(q.id as varchar(200)) = ?";
+    }
+
+    /**
+     * Makes a line of a row.
+     *
+     * @param reserved how much of it is reserved; capped at what is there
+     * @param used how much of it was used that the row does not know of
+     */
+    StockItem line(ResultSet row, BigDecimal reserved, BigDecimal used)
+            throws SQLException, StockException {
+        String id = row.getString("id");
+        if (id == null || id.isEmpty()) {
+            throw bad("a row of the query \"items\" has no id");
+        }
+        BigDecimal onHand = row.getBigDecimal("on_hand");
+        if (onHand == null || onHand.signum() < 0) {
+            throw bad("line " + id + ": on_hand is " + onHand + ", expected a number from zero");
+        }
+        String word = text(row, "kind").orElse("");
+        StockItem.Kind kind =
+                Optional.ofNullable(kinds.get(word))
+                        .or(() -> kind(word))
+                        .orElseThrow(
+                                () ->
+                                        bad(
+                                                "line "
+                                                        + id
+                                                        + ": kind is \""
+                                                        + word
+                                                        + "\"; \"kinds\" in the mapping says what"
+                                                        + " the shop's words mean"));
+        List<String> serves =
+                Arrays.stream(between.split(text(row, "serves").orElse(""), -1))
+                        .map(String::strip)
+                        .filter(each -> !each.isEmpty())
+                        .distinct()
+                        .toList();
+        String unit = text(row, "unit").orElse("piece");
+        BigDecimal left = onHand.subtract(used).max(BigDecimal.ZERO);
+        return new StockItem(
+                id,
+                kind,
+                text(row, "name").orElse(id),
+                serves.isEmpty() ? List.of(id) : serves,
+                left,
+                reserved.min(left),
+                units.getOrDefault(unit, unit),
+                text(row, "lot"),
+                Optional.ofNullable(row.getObject("expires", LocalDate.class)),
+                text(row, "place"));
+    }
+
+    private static Optional<String> text(ResultSet row, String column) throws SQLException {
+        return Optional.ofNullable(row.getString(column))
+                .map(String::strip)
+                .filter(text -> !text.isEmpty());
+    }
+
+    private static Optional<StockItem.Kind> kind(String word) {
+        return Arrays.stream(StockItem.Kind.values())
+                .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(word))
+                .findFirst();
+    }
+
+    private static StockException bad(String message) {
+        return new StockException(StockException.Kind.BAD_INPUT, message);
+    }
+}

@@ -1,0 +1,99 @@
+package reseat.stock.sql;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+
+/** Keeps a few connections, so that not every question opens one. Safe for several threads. */
+final class Connections implements AutoCloseable {
+
+    private final Database database;
+    private final Semaphore free;
+    private final Deque<Connection> idle = new ArrayDeque<>();
+    private boolean closed;
+
+    Connections(Database database, int most) {
+        this.database = database;
+        this.free = new Semaphore(most, true);
+    }
+
+    Database database() {
+        return database;
+    }
+
+    /** Returns a connection that nobody else has; waits for one if all are taken. */
+    Connection take() throws SQLException, InterruptedException {
+        if (!free.tryAcquire(60, TimeUnit.SECONDS)) {
+            throw new SQLException("all connections have been in use for a minute", "08000");
+        }
+        Connection made = null;
+        try {
+            made = idle();
+            if (made == null) {
+                made = database.connect();
+                made.setAutoCommit(false);
+                made.setTransactionIsolation(Connection.TRANSACTION_READ_COMMITTED);
+            }
+            return made;
+        } finally {
+            if (made == null) {
+                free.release();
+            }
+        }
+    }
+
+    private synchronized @Nullable Connection idle() throws SQLException {
+        if (closed) {
+            throw new SQLException("this stock was closed", "IM003");
+        }
+        return idle.poll();
+    }
+
+    /** Takes a connection back. */
+    void give(Connection connection) {
+        free.release();
+        synchronized (this) {
+            if (!closed) {
+                idle.push(connection);
+                return;
+            }
+        }
+        close(connection);
+    }
+
+    /** Takes a connection back that is no good, and doubts those that are idle. */
+    void discard(Connection connection) {
+        free.release();
+        close(connection);
+        closeIdle();
+    }
+
+    private void closeIdle() {
+        Deque<Connection> doubtful;
+        synchronized (this) {
+            doubtful = new ArrayDeque<>(idle);
+            idle.clear();
+        }
+        doubtful.forEach(Connections::close);
+    }
+
+    private static void close(Connection connection) {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            return; // it is gone, which is what was wanted
+        }
+    }
+
+    @Override
+    public void close() {
+        synchronized (this) {
+            closed = true;
+        }
+        closeIdle();
+    }
+}

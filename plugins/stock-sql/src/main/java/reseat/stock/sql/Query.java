@@ -1,0 +1,47 @@
+package reseat.stock.sql;
+
+import java.math.BigDecimal;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A statement with {@code :item} and {@code :quantity} in it.
+ *
+ * @param sql the statement with question marks in their place
+ * @param names what each question mark stands for
+ */
+record Query(String sql, List<String> names) {
+
+    // not within a cast such as 1::item
+    private static final Pattern NAME = Pattern.compile("(?<![:\\w]):(item|quantity)\\b");
+
+    static Query of(String text) {
+        List<String> names = new ArrayList<>();
+        Matcher name = NAME.matcher(text);
+        while (name.find()) {
+            names.add(String.valueOf(name.group(1)));
+        }
+        return new Query(
+                NAME.matcher(text).replaceAll("?").strip().replaceFirst(";\\s*$", ""),
+                List.copyOf(names));
+    }
+
+    /** Runs it; returns how many rows it changed, -1 if it was a question. */
+    int run(Connection connection, String item, BigDecimal quantity) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            for (int i = 0; i < names.size(); i++) {
+                if (names.get(i).equals("item")) {
+                    statement.setString(i + 1, item);
+                } else {
+                    statement.setBigDecimal(i + 1, quantity);
+                }
+            }
+            return statement.execute() ? -1 : statement.getUpdateCount();
+        }
+    }
+}

@@ -1,0 +1,7 @@
+/** Depth sounders for Reseat. */
+module penhallow.sounders {
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            penhallow.sounders.SoundersPlugin;
+}

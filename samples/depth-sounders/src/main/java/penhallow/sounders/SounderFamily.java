@@ -1,0 +1,23 @@
+package penhallow.sounders;
+
+import java.io.InputStream;
+import reseat.spi.DeviceFamily;
+
+/** Depth sounders; what they share is data. */
+final class SounderFamily implements DeviceFamily {
+
+    @Override
+    public String id() {
+        return "sounder";
+    }
+
+    @Override
+    public String title() {
+        return "depth sounder";
+    }
+
+    @Override
+    public InputStream openDefaults() {
+        return SounderFamily.class.getResourceAsStream("sounder.yaml");
+    }
+}
