@@ -9,6 +9,8 @@ parameters:
   reserve: {says: Number of times that must be left, unit: "1", usual: 2}
 from: Quay Lane Bench
 */
+const times = n => `${n} ${n === 1 ? 'time' : 'times'}`;
+
 function run(input) {
   const reserve = input.number('reserve');
   const rows = new Map(input.facts().connectors().map(row => [row.joint(), row]));
@@ -18,10 +20,10 @@ function run(input) {
   return [...rows.values()].filter(row => row.left() < reserve).map(row =>
     input.finding(row.pointer())
       .severity(row.left() < 0 ? Severity.ERROR : Severity.WARNING)
-      .evidence(`made ${row.made()} times, rated for ${row.rated()}`)
+      .evidence(`made ${times(row.made())}, rated for ${row.rated()}`)
       .says(
         row.left() < 0
-          ? `${row.joint()} is made ${-row.left()} times more often than it may be.`
-          : `${row.joint()} may be made ${row.left()} times more.`,
+          ? `${row.joint()} is made ${times(-row.left())} more often than it may be.`
+          : `${row.joint()} may be made ${times(row.left())} more.`,
         'Leave it connected if a plan can, or order the part that carries its socket.'));
 }

@@ -9,11 +9,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,10 +44,14 @@ class LauncherIT {
 
     @BeforeEach
     void copyTheDistribution() throws IOException {
-        copy = folder.resolve("with a space/and a dot.d/reseat");
+        copy = copy("with a space/and a dot.d/reseat");
+    }
+
+    private Path copy(String place) throws IOException {
+        Path whole = folder.resolve(place);
         try (Stream<Path> files = Files.walk(BUILT)) {
             for (Path file : (Iterable<Path>) files::iterator) {
-                Path to = copy.resolve(BUILT.relativize(file).toString());
+                Path to = whole.resolve(BUILT.relativize(file).toString());
                 if (Files.isDirectory(file)) {
                     Files.createDirectories(to);
                 } else {
@@ -48,6 +59,7 @@ class LauncherIT {
                 }
             }
         }
+        return whole;
     }
 
     @Test
@@ -143,6 +155,133 @@ class LauncherIT {
                                     + " does not ship; name it in core/console/pom.xml with scope runtime");
                 }
             }
+        }
+    }
+
+    @Test
+    void keepsAnArchiveOfClassesAndStartsFromIt() throws IOException {
+        // Java 17 makes no archive of jars in a folder with a blank
+        Path plain = copy("plain/reseat");
+        Path cache = folder.resolve("our cache");
+        Map<String, String> env = with("RESEAT_CACHE", cache);
+
+        Ran first = run(plain.resolve("bin/reseat"), env, "--version");
+        Path archive = archive(cache);
+        Ran second =
+                run(
+                        plain.resolve("bin/reseat"),
+                        Map.of(
+                                "JAVA_HOME",
+                                OUR_JAVA.get("JAVA_HOME"),
+                                "RESEAT_CACHE",
+                                cache.toString(),
+                                "RESEAT_JAVA_OPTS",
+                                "-Xlog:class+load:file=" + folder.resolve("loaded.txt")),
+                        "--version");
+
+        assertEquals(first, second);
+        assertEquals("", second.err());
+        String loaded = Files.readString(folder.resolve("loaded.txt"));
+        assertTrue(
+                loaded.lines()
+                        .anyMatch(
+                                line ->
+                                        line.contains(" reseat.console.Main ")
+                                                && line.contains("shared objects file")),
+                "not from " + archive);
+    }
+
+    @Test
+    void aWrongArchiveBreaksNothing() throws IOException {
+        // Java 17 makes no archive of jars in a folder with a blank
+        Path plain = copy("plain/reseat");
+        Path cache = folder.resolve("cache");
+        Map<String, String> env = with("RESEAT_CACHE", cache);
+        Ran first = run(plain.resolve("bin/reseat"), env, "--version");
+        Path archive = archive(cache);
+        byte[] whole = Files.readAllBytes(archive);
+        byte[] damaged = whole.clone();
+        for (int i = damaged.length / 3; i < damaged.length; i += 97) {
+            damaged[i] ^= 0x55;
+        }
+        for (byte[] wrong :
+                List.of(
+                        new byte[0],
+                        "no archive".getBytes(UTF_8),
+                        Arrays.copyOf(whole, whole.length / 2),
+                        damaged)) {
+            Files.delete(archive);
+            Files.write(archive, wrong);
+            assertEquals(first, run(plain.resolve("bin/reseat"), env, "--version"));
+        }
+    }
+
+    @Test
+    void anArchiveOlderThanTheProgramIsMadeAnew() throws IOException {
+        Path cache = folder.resolve("cache");
+        Map<String, String> env = with("RESEAT_CACHE", cache);
+        Ran first = run(copy.resolve("bin/reseat"), env, "--version");
+        Path archive = archive(cache);
+        FileTime old = FileTime.fromMillis(1_000_000_000_000L);
+        Files.setLastModifiedTime(archive, old);
+
+        assertEquals(first, run(copy.resolve("bin/reseat"), env, "--version"));
+        assertTrue(Files.getLastModifiedTime(archive).compareTo(old) > 0);
+    }
+
+    @Test
+    void doesWithoutAnArchiveWhereThereIsNoPlaceForIt() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "in the way");
+
+        for (String place : List.of(file + "/below", file.toString(), "", "no/root", "/proc/no")) {
+            Map<String, String> env =
+                    Map.of("JAVA_HOME", OUR_JAVA.get("JAVA_HOME"), "RESEAT_CACHE", place);
+            Ran ran = run(copy.resolve("bin/reseat"), env, "--version");
+            assertEquals("", ran.err());
+            assertEquals(0, ran.code());
+        }
+        assertEquals("in the way", Files.readString(file));
+    }
+
+    @Test
+    void severalStartsAtOnceShareACache() throws Exception {
+        Path cache = folder.resolve("cache");
+        Map<String, String> env = with("XDG_CACHE_HOME", cache);
+        ExecutorService threads = Executors.newFixedThreadPool(3);
+        try {
+            Callable<Ran> start = () -> run(copy.resolve("bin/reseat"), env, "--version");
+            for (Future<Ran> ran : threads.invokeAll(Collections.nCopies(3, start))) {
+                assertEquals("", ran.get().err());
+                assertEquals(0, ran.get().code());
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+        assertTrue(archive(cache.resolve("reseat")).toString().endsWith("version.jsa"));
+    }
+
+    @Test
+    void keepsNoArchiveOfACommandThatFailed() throws IOException {
+        Path cache = folder.resolve("cache");
+
+        Ran ran = run(copy.resolve("bin/reseat"), with("RESEAT_CACHE", cache), "plan", "/no/file");
+
+        assertEquals(2, ran.code());
+        try (Stream<Path> files = Files.walk(cache)) {
+            assertEquals(List.of(), files.filter(Files::isRegularFile).toList());
+        }
+    }
+
+    private static Map<String, String> with(String name, Path value) {
+        return Map.of("JAVA_HOME", OUR_JAVA.get("JAVA_HOME"), name, value.toString());
+    }
+
+    /** Returns the only file in a cache. */
+    private static Path archive(Path cache) throws IOException {
+        try (Stream<Path> files = Files.walk(cache)) {
+            List<Path> all = files.filter(Files::isRegularFile).toList();
+            assertEquals(1, all.size(), all.toString());
+            return all.get(0);
         }
     }
 

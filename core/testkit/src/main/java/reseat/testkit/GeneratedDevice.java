@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import reseat.model.Device;
@@ -13,6 +15,8 @@ import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Move;
 import reseat.model.Part;
+import reseat.model.ScrewType;
+import reseat.model.Seat;
 import reseat.model.SetupTable;
 import reseat.model.Supply;
 import reseat.model.Way;
@@ -27,9 +31,14 @@ public final class GeneratedDevice {
 
     private static final String HAND = "hand";
     private static final int NEIGHBOURHOOD = 12;
+    private static final int SCREW_TYPES = 3;
 
     private final DeviceShape shape;
     private final Random random;
+
+    /** Dice of their own, so that a device with screws is else the same as without. */
+    private final Random screws;
+
     private final List<String> tools = new ArrayList<>();
     private final List<String> postures = new ArrayList<>();
     private final int[] site;
@@ -38,6 +47,7 @@ public final class GeneratedDevice {
         this.shape = shape;
         // neighbouring seeds of java.util.Random begin alike: mix them first
         this.random = new Random(seed * 0x9E3779B97F4A7C15L ^ 0x2545F4914F6CDD1DL);
+        this.screws = new Random(seed * 0xD1342543DE82EF95L ^ 0x5DEECE66DL);
         tools.add(HAND);
         for (int k = 1; k <= shape.tools(); k++) {
             tools.add("tool-" + k);
@@ -65,6 +75,12 @@ public final class GeneratedDevice {
                 .add(Kind.plain(Kind.Scope.JOINT, "joint"))
                 .add(Kind.plain(Kind.Scope.MANIPULATION, "release"))
                 .add(Kind.plain(Kind.Scope.MANIPULATION, "lift"));
+        if (shape.screws() > 0) {
+            facts.add(Kind.plain(Kind.Scope.JOINT, "screw"));
+            for (int k = 1; k <= SCREW_TYPES; k++) {
+                facts.add(screwType(k));
+            }
+        }
         for (int k = 1; k <= shape.supplies(); k++) {
             facts.add(new Supply("supply-" + k, "Supply " + k));
         }
@@ -154,23 +170,61 @@ public final class GeneratedDevice {
             needs.add("supply-" + (1 + random.nextInt(shape.supplies())));
         }
         Map<String, Way> ways = ways();
+        Optional<Seat> seat =
+                !slack && screws.nextDouble() < shape.screws()
+                        ? Optional.of(seat(1 + screws.nextInt(SCREW_TYPES)))
+                        : Optional.empty();
         for (int k = 0; k < alike; k++) {
             String id = name(p) + "-j" + (first + k + 1);
             facts.add(
                     new Joint(
                             id,
                             id,
-                            "joint",
+                            seat.isPresent() ? "screw" : "joint",
                             List.copyOf(holds),
                             List.copyOf(under),
                             slack,
                             needs,
                             k == 0 ? cuts : List.of(),
                             ways,
-                            Optional.empty(),
+                            seat,
                             Optional.empty(),
                             1));
         }
+    }
+
+    private static ScrewType screwType(int k) {
+        return new ScrewType(
+                "screw-" + k,
+                "M1.6",
+                2 + k,
+                OptionalDouble.empty(),
+                "pan",
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "PH00",
+                Optional.empty(),
+                "",
+                false,
+                Optional.empty());
+    }
+
+    private static Seat seat(int type) {
+        return new Seat(
+                "screw-" + type,
+                Optional.empty(),
+                Seat.Form.TAPPED,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of(),
+                OptionalDouble.empty(),
+                "",
+                OptionalInt.empty(),
+                0);
     }
 
     private Map<String, Way> ways() {

@@ -27,7 +27,8 @@ import reseat.plan.Tally;
 class RebuildProperties {
 
     private static final int DEVICES = 60;
-    private static final DeviceShape POWERED = new DeviceShape(8, 16, 1.2, 3, 2, 0.2, 0.2, 2, 2);
+    private static final DeviceShape POWERED =
+            new DeviceShape(8, 16, 1.2, 3, 2, 0.2, 0.2, 2, 2).withScrews(0.5);
 
     @Test
     void whatNeedsASupplyCutIsMadeWhileItIsCut() {
@@ -56,6 +57,7 @@ class RebuildProperties {
 
     @Test
     void everyActIsUndoneOnceAndTheTallyCloses() {
+        int screws = 0;
         for (long seed = 1; seed <= DEVICES; seed++) {
             Device device = GeneratedDevice.of(POWERED, seed);
             Plan plan = teardown(device);
@@ -68,6 +70,48 @@ class RebuildProperties {
             Tally tally = Tally.of(plan, rebuild);
             assertTrue(tally.closes(), device.id());
             assertEquals(0, tally.left(), device.id());
+            long seats =
+                    device.joints().values().stream().filter(j -> j.seat().isPresent()).count();
+            assertEquals(seats, tally.screwsOut(), device.id());
+            screws += tally.screwsOut();
+        }
+        assertTrue(screws >= 5 * DEVICES, "only " + screws + " screws");
+    }
+
+    @Test
+    void theTallyOfAPlanCutShortTellsWhatIsStillOut() {
+        int open = 0;
+        for (long seed = 1; seed <= DEVICES; seed++) {
+            Device device = GeneratedDevice.of(POWERED, seed);
+            Plan plan = teardown(device);
+            Rebuild whole = Rebuild.of(plan);
+            List<RebuildAct> half = whole.acts().subList(0, whole.acts().size() / 2);
+            Tally tally =
+                    Tally.of(
+                            device,
+                            plan.acts(),
+                            new Rebuild(
+                                    device,
+                                    half,
+                                    whole.fastenings(),
+                                    whole.tests(),
+                                    whole.consumables(),
+                                    whole.spares(),
+                                    whole.wear(),
+                                    whole.leftOpen(),
+                                    whole.leftApart()));
+            open += tally.left();
+            assertEquals(tally.left() == 0, tally.closes(), device.id());
+        }
+        assertTrue(open > DEVICES, "only " + open + " screws left out");
+    }
+
+    @Test
+    void screwsChangeNoPlan() {
+        for (long seed = 1; seed <= 10; seed++) {
+            Plan with = teardown(GeneratedDevice.of(POWERED, seed));
+            Plan without = teardown(GeneratedDevice.of(POWERED.withScrews(0), seed));
+            assertEquals(without.acts(), with.acts());
         }
     }
 

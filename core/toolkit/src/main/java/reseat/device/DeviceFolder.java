@@ -20,7 +20,9 @@ public final class DeviceFolder {
      *       reseat-device}, or with {@code joints:} where no line begins with {@code format:}; in a
      *       file that begins with a brace, by {@code reseat-device} as the first {@code format} in
      *       it;
-     *   <li>neither its name nor that of a folder below the one given begins with a dot.
+     *   <li>neither its name nor that of a folder below the one given begins with a dot;
+     *   <li>no folder below the one given that it lies in is a project of its own, with a {@code
+     *       pom.xml}: what lies there is for its tests.
      * </ul>
      *
      * Whether it holds what a device file should is not asked: its errors are to be told. Links to

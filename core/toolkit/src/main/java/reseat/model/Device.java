@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -138,7 +139,7 @@ public final class Device {
 
     /** Returns where facts were read, by JSON Pointer (RFC 6901) into the device file. */
     public Map<String, Origin> origins() {
-        return facts.origins;
+        return facts.origins.all();
     }
 
     /**
@@ -208,9 +209,10 @@ public final class Device {
      * @param pointer JSON Pointer, such as {@code /joints/lid-1/under}
      */
     public Origin origin(String pointer) {
+        Map<String, Origin> origins = origins();
         String at = pointer;
         while (true) {
-            Origin origin = facts.origins.get(at);
+            Origin origin = origins.get(at);
             if (origin != null) {
                 return origin;
             }
@@ -249,7 +251,7 @@ public final class Device {
         private Map<String, Prepare> prepares = new LinkedHashMap<>();
         private Map<String, FunctionTest> tests = new LinkedHashMap<>();
         private Map<Kind.Scope, Map<String, Kind>> kinds = new EnumMap<>(Kind.Scope.class);
-        private Map<String, Origin> origins = new LinkedHashMap<>();
+        private final Origins origins = new Origins();
 
         private Builder(String id) {
             this.id = id;
@@ -350,6 +352,17 @@ public final class Device {
             return this;
         }
 
+        /**
+         * States where facts were read, for a device of which most are never asked for.
+         *
+         * @param later gives the places by JSON Pointer; called once, or more often to the same
+         *     effect, when the first place is asked for, and by any thread
+         */
+        public Builder origins(Supplier<Map<String, Origin>> later) {
+            origins.add(later);
+            return this;
+        }
+
         private <V> Builder put(String what, Map<String, V> map, String key, V value) {
             if (map.put(key, value) != null) {
                 throw new IllegalArgumentException(id + " has two of " + what + " " + key);
@@ -372,7 +385,6 @@ public final class Device {
             prepares = Ordered.copyOf(prepares);
             tests = Ordered.copyOf(tests);
             kinds.replaceAll((scope, map) -> Ordered.copyOf(map));
-            origins = Ordered.copyOf(origins);
         }
     }
 
@@ -387,13 +399,14 @@ public final class Device {
         }
 
         void check() {
-            known("part", facts.parts.keySet(), facts.base, "the base");
-            known("tool of the set-up table", setup.tools(), facts.hand, "the hand");
+            known("part", facts.parts.keySet(), facts.base, "the base", "");
+            known("tool of the set-up table", setup.tools(), facts.hand, "the hand", "");
             known(
                     "posture of the set-up table",
                     setup.postures(),
                     facts.usualPosture,
-                    "the usual posture");
+                    "the usual posture",
+                    "");
             for (Part part : facts.parts.values()) {
                 part(part);
             }
@@ -403,28 +416,27 @@ public final class Device {
         }
 
         private void part(Part part) {
-            String who = "part " + part.id();
-            allKnown("part", facts.parts.keySet(), part.under(), who);
-            allKnown("part", facts.parts.keySet(), part.spareIncludes(), who);
+            allKnown("part", facts.parts.keySet(), part.under(), "part ", part.id());
+            allKnown("part", facts.parts.keySet(), part.spareIncludes(), "part ", part.id());
             if (part.move().isEmpty() != part.id().equals(facts.base)) {
                 throw new IllegalArgumentException(
-                        who
+                        "part "
+                                + part.id()
                                 + (part.move().isEmpty()
                                         ? " has no move"
                                         : " is the base and must have no move"));
             }
-            part.move().ifPresent(move -> clazz(move.tool(), move.posture(), who));
+            part.move().ifPresent(move -> clazz(move.tool(), move.posture(), "part ", part.id()));
         }
 
         private void joint(Joint joint) {
-            String who = "joint " + joint.id();
-            allKnown("part", facts.parts.keySet(), joint.holds(), who);
-            allKnown("part", facts.parts.keySet(), joint.under(), who);
-            allKnown("supply", facts.supplies.keySet(), joint.needs(), who);
-            allKnown("supply", facts.supplies.keySet(), joint.cuts(), who);
+            allKnown("part", facts.parts.keySet(), joint.holds(), "joint ", joint.id());
+            allKnown("part", facts.parts.keySet(), joint.under(), "joint ", joint.id());
+            allKnown("supply", facts.supplies.keySet(), joint.needs(), "joint ", joint.id());
+            allKnown("supply", facts.supplies.keySet(), joint.cuts(), "joint ", joint.id());
             for (Way way : joint.ways().values()) {
-                clazz(way.tool(), way.posture(), who);
-                allKnown("part", facts.parts.keySet(), way.ruins(), who);
+                clazz(way.tool(), way.posture(), "joint ", joint.id());
+                allKnown("part", facts.parts.keySet(), way.ruins(), "joint ", joint.id());
             }
             joint.seat()
                     .ifPresent(
@@ -433,25 +445,34 @@ public final class Device {
                                             "screw type",
                                             facts.screwTypes.keySet(),
                                             seat.screw(),
-                                            who));
+                                            "joint ",
+                                            joint.id()));
         }
 
-        private void clazz(String tool, String posture, String who) {
-            known("tool of the set-up table", setup.tools(), tool, who);
-            known("posture of the set-up table", setup.postures(), posture, who);
+        private void clazz(String tool, String posture, String scope, String id) {
+            known("tool of the set-up table", setup.tools(), tool, scope, id);
+            known("posture of the set-up table", setup.postures(), posture, scope, id);
         }
 
         private void allKnown(
-                String what, Collection<String> known, Collection<String> ids, String who) {
-            ids.forEach(each -> known(what, known, each, who));
+                String what,
+                Collection<String> known,
+                Collection<String> ids,
+                String scope,
+                String id) {
+            for (String each : ids) {
+                known(what, known, each, scope, id);
+            }
         }
 
-        private void known(String what, Collection<String> known, String wanted, String who) {
+        private void known(
+                String what, Collection<String> known, String wanted, String scope, String id) {
             if (!known.contains(wanted)) {
                 throw new IllegalArgumentException(
                         facts.id
                                 + ": "
-                                + who
+                                + scope
+                                + id
                                 + " names "
                                 + what
                                 + " \""

@@ -11,6 +11,11 @@ public final class Ordered {
 
     /** Returns an unmodifiable copy in the same order. */
     public static <V> Map<String, V> copyOf(Map<String, V> map) {
+        if (map.size() == 1) {
+            // as most joints have one way
+            Map.Entry<String, V> only = map.entrySet().iterator().next();
+            return Collections.singletonMap(only.getKey(), only.getValue());
+        }
         return Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }

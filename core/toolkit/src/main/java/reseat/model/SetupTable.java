@@ -16,6 +16,8 @@ public final class SetupTable {
 
     private final Map<String, Map<String, Long>> toolMs;
     private final Map<String, Map<String, Long>> postureMs;
+    private final List<String> tools;
+    private final List<String> postures;
 
     /**
      * Makes the table.
@@ -28,6 +30,8 @@ public final class SetupTable {
             Map<String, Map<String, Long>> toolMs, Map<String, Map<String, Long>> postureMs) {
         this.toolMs = deepCopy(toolMs);
         this.postureMs = deepCopy(postureMs);
+        this.tools = List.copyOf(toolMs.keySet());
+        this.postures = List.copyOf(postureMs.keySet());
         List<String> wrong = new ArrayList<>();
         check("tool", this.toolMs).ifPresent(wrong::add);
         check("posture", this.postureMs).ifPresent(wrong::add);
@@ -116,12 +120,12 @@ public final class SetupTable {
 
     /** Returns the tools of the table, the hand among them. */
     public List<String> tools() {
-        return List.copyOf(toolMs.keySet());
+        return tools;
     }
 
     /** Returns the postures of the table. */
     public List<String> postures() {
-        return List.copyOf(postureMs.keySet());
+        return postures;
     }
 
     /**

@@ -9,7 +9,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
@@ -35,6 +34,7 @@ public final class DeviceFacts {
     private final Lazy<List<JointRow>> joints;
     private final Lazy<List<TorqueRow>> torques;
     private final Lazy<List<VariantScrewRow>> variantScrews;
+    private final ScrewGroups groups;
 
     private DeviceFacts(
             Device device,
@@ -50,6 +50,7 @@ public final class DeviceFacts {
         torques = new Lazy<>(seats::torques);
         joints = new Lazy<>(this::everyJoint);
         parts = new Lazy<>(this::everyPart);
+        groups = new ScrewGroups(device, this::screws);
         variantScrews = new Lazy<>(() -> VariantScrews.of(tables, device, variants));
     }
 
@@ -95,22 +96,7 @@ public final class DeviceFacts {
 
     /** Returns every two parts that are held together by joints, with these joints. */
     public List<PairRow> joinedPairs() {
-        Map<List<String>, List<String>> pairs = new LinkedHashMap<>();
-        for (String one : device.parts().keySet()) {
-            for (Joint joint : device.joints().values()) {
-                if (joint.holds().contains(one)) {
-                    for (String other : joint.holds()) {
-                        if (!other.equals(one) && !pairs.containsKey(List.of(other, one))) {
-                            pairs.computeIfAbsent(List.of(one, other), p -> new ArrayList<>())
-                                    .add(joint.id());
-                        }
-                    }
-                }
-            }
-        }
-        return pairs.entrySet().stream()
-                .map(e -> new PairRow(e.getKey().get(0), e.getKey().get(1), e.getValue()))
-                .toList();
+        return JoinedParts.pairs(device);
     }
 
     /**
@@ -120,29 +106,7 @@ public final class DeviceFacts {
      * @throws IllegalArgumentException if there is no such part
      */
     public List<NeighbourRow> neighbours(String part) {
-        Part own = device.part(part);
-        List<NeighbourRow> rows = new ArrayList<>();
-        for (Part other : device.parts().values()) {
-            List<String> shared =
-                    device.joints().values().stream()
-                            .filter(j -> j.holds().contains(part))
-                            .filter(j -> j.holds().contains(other.id()))
-                            .map(Joint::id)
-                            .toList();
-            boolean above = own.under().contains(other.id());
-            boolean below = other.under().contains(part);
-            if (!other.id().equals(part) && (above || below || !shared.isEmpty())) {
-                rows.add(
-                        new NeighbourRow(
-                                other.id(),
-                                "/parts/" + other.id(),
-                                other.name(),
-                                shared,
-                                above,
-                                below));
-            }
-        }
-        return List.copyOf(rows);
+        return JoinedParts.neighbours(device, part);
     }
 
     /** Returns every two screw types that a person can take for one another, heaviest first. */
@@ -189,29 +153,22 @@ public final class DeviceFacts {
 
     /** Returns the screws by their type. */
     public List<GroupRow> screwsByType() {
-        return group(s -> List.of(s.type()), key -> "/screwTypes/" + key, key -> key, key -> false);
+        return groups.byType();
     }
 
     /** Returns the screws by their drive; a group's pointer is that of its first screw. */
     public List<GroupRow> screwsByDrive() {
-        return group(s -> List.of(s.drive()), key -> "", key -> key, key -> false);
+        return groups.byDrive();
     }
 
     /** Returns the screws by the part that they are driven into. */
     public List<GroupRow> screwsBySite() {
-        return groupByPart(s -> List.of(s.site()));
+        return groups.bySite();
     }
 
     /** Returns the screws by each part that hides them or that they hold down. */
     public List<GroupRow> screwsByCover() {
-        return groupByPart(
-                s -> {
-                    List<String> covers = new ArrayList<>(s.under());
-                    s.holds().stream()
-                            .filter(part -> !part.equals(s.site()) && !covers.contains(part))
-                            .forEach(covers::add);
-                    return covers;
-                });
+        return groups.byCover();
     }
 
     /** Returns the joints that may be made only so often, with the cycles of the unit. */
@@ -295,7 +252,7 @@ public final class DeviceFacts {
                             part.kind(),
                             device.kindOf(part).role(),
                             part.under(),
-                            isMagnetic(part),
+                            isMagnetic(device, part),
                             !connectors.isEmpty(),
                             part.spare(),
                             held.stream().map(JointRow::joint).toList(),
@@ -304,7 +261,7 @@ public final class DeviceFacts {
         return List.copyOf(rows);
     }
 
-    private boolean isMagnetic(Part part) {
+    static boolean isMagnetic(Device device, Part part) {
         return device.kindOf(part).magnetic()
                 || part.move().map(m -> device.manipulation(m.kind()).magnetic()).orElse(false);
     }
@@ -314,40 +271,5 @@ public final class DeviceFacts {
                 .filter(test -> test.of().stream().anyMatch(ids::contains))
                 .map(test -> test.id())
                 .toList();
-    }
-
-    private List<GroupRow> groupByPart(Function<ScrewRow, List<String>> keys) {
-        return group(
-                keys,
-                key -> "/parts/" + key,
-                key -> device.part(key).name(),
-                key -> isMagnetic(device.part(key)));
-    }
-
-    private List<GroupRow> group(
-            Function<ScrewRow, List<String>> keys,
-            Function<String, String> pointer,
-            Function<String, String> name,
-            Function<String, Boolean> magnetic) {
-        Map<String, List<ScrewRow>> groups = new LinkedHashMap<>();
-        for (ScrewRow screw : screws()) {
-            keys.apply(screw)
-                    .forEach(key -> groups.computeIfAbsent(key, k -> new ArrayList<>()).add(screw));
-        }
-        List<GroupRow> rows = new ArrayList<>();
-        groups.forEach(
-                (key, of) ->
-                        rows.add(
-                                new GroupRow(
-                                        key,
-                                        pointer.apply(key).isEmpty()
-                                                ? of.get(0).pointer()
-                                                : pointer.apply(key),
-                                        name.apply(key),
-                                        magnetic.apply(key),
-                                        of.stream().map(ScrewRow::joint).toList(),
-                                        of.stream().map(ScrewRow::type).distinct().toList(),
-                                        of.stream().map(ScrewRow::drive).distinct().toList())));
-        return List.copyOf(rows);
     }
 }

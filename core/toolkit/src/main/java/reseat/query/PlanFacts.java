@@ -6,14 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import reseat.fasten.FastenerTables;
 import reseat.job.Job;
 import reseat.model.Act;
-import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
@@ -244,59 +242,17 @@ public final class PlanFacts {
         plan.request().start().released().forEach(j -> live.removeAll(device.joint(j).cuts()));
         List<ActRow> rows = new ArrayList<>();
         for (int i = 0; i < plan.acts().size(); i++) {
-            rows.add(row(i, plan.acts().get(i), notes.teardown().get(i), List.copyOf(live)));
+            rows.add(
+                    ActRows.row(
+                            device,
+                            i,
+                            plan.acts().get(i),
+                            notes.teardown().get(i),
+                            List.copyOf(live)));
             if (plan.acts().get(i).act() instanceof Act.Release release) {
                 live.removeAll(device.joint(release.joint()).cuts());
             }
         }
         return List.copyOf(rows);
-    }
-
-    private ActRow row(int index, CostedAct costed, List<Advice> advice, List<String> live) {
-        Act act = costed.act();
-        String subject;
-        String pointer;
-        ActRow.Kind kind;
-        List<String> parts = List.of();
-        Optional<Kind.Role> role = Optional.empty();
-        if (act instanceof Act.Release release) {
-            Joint joint = device.joint(release.joint());
-            kind = ActRow.Kind.RELEASE;
-            subject = joint.id();
-            pointer = "/joints/" + joint.id();
-            parts = joint.holds();
-            role = device.kindOf(joint).role();
-        } else if (act instanceof Act.MoveParts move) {
-            kind = ActRow.Kind.MOVE;
-            subject = move.parts().get(0);
-            pointer = "/parts/" + subject;
-            parts = move.parts();
-        } else {
-            kind = ActRow.Kind.PREPARE;
-            subject = ((Act.Prepared) act).prepare();
-            pointer = "/prepare/" + subject;
-        }
-        return new ActRow(
-                index,
-                act.id(),
-                kind,
-                subject,
-                pointer,
-                parts,
-                role,
-                costed.tool(),
-                costed.posture(),
-                costed.ms(),
-                costed.setupMs(),
-                live,
-                advice.stream()
-                        .filter(a -> a.kind() == Advice.Kind.HAZARD)
-                        .map(Advice::subject)
-                        .toList(),
-                advice.stream()
-                        .filter(a -> a.kind() == Advice.Kind.HANDLING)
-                        .map(Advice::text)
-                        .map(Objects::requireNonNull)
-                        .toList());
     }
 }

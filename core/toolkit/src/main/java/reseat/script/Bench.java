@@ -54,7 +54,7 @@ public final class Bench {
      * @param screen where to show things
      */
     public Bench(Path folder, Plugins plugins, FastenerTables tables, Screen screen) {
-        this.shelf = new Shelf(folder, plugins.families());
+        this.shelf = new Shelf(folder, plugins.families(), screen);
         this.tables = tables;
         this.sources = plugins.stockSources();
         this.screen = screen;

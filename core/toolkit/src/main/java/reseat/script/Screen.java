@@ -12,11 +12,21 @@ public interface Screen {
                 public void show(@Nullable Object thing) {}
 
                 @Override
+                public void note(String line) {}
+
+                @Override
                 public void explain(@Nullable Object thing) {}
             };
 
     /** Shows a thing as a table, a tree or a text. */
     void show(@Nullable Object thing);
+
+    /**
+     * Says something aside, such as a warning about a file.
+     *
+     * @param line one line
+     */
+    void note(String line);
 
     /**
      * Shows what is known of a name, a type or the type of a thing.

@@ -28,11 +28,13 @@ final class Shelf {
 
     private final Path folder;
     private final List<DeviceFamily> families;
+    private final Screen screen;
     private final List<Seen> seen = new ArrayList<>();
 
-    Shelf(Path folder, List<DeviceFamily> families) {
+    Shelf(Path folder, List<DeviceFamily> families, Screen screen) {
         this.folder = folder;
         this.families = families;
+        this.screen = screen;
     }
 
     Path folder() {
@@ -81,7 +83,10 @@ final class Shelf {
         return device;
     }
 
-    private static Device orTold(Reading reading) {
+    private Device orTold(Reading reading) {
+        if (reading.device().isPresent()) {
+            reading.problems().forEach(problem -> screen.note(problem.toString()));
+        }
         return reading.device()
                 .orElseThrow(
                         () ->

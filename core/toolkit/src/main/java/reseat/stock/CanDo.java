@@ -9,18 +9,22 @@ import reseat.plan.PlanRequest;
 /**
  * Whether a repair can be done with what is there.
  *
- * @param request the repair
+ * @param request the repair; where a detour was taken, with the rules that led to it
  * @param plan the plan it was judged by; empty if none was found
  * @param availability what the stock has for that plan; empty if there is none
+ * @param avoided what the plan does without because it is missing, though the best plan needs it;
+ *     empty if this is the best plan
  * @param reasons why there is no plan, as sentences; empty if there is one
  */
 public record CanDo(
         PlanRequest request,
         Optional<Plan> plan,
         Optional<Availability> availability,
+        List<StockNeed> avoided,
         List<String> reasons) {
 
     public CanDo {
+        avoided = List.copyOf(avoided);
         reasons = List.copyOf(reasons);
         if (plan.isPresent() != availability.isPresent()) {
             throw new IllegalArgumentException("what is there is asked for a plan");

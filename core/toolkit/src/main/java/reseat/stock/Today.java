@@ -8,6 +8,7 @@ import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Part;
 import reseat.model.Problem;
+import reseat.model.Rules;
 import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
@@ -25,6 +26,9 @@ import reseat.plan.Watch;
  */
 public record Today(List<StockItem> items, LocalDate day, int warnDays) {
 
+    /** How often to look for a way that does without what is missing. */
+    private static final int DETOURS = 3;
+
     public Today {
         items = List.copyOf(items);
         if (warnDays < 0) {
@@ -38,13 +42,34 @@ public record Today(List<StockItem> items, LocalDate day, int warnDays) {
     }
 
     /**
-     * Asks for one repair: plans it and compares what the plan needs with what there is.
+     * Asks for one repair: plans it and compares what the plan needs with what there is. Where the
+     * best plan needs what is missing, another that does without is looked for, a few times.
      *
      * @param repair the device and what to achieve
      * @param replace whether the parts that it frees are replaced, and not put back
      * @param watch hears how the planner goes and may cancel
+     * @return the answer for the best plan that can be done; if there is none, for the best plan
      */
     public CanDo canDo(PlanRequest repair, boolean replace, Watch watch) {
+        CanDo best = judged(repair, replace, List.of(), watch);
+        CanDo answer = best;
+        List<StockNeed> avoided = new ArrayList<>();
+        for (int round = 0; round < DETOURS && !answer.yes() && !watch.cancelled(); round++) {
+            List<Availability.Line> missing =
+                    answer.availability().map(Availability::missing).orElse(List.of());
+            Optional<Rules> without =
+                    Detour.around(repair.device(), answer.request().rules(), missing);
+            if (missing.isEmpty() || without.isEmpty()) {
+                return best;
+            }
+            missing.forEach(line -> avoided.add(line.need()));
+            answer = judged(repair.with(without.get()), replace, avoided, watch);
+        }
+        return answer.yes() ? answer : best;
+    }
+
+    private CanDo judged(
+            PlanRequest repair, boolean replace, List<StockNeed> avoided, Watch watch) {
         PlanResult result = new Planner().plan(repair, watch);
         if (result instanceof PlanResult.Found found) {
             Plan plan = found.plan();
@@ -53,9 +78,10 @@ public record Today(List<StockItem> items, LocalDate day, int warnDays) {
                     Optional.of(plan),
                     Optional.of(
                             Availability.of(StockNeeds.of(plan, replace), items, day, warnDays)),
+                    avoided,
                     List.of());
         }
-        return new CanDo(repair, Optional.empty(), Optional.empty(), reasons(result));
+        return new CanDo(repair, Optional.empty(), Optional.empty(), avoided, reasons(result));
     }
 
     /**

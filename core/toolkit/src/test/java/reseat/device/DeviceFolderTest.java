@@ -70,6 +70,16 @@ class DeviceFolderTest {
     }
 
     @Test
+    void passesOverAProjectOfItsOwn() throws Exception {
+        Path deep = Files.createDirectories(folder.resolve("plugin/src/test"));
+        Files.writeString(deep.resolve("a.yaml"), "format: reseat-device/1");
+        Files.writeString(folder.resolve("plugin/pom.xml"), "<project/>");
+
+        assertEquals(List.of(), DeviceFolder.files(folder));
+        assertEquals(1, DeviceFolder.files(folder.resolve("plugin")).size());
+    }
+
+    @Test
     void findsEverySample() throws Exception {
         List<Path> found = DeviceFolder.files(Samples.folder());
 

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import reseat.spi.DeviceFamily;
 
 /** The device files under samples. */
-final class Samples {
+public final class Samples {
 
     private static final List<DeviceFamily> FAMILIES = inSources();
 
@@ -32,7 +32,7 @@ final class Samples {
     }
 
     /** Returns the families that the samples name, out of the sources of the plugins. */
-    static List<DeviceFamily> families() {
+    public static List<DeviceFamily> families() {
         return FAMILIES;
     }
 

@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import reseat.device.DeviceFiles;
+import reseat.device.Reading;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.plan.Effort;
@@ -113,6 +116,53 @@ class TodayTest {
                         .filter(CanDo::yes)
                         .flatMap(answer -> answer.targets().stream())
                         .toList());
+    }
+
+    @Test
+    void doesWithoutWhatIsMissingWhereThatCanBeDone(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("box.yaml");
+        Files.writeString(
+                file,
+                """
+                format: reseat-device/1
+                id: box
+                base: cup
+                usualPosture: face-up
+                parts:
+                  cup: {kind: housing}
+                  lid: {kind: cover, spare: B-1}
+                joints:
+                  bond:
+                    kind: press-fit
+                    holds: [lid, cup]
+                    ways:
+                      glued:
+                        kind: pull-straight
+                        tool: spudger
+                        time: 1 s
+                        restoreTime: 1 s
+                        consumes: [{of: pad-adhesive, quantity: 1, unit: piece}]
+                      pressed: {kind: pull-straight, tool: hand, time: 50 s, restoreTime: 50 s}
+                """);
+        Reading box = DeviceFiles.read(file, Optional.empty(), List.of());
+        Device device = box.device().orElseThrow(() -> new AssertionError(box.toString()));
+        PlanRequest lid =
+                PlanRequest.of(device, new Goal.Free(List.of("lid")))
+                        .with(Effort.ofExpansions(1000));
+        add("L1", StockItem.Kind.PART, "B-1", 1, null);
+        add("T1", StockItem.Kind.TOOL, "T6", 1, null);
+
+        CanDo answer = new Today(stock, DAY, 30).canDo(lid, true, Watch.NONE);
+
+        assertTrue(answer.yes(), answer.toString());
+        assertEquals(
+                List.of("pad-adhesive", "spudger"),
+                answer.avoided().stream().map(StockNeed::id).toList());
+        assertEquals(List.of("bond"), answer.plan().orElseThrow().releasedJoints());
+        stock.remove(0);
+        CanDo none = new Today(stock, DAY, 30).canDo(lid, true, Watch.NONE);
+        assertFalse(none.yes());
+        assertEquals(List.of(), none.avoided());
     }
 
     @Test

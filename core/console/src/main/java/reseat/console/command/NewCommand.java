@@ -199,10 +199,12 @@ final class NewCommand implements Callable<Integer> {
 
     /** Returns a text as it may stand in YAML. */
     private static String quoted(String text) {
-        if (text.matches("[A-Za-z][A-Za-z0-9 ._-]*[A-Za-z0-9]")
-                && !text.matches("(?i)true|false|null|yes|no|on|off")) {
+        if (text.matches("[A-Za-z]([A-Za-z0-9 ._-]*[A-Za-z0-9])?")
+                && !text.matches("(?i)true|false|null|yes|no|on|off|y|n")) {
             return text;
         }
-        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\t", " ") + '"';
+        return '"'
+                + text.replace("\\", "\\\\").replace("\"", "\\\"").replaceAll("\\p{Cntrl}", " ")
+                + '"';
     }
 }

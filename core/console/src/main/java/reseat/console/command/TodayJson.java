@@ -34,6 +34,7 @@ final class TodayJson {
                 "reasons", answer.reasons(),
                 "planMs", answer.plan().map(plan -> plan.totalMs()),
                 "proved", answer.plan().map(plan -> plan.proved()),
+                "avoided", answer.avoided().stream().map(StockNeed::id).toList(),
                 "toolsJudged", answer.availability().map(Availability::toolsJudged),
                 "needs",
                         answer.availability().map(Availability::lines).orElse(List.of()).stream()

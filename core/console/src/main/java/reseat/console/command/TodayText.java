@@ -29,6 +29,15 @@ final class TodayText {
         }
         Availability found = answer.availability().get();
         out.println(what + (found.complete() ? "yes, all is there." : "no, something is missing."));
+        if (!answer.avoided().isEmpty()) {
+            out.println(
+                    Terminal.detect()
+                            .fitted(
+                                    "  not by the best plan, but without "
+                                            + avoided(answer)
+                                            + ", in "
+                                            + Names.time(answer.plan().orElseThrow().totalMs())));
+        }
         List<List<String>> rows = new ArrayList<>();
         for (Availability.Line line : found.lines()) {
             for (Availability.Taken taken : line.taken()) {
@@ -141,12 +150,22 @@ final class TodayText {
                                             + (line.held().signum() > 0 ? " (reserved)" : ""))
                     .collect(Collectors.joining(", ", "missing: ", ""));
         }
-        return found.soon().isEmpty()
-                ? ""
-                : found.soon().stream()
-                        .map(taken -> taken.item().name())
-                        .distinct()
-                        .collect(Collectors.joining(", ", "expires soon: ", ""));
+        List<String> remarks = new ArrayList<>();
+        if (!answer.avoided().isEmpty()) {
+            remarks.add("without " + avoided(answer));
+        }
+        if (!found.soon().isEmpty()) {
+            remarks.add(
+                    found.soon().stream()
+                            .map(taken -> taken.item().name())
+                            .distinct()
+                            .collect(Collectors.joining(", ", "expires soon: ", "")));
+        }
+        return String.join("; ", remarks);
+    }
+
+    private static String avoided(CanDo answer) {
+        return answer.avoided().stream().map(StockNeed::name).collect(Collectors.joining(", "));
     }
 
     private static String title(Device device) {

@@ -189,6 +189,11 @@ final class Console implements AutoCloseable {
         }
 
         @Override
+        public void note(String line) {
+            prints.println(new Ink(terminal.colour()).quiet(line));
+        }
+
+        @Override
         public void explain(@Nullable Object thing) {
             prints.println(help.of(thing));
         }

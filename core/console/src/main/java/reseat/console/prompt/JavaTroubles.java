@@ -50,7 +50,7 @@ final class JavaTroubles {
         String type =
                 location.replaceFirst(".* of type ", "").replaceFirst("^(class|interface) ", "");
         String name = symbol.replaceFirst("^\\w+ ", "").replaceFirst("\\(.*", "");
-        boolean ours = !location.isEmpty() && !type.startsWith("$JShell");
+        boolean ours = !type.isBlank() && !type.equals("class") && !type.startsWith("$JShell");
         return Trouble.at(
                 Math.max(
                         (int) diag.getStartPosition(), (int) diag.getEndPosition() - name.length()),

@@ -45,6 +45,30 @@ final class JsText {
         return changed.toString();
     }
 
+    /** Tells whether brackets, quotes or a comment are still open, in either language. */
+    static boolean isOpen(String text) {
+        int depth = 0;
+        for (int at = 0; at < text.length(); at++) {
+            int after = skipped(text, at);
+            char c = text.charAt(at);
+            if (after > at) {
+                boolean comment = c == '/';
+                String closing = comment ? "*/" : String.valueOf(c);
+                boolean line = text.startsWith("//", at);
+                String inner = text.substring(at, after);
+                if (!line && (inner.length() < 2 * closing.length() || !inner.endsWith(closing))) {
+                    return after == text.length() && (comment || c == '`');
+                }
+                at = after - 1;
+            } else if (c == '(' || c == '[' || c == '{') {
+                depth++;
+            } else if (c == ')' || c == ']' || c == '}') {
+                depth--;
+            }
+        }
+        return depth > 0;
+    }
+
     /** Returns where a string or comment that starts at a place ends; the place itself if none. */
     static int skipped(String text, int at) {
         char c = text.charAt(at);

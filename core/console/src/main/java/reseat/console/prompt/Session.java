@@ -205,6 +205,9 @@ final class Session implements AutoCloseable {
 
     /** Tells whether a text can be run as it stands; where nobody answers in time, it can. */
     boolean isComplete(Tongue tongue, String text) {
+        if (!isWarm(tongue)) {
+            return !JsText.isOpen(text); // a guess that is right but for oddities
+        }
         return ask(tongue, Duration.ofSeconds(3), true, language -> language.isComplete(text));
     }
 

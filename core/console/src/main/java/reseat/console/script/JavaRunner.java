@@ -161,7 +161,7 @@ final class JavaRunner implements Runner {
                     @Override
                     public void run() {
                         // nothing gentler stops a loop on every Java
-                        Runtime.getRuntime().halt(LATE);
+                        Worker.end(LATE);
                     }
                 },
                 limits.seconds() * 1000L);

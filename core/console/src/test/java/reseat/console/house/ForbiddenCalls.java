@@ -110,7 +110,11 @@ final class ForbiddenCalls {
                         "only Main ends the process",
                         "a command hands back its exit code, so that it can be tested and embedded",
                         EXIT,
-                        (area, type) -> !type.getName().equals(house.root() + ".console.Main")),
+                        // the worker is nobody's command: it is started to be ended
+                        (area, type) ->
+                                !type.getName().equals(house.root() + ".console.Main")
+                                        && !type.getName()
+                                                .equals(house.root() + ".console.script.Worker")),
                 rule(
                         house,
                         "no dice without a seed",

@@ -1,6 +1,7 @@
 package reseat.console.load;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.File;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.spi.Output;
 
 /** Where plugins are looked for. */
 class OurPluginsTest {
@@ -55,5 +57,30 @@ class OurPluginsTest {
         assertEquals(
                 List.of(),
                 OurPlugins.folders(Map.of(), folder.toString(), folder.resolve("x").toString()));
+    }
+
+    @Test
+    void whatAPluginThrowsIsToldAsItsOwn() {
+        Output torn =
+                OurPlugins.quietly().outputs().stream()
+                        .filter(output -> output.id().equals("needs-csv"))
+                        .findFirst()
+                        .orElseThrow();
+
+        PluginFailed failed =
+                assertThrows(
+                        PluginFailed.class,
+                        () ->
+                                OurPlugins.asked(
+                                        torn,
+                                        "output needs-csv",
+                                        () -> {
+                                            throw new IllegalStateException("the paper is torn");
+                                        }));
+
+        assertEquals(
+                "reseat: the output needs-csv of the plugin sheets 0.1 failed:"
+                        + " IllegalStateException: the paper is torn",
+                failed.getMessage());
     }
 }

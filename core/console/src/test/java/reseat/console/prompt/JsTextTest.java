@@ -10,6 +10,25 @@ class JsTextTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "f( | true",
+                "f() | false",
+                "f('(') | false",
+                "[1, // ) | true",
+                "let a = `x | true",
+                "'x | false",
+                "/* ( | true",
+                "/**/ | false",
+                "f(1)) | false"
+            })
+    void whatIsStillOpenIsSeenWithoutTheLanguage(String typed, boolean open) {
+        assertEquals(open, JsText.isOpen(typed));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
             ignoreLeadingAndTrailingWhitespace = true,
             value = {
                 "let a = 1 | var a = 1",

@@ -29,6 +29,9 @@ import reseat.spi.Plugins;
 /** Loads all plugins, one after the other. An instance loads once. */
 public final class PluginLoader {
 
+    /** Those that ship are waited for: to go on without them helps nobody on a busy machine. */
+    private static final Duration BUNDLED_LIMIT = Duration.ofMinutes(1);
+
     private final Duration limit;
     private final List<Plugins.Loaded> loaded = new ArrayList<>();
     private final List<Plugins.Refused> refused = new ArrayList<>();
@@ -70,7 +73,7 @@ public final class PluginLoader {
         found.forEach(
                 (name, provider) -> {
                     try {
-                        started.add(start(name, () -> new Contents(provider.get())));
+                        started.add(start(name, BUNDLED_LIMIT, () -> new Contents(provider.get())));
                     } catch (Refusal e) {
                         refuse(name, Optional.empty(), e);
                     }
@@ -105,6 +108,7 @@ public final class PluginLoader {
             take(
                     start(
                             name,
+                            limit,
                             () -> {
                                 Plugin plugin = PluginLayer.open(candidate, described.jar());
                                 Contents contents = new Contents(plugin);
@@ -144,7 +148,8 @@ public final class PluginLoader {
     }
 
     /** Runs the code of a plugin for as long as it may take; whatever it throws is a refusal. */
-    private Contents start(String name, Callable<Contents> code) throws Refusal {
+    private static Contents start(String name, Duration limit, Callable<Contents> code)
+            throws Refusal {
         FutureTask<Contents> task = new FutureTask<>(code);
         Thread thread = new Thread(task, "reseat-plugin-" + name);
         thread.setDaemon(true);

@@ -1,6 +1,7 @@
 package reseat.internal.plan;
 
-import java.util.Arrays;
+import java.util.List;
+import java.util.function.BooleanSupplier;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
@@ -16,17 +17,30 @@ final class Bound {
     /** More than any plan costs. */
     static final long NEVER = Long.MAX_VALUE / 4;
 
+    /** Of the effort, tools and postures together get one in so many. */
+    private static final int JOINT_SHARE = 8;
+
     private final Compiled c;
     private final Landmarks landmarks;
+    private final Works works;
     private final OrderBound order;
+    private final OrderBound tools;
+    private final OrderBound postures;
+    private final Visits visits;
     private final MoveBound moves;
+    private final ChoiceBound choices;
     private final boolean teardown;
 
-    Bound(Compiled c, Need need, Landmarks landmarks, OrderBound order) {
+    Bound(Compiled c, Need need, Landmarks landmarks, BooleanSupplier over) {
         this.c = c;
         this.landmarks = landmarks;
-        this.order = order;
+        visits = new Visits(c);
+        works = new Works(c, landmarks, visits);
+        order = new OrderBound(c.setup, over);
+        tools = new OrderBound(visits.toolChanges(), over);
+        postures = new OrderBound(visits.postureChanges(), over);
         this.moves = new MoveBound(c, need, landmarks);
+        choices = new ChoiceBound(c, landmarks, moves);
         this.teardown = need.teardown();
     }
 
@@ -61,12 +75,22 @@ final class Bound {
 
     /** Bounds needs as they are; a choice between isolators is not looked at. */
     private long plain(long[] needs, char[] place, int clazz, int effort) {
+        return withoutSetups(needs, place) + setups(needs, clazz, effort);
+    }
+
+    /** Bounds releases and moves. */
+    long withoutSetups(long[] needs, char[] place) {
         long sum = 0;
         for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
             sum += c.minCost[j];
         }
-        sum += teardown ? separations(place) : moves.of(needs, place);
-        return sum + order.bound(work(needs), clazz, effort);
+        sum += teardown ? separations(place) : moves(needs, place);
+        return sum;
+    }
+
+    private long moves(long[] needs, char[] place) {
+        List<MoveBound.Debt> debts = moves.debts(needs, place);
+        return moves.sum(debts) + choices.of(needs, debts);
     }
 
     /**
@@ -94,38 +118,23 @@ final class Bound {
         return sum;
     }
 
-    private OrderBound.Work work(long[] needs) {
-        int n = Bits.count(needs);
-        int[] items = new int[n];
-        for (int bit = Bits.next(needs, 0), k = 0; bit >= 0; bit = Bits.next(needs, bit + 1)) {
-            items[k++] = bit;
+    /** Puts needs in a cheap order. */
+    List<Integer> order(long[] needs, int clazz, int width) {
+        return order.order(works.eachByItself(needs), clazz, width);
+    }
+
+    /**
+     * Changes of tool and changes of posture are bounded together with some effort and each by
+     * itself with more: fewer classes make fewer states.
+     */
+    long setups(long[] needs, int clazz, int effort) {
+        long together = order.bound(works.of(needs), clazz, effort / JOINT_SHARE);
+        if (effort < JOINT_SHARE) {
+            return together;
         }
-        int[][] classes = new int[n][];
-        long[][] extra = new long[n][];
-        long[][] before = new long[n][];
-        for (int k = 0; k < n; k++) {
-            int item = items[k];
-            long[] own;
-            if (item < c.nodes) {
-                Compiled.Option[] options = c.options[item];
-                classes[k] = Arrays.stream(options).mapToInt(Compiled.Option::clazz).toArray();
-                extra[k] =
-                        Arrays.stream(options)
-                                .mapToLong(option -> option.costMs() - c.minCost[item])
-                                .toArray();
-                own = landmarks.needsOfRelease(item);
-            } else {
-                classes[k] = new int[] {c.partClass[item - c.nodes]};
-                extra[k] = new long[1];
-                own = landmarks.needsOfMove(item - c.nodes);
-            }
-            before[k] = new long[Bits.words(n)];
-            for (int i = 0; i < n; i++) {
-                if (i != k && Bits.get(own, items[i])) {
-                    Bits.set(before[k], i);
-                }
-            }
-        }
-        return new OrderBound.Work(classes, extra, before);
+        long alone =
+                tools.bound(works.byTool(needs), visits.toolOf[clazz], effort)
+                        + postures.bound(works.byPosture(needs), visits.postureOf[clazz], effort);
+        return Math.max(together, alone);
     }
 }

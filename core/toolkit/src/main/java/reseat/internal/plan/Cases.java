@@ -100,6 +100,10 @@ final class Cases {
     }
 
     private @Nullable Node beam(long toBeat) {
+        Node draft = new Draft(task, judge, limits).run(BEAM_WIDTH);
+        if (draft != null && draft.cost < toBeat && task.isLarge()) {
+            return draft;
+        }
         return new Beam(task, judge, new Expander(task, landmarks), limits)
                 .run(fresh(), BEAM_WIDTH, true, toBeat);
     }

@@ -179,7 +179,8 @@ final class Expander {
         return mates > 1;
     }
 
-    private Node release(Node node, int j, int o) {
+    /** Returns the node after a release. */
+    Node release(Node node, int j, int o) {
         Position at = node.at;
         Compiled.Option option = c.options[j][o];
         long[] released = at.released.clone();
@@ -190,7 +191,8 @@ final class Expander {
         return after(node, next, new Node.Step.Release(j, o), option.costMs());
     }
 
-    private Node move(Node node, int[] parts) {
+    /** Returns the node after a move that the position allows. */
+    Node move(Node node, int[] parts) {
         Position at = node.at;
         int clazz = c.partClass[parts[0]];
         char[] place = at.place.clone();

@@ -1,5 +1,7 @@
 package reseat.internal.plan;
 
+import java.util.List;
+import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
@@ -20,8 +22,7 @@ final class Judge {
         this.c = task.c;
         this.limits = limits;
         landmarks = new Landmarks(c, task.need);
-        Visits visits = new Visits(c);
-        bound = new Bound(c, task.need, landmarks, new OrderBound(c.setup, visits));
+        bound = new Bound(c, task.need, landmarks, limits::over);
     }
 
     /**
@@ -39,6 +40,44 @@ final class Judge {
         return needs;
     }
 
+    /** Computes the needs of the goal at a node, without a bound. */
+    long[] needs(Node node) {
+        limits.count();
+        return landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
+    }
+
+    /**
+     * Bounds the set-ups and extra costs of some needs of the node judged last. More needs in the
+     * same node never have less.
+     */
+    long setups(Node node, long[] needs, int effort) {
+        return bound.setups(needs, node.at.clazz, effort);
+    }
+
+    /** Bounds the rest of some needs of the node judged last, or {@link Bound#NEVER}. */
+    long withoutSetups(Node node, long[] needs) {
+        return landmarks.impossible(needs)
+                ? Bound.NEVER
+                : bound.withoutSetups(needs, node.at.place);
+    }
+
+    /** Returns what some works cost apart from set-ups, each by itself, in milliseconds. */
+    long workMs(long[] needs) {
+        long sum = 0;
+        for (int work = Bits.next(needs, 0); work >= 0; work = Bits.next(needs, work + 1)) {
+            sum +=
+                    work < c.nodes
+                            ? c.minCost[work]
+                            : work < landmarks.works() ? c.moveCost(work - c.nodes) : Bound.NEVER;
+        }
+        return sum;
+    }
+
+    /** Puts the needs of the node judged last in a cheap order. */
+    List<Integer> order(Node node, long[] needs, int width) {
+        return bound.order(needs, node.at.clazz, width);
+    }
+
     /** Bounds the cost from a node judged last of reaching some needs. */
     long bound(Node node, long[] needs, int effort) {
         return bound.of(needs, node.at.place, node.at.clazz, effort);
@@ -47,6 +86,6 @@ final class Judge {
     /** Returns an effort for the set-ups of a whole plan that takes a fraction of a second. */
     int thorough() {
         double items = (double) c.nodes + c.parts;
-        return (int) Math.max(50, Math.min(200_000, 4e11 / (items * items * items)));
+        return (int) Math.max(50, Math.min(300_000, 6e10 / (items * items)));
     }
 }

@@ -27,7 +27,7 @@ final class MoveBound {
 
     // an array: made here, handed on, never changed
     @SuppressWarnings("ArrayRecordComponent")
-    private record Debt(int part, int below, boolean[] company) {}
+    record Debt(int part, int below, boolean[] company) {}
 
     private final Compiled c;
     private final Landmarks landmarks;
@@ -57,13 +57,12 @@ final class MoveBound {
     }
 
     /**
-     * Bounds the moves among some needs.
+     * Finds debts among some needs that no move pays two of, the dearest first.
      *
      * @param needs the needs, as the landmarks computed them last
      * @param place place of every part
-     * @return milliseconds
      */
-    long of(long[] needs, char[] place) {
+    List<Debt> debts(long[] needs, char[] place) {
         List<Integer> parts = new ArrayList<>();
         for (int p = 0; p < c.parts; p++) {
             if (Bits.get(needs, landmarks.moveBit(p))) {
@@ -72,16 +71,38 @@ final class MoveBound {
         }
         parts.sort((a, b) -> Long.compare(c.moveCost(b), c.moveCost(a)));
         List<Debt> apart = new ArrayList<>();
-        long sum = 0;
         for (int p : parts) {
             int below = below(p, needs, place);
             Debt debt = new Debt(p, below, landmarks.company(p, below));
-            if (apart.stream().allMatch(other -> conflict(debt, other))) {
+            if (paidApart(debt, apart)) {
                 apart.add(debt);
-                sum += c.moveCost(p);
             }
         }
+        return apart;
+    }
+
+    /** Returns what debts cost of which no move pays two, in milliseconds. */
+    long sum(List<Debt> debts) {
+        long sum = 0;
+        for (Debt debt : debts) {
+            sum += c.moveCost(debt.part);
+        }
         return sum;
+    }
+
+    /** Returns the debt of a part that a plan moves for whatever reason. */
+    Debt debt(int part) {
+        return new Debt(part, NONE, landmarks.company(part));
+    }
+
+    /** Tells whether no move pays a debt and one of some others. */
+    boolean paidApart(Debt debt, List<Debt> others) {
+        for (Debt other : others) {
+            if (!conflict(debt, other)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

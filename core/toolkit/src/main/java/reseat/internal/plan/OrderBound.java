@@ -1,37 +1,86 @@
 package reseat.internal.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
 /**
- * The least set-ups with which given work can be ordered: each item is done once, after the items
- * it needs, in one of its classes. This is what remains of planning when only what every way to the
- * goal needs is kept, so its optimum bounds the set-ups of every plan. Here doing an item that is
- * ready, costs no set-up and costs nothing extra is never worse: states are closed over such items
- * and the search (A*) runs over changes of class alone.
+ * The least set-ups with which given work can be ordered. This is what remains of planning when
+ * only what every way to the goal needs is kept, so its optimum bounds the set-ups of every plan.
+ * Here doing an item that is ready, costs no set-up and costs nothing extra is never worse: states
+ * are closed over such items and the search (A*) runs over changes of class alone.
  */
 final class OrderBound {
 
-    /**
-     * The work.
-     *
-     * @param classes for each item, the classes it can be done in
-     * @param extra for each item and class, what it costs above its cheapest class, in milliseconds
-     * @param before for each item, the items that come before it
-     */
-    // arrays: made here, handed on, never changed
-    @SuppressWarnings("ArrayRecordComponent")
-    record Work(int[][] classes, long[][] extra, long[][] before) {}
+    private static final Comparator<State> PROMISE =
+            Comparator.<State>comparingLong(state -> state.bound)
+                    .thenComparingLong(state -> -state.cost);
+
+    /** So many states are looked at between two looks at the clock. */
+    private static final int UNWATCHED = 1024;
+
+    /** The most states kept: 100 MB or so. */
+    private static final int MOST_STATES = 600_000;
 
     private final long[][] setup;
-    private final Visits visits;
+    private final BooleanSupplier over;
 
-    OrderBound(long[][] setup, Visits visits) {
+    /**
+     * Makes a bound.
+     *
+     * @param setup what a change from one class to another costs, in milliseconds
+     * @param over tells whether to stop and return the bound reached
+     */
+    OrderBound(long[][] setup, BooleanSupplier over) {
         this.setup = setup;
-        this.visits = visits;
+        this.over = over;
+    }
+
+    /** Work done, the class in hand, and how it came to that. */
+    private static final class State {
+        final long[] done;
+        final int clazz;
+        final long cost;
+        final long bound;
+        final @Nullable State from;
+        private final int hash;
+
+        State(long[] done, int clazz, long cost, long bound, @Nullable State from) {
+            this.done = done;
+            this.clazz = clazz;
+            this.cost = cost;
+            this.bound = bound;
+            this.from = from;
+            // sets that differ in few bits must not share a hash, as they would under a sum of
+            // 31sts
+            long mixed = clazz;
+            for (long word : done) {
+                mixed = (mixed ^ word) * 0x9E3779B97F4A7C15L;
+                mixed ^= mixed >>> 32;
+            }
+            hash = (int) mixed;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof State that
+                    && hash == that.hash
+                    && clazz == that.clazz
+                    && Arrays.equals(done, that.done);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
     }
 
     /**
@@ -42,212 +91,159 @@ final class OrderBound {
      * @param expansions most states to expand; the bound is exact if they suffice
      * @return a lower bound in milliseconds
      */
-    long bound(Work work, int from, int expansions) {
-        if (work.classes().length == 0) {
-            return 0;
+    long bound(OrderWork work, int from, int expansions) {
+        State start = start(work, from);
+        if (expansions == 0) {
+            return start.bound;
         }
-        return new Run(work).least(from, expansions);
+        Map<State, State> best = new HashMap<>();
+        PriorityQueue<State> open = new PriorityQueue<>(PROMISE);
+        best.put(start, start);
+        open.add(start);
+        List<State> next = new ArrayList<>();
+        for (int left = expansions; ; left--) {
+            State at = open.remove();
+            while (best.getOrDefault(at, at).cost < at.cost) {
+                at = open.remove();
+            }
+            boolean stop =
+                    left == 0
+                            || best.size() > MOST_STATES
+                            || (left % UNWATCHED == 0 && over.getAsBoolean());
+            if (stop || work.all(at.done)) {
+                return at.bound;
+            }
+            next.clear();
+            expand(work, at, next);
+            for (State state : next) {
+                State known = best.get(state);
+                if (known == null || known.cost > state.cost) {
+                    best.remove(state);
+                    best.put(state, state);
+                    open.add(state);
+                }
+            }
+        }
     }
 
-    // arrays: made here, handed on, never changed
-    @SuppressWarnings("ArrayRecordComponent")
-    private record Key(long[] done, int clazz) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Key key && key.clazz == clazz && Arrays.equals(key.done, done);
+    /**
+     * Finds a cheap order.
+     *
+     * @param work the work
+     * @param from class in hand
+     * @param width states kept after each number of changes
+     * @return the items in order
+     */
+    List<Integer> order(OrderWork work, int from, int width) {
+        State best = null;
+        List<State> layer = List.of(start(work, from));
+        List<State> next = new ArrayList<>();
+        while (!layer.isEmpty()) {
+            Map<State, State> found = new HashMap<>();
+            for (State at : layer) {
+                if (work.all(at.done)) {
+                    best = best == null || at.cost < best.cost ? at : best;
+                    continue;
+                }
+                next.clear();
+                expand(work, at, next);
+                for (State state : next) {
+                    State known = found.get(state);
+                    if (known == null || known.cost > state.cost) {
+                        found.remove(state);
+                        found.put(state, state);
+                    }
+                }
+            }
+            long toBeat = best == null ? Long.MAX_VALUE : best.cost;
+            layer =
+                    found.values().stream()
+                            .filter(state -> state.bound < toBeat)
+                            .sorted(PROMISE.thenComparing(OrderBound::byWork))
+                            .limit(width)
+                            .toList();
         }
+        return best == null ? List.of() : items(work, best);
+    }
 
-        @Override
-        public int hashCode() {
-            return Arrays.hashCode(done) * 31 + clazz;
+    private static int byWork(State a, State b) {
+        int byDone = Arrays.compare(a.done, b.done);
+        return byDone != 0 ? byDone : Integer.compare(a.clazz, b.clazz);
+    }
+
+    private static List<Integer> items(OrderWork work, State last) {
+        List<State> states = new ArrayList<>();
+        for (State at = last; at != null; at = at.from) {
+            states.add(at);
+        }
+        Collections.reverse(states);
+        List<Integer> items = new ArrayList<>();
+        long[] done = new long[work.words];
+        for (State at : states) {
+            for (int pass = 0; pass < 2; pass++) {
+                // what was chosen at extra cost comes first: it may have made the others ready
+                long[] of = work.freeIn[at.clazz];
+                for (int i = Bits.next(at.done, 0); i >= 0; i = Bits.next(at.done, i + 1)) {
+                    if (!Bits.get(done, i) && (pass == 1 || !Bits.get(of, i))) {
+                        Bits.set(done, i);
+                        items.add(work.names[i]);
+                    }
+                }
+            }
+        }
+        return items;
+    }
+
+    private State start(OrderWork work, int clazz) {
+        long[] done = new long[work.words];
+        work.close(done, clazz);
+        return new State(done, clazz, 0, work.rest(done, clazz), null);
+    }
+
+    private void expand(OrderWork work, State at, List<State> next) {
+        long[] tried = new long[Bits.words(setup.length)];
+        for (int w = 0; w < work.words; w++) {
+            long open = ~at.done[w];
+            for (; open != 0; open &= open - 1) {
+                int i = (w << 6) + Long.numberOfTrailingZeros(open);
+                if (i >= work.n) {
+                    return;
+                }
+                int[] classes = work.classes[i];
+                if (untried(tried, classes, work.extra[i])
+                        && Bits.subset(work.before[i], at.done)) {
+                    take(work, at, i, tried, next);
+                }
+            }
         }
     }
 
-    private record Open(Key key, long cost, long bound) {}
-
-    private final class Run {
-        private final Work work;
-        private final int n;
-        private final long[][] tail;
-
-        Run(Work work) {
-            this.work = work;
-            n = work.classes().length;
-            tail = tails();
-        }
-
-        /**
-         * For each item and class: the set-ups along the dearest chain of items that must follow
-         * it.
-         */
-        private long[][] tails() {
-            long[][] after = new long[n][];
-            int[] order = inOrder();
-            for (int i = 0; i < n; i++) {
-                after[i] = new long[work.classes()[i].length];
-            }
-            for (int k = n - 1; k >= 0; k--) {
-                int later = order[k];
-                for (int i = Bits.next(work.before()[later], 0);
-                        i >= 0;
-                        i = Bits.next(work.before()[later], i + 1)) {
-                    for (int o = 0; o < after[i].length; o++) {
-                        after[i][o] =
-                                Math.max(
-                                        after[i][o],
-                                        enter(work.classes()[i][o], later, after[later]));
-                    }
-                }
-            }
-            return after;
-        }
-
-        private int[] inOrder() {
-            Integer[] order = new Integer[n];
-            int[] size = new int[n];
-            for (int i = 0; i < n; i++) {
-                order[i] = i;
-                size[i] = Bits.count(work.before()[i]);
-            }
-            // the needs are transitive, so an item has fewer of them than what comes after it
-            Arrays.sort(order, (a, b) -> Integer.compare(size[a], size[b]));
-            return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
-        }
-
-        private long enter(int clazz, int item, long[] after) {
-            long least = Long.MAX_VALUE;
-            int[] classes = work.classes()[item];
-            for (int o = 0; o < classes.length; o++) {
-                least =
-                        Math.min(
-                                least, setup[clazz][classes[o]] + work.extra()[item][o] + after[o]);
-            }
-            return least;
-        }
-
-        long least(int from, int expansions) {
-            Map<Key, Long> best = new HashMap<>();
-            PriorityQueue<Open> open =
-                    new PriorityQueue<>(
-                            (a, b) -> {
-                                int byBound = Long.compare(a.bound, b.bound);
-                                return byBound != 0 ? byBound : Long.compare(b.cost, a.cost);
-                            });
-            push(new long[Bits.words(n)], from, 0, 0, best, open);
-            int left = expansions;
-            while (!open.isEmpty()) {
-                Open next = open.peek();
-                if (left == 0) {
-                    return next.bound;
-                }
-                open.remove();
-                if (next.cost > best.getOrDefault(next.key, Long.MAX_VALUE)) {
-                    continue;
-                }
-                if (Bits.count(next.key.done) == n) {
-                    return next.cost;
-                }
-                left--;
-                expand(next, best, open);
-            }
-            return 0;
-        }
-
-        private void expand(Open at, Map<Key, Long> best, PriorityQueue<Open> open) {
-            long[] tried = new long[Bits.words(setup.length)];
-            for (int i = 0; i < n; i++) {
-                if (Bits.get(at.key.done, i) || !Bits.subset(work.before()[i], at.key.done)) {
-                    continue;
-                }
-                int[] classes = work.classes()[i];
-                for (int o = 0; o < classes.length; o++) {
-                    long extra = work.extra()[i][o];
-                    if (extra == 0 && Bits.get(tried, classes[o])) {
-                        continue;
-                    }
-                    long[] done = at.key.done.clone();
-                    if (extra == 0) {
-                        Bits.set(tried, classes[o]);
-                    } else {
-                        Bits.set(done, i);
-                    }
-                    push(
-                            done,
-                            classes[o],
-                            at.cost + setup[at.key.clazz][classes[o]] + extra,
-                            at.bound,
-                            best,
-                            open);
-                }
+    private static boolean untried(long[] tried, int[] classes, long[] extra) {
+        for (int o = 0; o < classes.length; o++) {
+            if (extra[o] > 0 || !Bits.get(tried, classes[o])) {
+                return true;
             }
         }
+        return false;
+    }
 
-        private void push(
-                long[] done,
-                int clazz,
-                long cost,
-                long floor,
-                Map<Key, Long> best,
-                PriorityQueue<Open> open) {
-            close(done, clazz);
-            Key key = new Key(done, clazz);
-            Long known = best.get(key);
-            if (known != null && known <= cost) {
-                return;
+    private void take(OrderWork work, State at, int item, long[] tried, List<State> next) {
+        int[] classes = work.classes[item];
+        for (int o = 0; o < classes.length; o++) {
+            long extra = work.extra[item][o];
+            if (extra == 0 && Bits.get(tried, classes[o])) {
+                continue;
             }
-            best.put(key, cost);
-            open.add(new Open(key, cost, Math.max(floor, cost + rest(done, clazz))));
-        }
-
-        private void close(long[] done, int clazz) {
-            boolean more = true;
-            while (more) {
-                more = false;
-                for (int i = 0; i < n; i++) {
-                    if (!Bits.get(done, i)
-                            && free(i, clazz)
-                            && Bits.subset(work.before()[i], done)) {
-                        Bits.set(done, i);
-                        more = true;
-                    }
-                }
+            long[] done = at.done.clone();
+            if (extra == 0) {
+                Bits.set(tried, classes[o]);
+            } else {
+                Bits.set(done, item);
             }
-        }
-
-        private boolean free(int item, int clazz) {
-            int[] classes = work.classes()[item];
-            for (int o = 0; o < classes.length; o++) {
-                if (classes[o] == clazz && work.extra()[item][o] == 0) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        private long rest(long[] done, int clazz) {
-            long tools = 0;
-            long postures = 0;
-            long chain = 0;
-            for (int i = 0; i < n; i++) {
-                if (Bits.get(done, i)) {
-                    continue;
-                }
-                int[] classes = work.classes()[i];
-                tools |= common(classes, visits.toolOf);
-                postures |= common(classes, visits.postureOf);
-                chain = Math.max(chain, enter(clazz, i, tail[i]));
-            }
-            return Math.max(chain, visits.bound(clazz, tools, postures));
-        }
-
-        private long common(int[] classes, int[] of) {
-            int first = of[classes[0]];
-            for (int k = 1; k < classes.length; k++) {
-                if (of[classes[k]] != first) {
-                    return 0;
-                }
-            }
-            return first < 64 ? 1L << first : 0;
+            work.close(done, classes[o]);
+            long cost = at.cost + setup[at.clazz][classes[o]] + extra;
+            long bound = Math.max(at.bound, cost + work.rest(done, classes[o]));
+            next.add(new State(done, classes[o], cost, bound, at));
         }
     }
 }

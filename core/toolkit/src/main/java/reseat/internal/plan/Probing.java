@@ -52,7 +52,11 @@ final class Probing {
     private boolean exclude(Node start, long[] needs, long toBeat) {
         int[] tooDear =
                 IntStream.range(0, landmarks.works())
-                        .filter(work -> !landmarks.isExcluded(work) && !Bits.get(needs, work))
+                        .filter(
+                                work ->
+                                        !limits.over()
+                                                && !landmarks.isExcluded(work)
+                                                && !Bits.get(needs, work))
                         .filter(
                                 work -> {
                                     long[] with = needs.clone();

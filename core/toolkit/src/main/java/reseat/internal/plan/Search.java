@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.plan.Plan.Ended;
 
 /**
- * Finds the best plan: a beam that widens for a good one, probing to bound and narrow, A* for the
- * rest.
+ * Finds the best plan: a draft for some plan soon, a tree of cases to bound it, a beam that widens
+ * for a better one, probing to bound and narrow, A* for the rest.
  */
 final class Search {
 
@@ -15,6 +15,11 @@ final class Search {
 
     private static final int FIRST_WIDTH = 2;
     private static final int WIDER = 4;
+    private static final int DRAFT_WIDTH = 20;
+    private static final int ORDER_WIDTH = 200;
+    private static final double DRAFT_SHARE = 0.15;
+    private static final double CASES_SHARE = 0.9;
+
     private static final int WIDEST_BEFORE_CASES = 8;
     private static final int WIDEST = 2048;
 
@@ -36,10 +41,25 @@ final class Search {
             return new Outcome(null, Bound.NEVER, Ended.PROVED);
         }
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
+        Draft draft = new Draft(task, judge, limits);
         // some plan soon, for those who give little time or stop the search
-        widen(beam, start, 1);
-        judge.judge(start, judge.thorough());
-        long bound = start.rest;
+        better(draft.run(DRAFT_WIDTH));
+        if (best == null || !task.isLarge()) {
+            widen(beam, start, 1);
+        }
+        judge.judge(start, 0);
+        long[] needs = judge.needs(start);
+        long setups = judge.setups(start, needs, judge.thorough());
+        long bound = Math.max(start.rest, judge.withoutSetups(start, needs) + setups);
+        if (best != null && cost() > bound) {
+            better(draft.improve(best, DRAFT_WIDTH, bound, DRAFT_SHARE));
+            better(draft.reorder(best, ORDER_WIDTH));
+        }
+        if (best != null && cost() > bound && !task.need.teardown()) {
+            CaseTree cases = new CaseTree(task, judge, limits, best);
+            bound = Math.max(bound, cases.run(setups, task.isLarge() ? CASES_SHARE : DRAFT_SHARE));
+            better(draft.reorder(cases.best(), ORDER_WIDTH));
+        }
         // where routes part, cases find more than a wide beam does; a full teardown has one route
         double share = task.need.teardown() ? 0.8 : 0.3;
         int widest = task.need.teardown() ? WIDEST : WIDEST_BEFORE_CASES;

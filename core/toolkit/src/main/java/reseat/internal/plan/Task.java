@@ -18,6 +18,7 @@ import reseat.plan.PlanRequest;
 final class Task {
 
     private static final int[] NONE = {};
+    private static final int LARGE = 120;
 
     final Compiled c;
     final Need need;
@@ -62,6 +63,11 @@ final class Task {
         for (int j : need.released()) {
             Bits.set(mustRelease, j);
         }
+    }
+
+    /** Tells whether a beam would take longer than the best of drafts. */
+    boolean isLarge() {
+        return c.nodes + c.parts > LARGE;
     }
 
     /** Returns the start; a part that lies elsewhere than the base has been moved already. */

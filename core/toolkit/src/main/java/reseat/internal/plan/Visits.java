@@ -17,6 +17,8 @@ final class Visits {
 
     private final Axis tools;
     private final Axis postures;
+    private final long[][] toolChanges;
+    private final long[][] postureChanges;
     final int[] toolOf;
     final int[] postureOf;
 
@@ -29,16 +31,53 @@ final class Visits {
             toolOf[k] = number(toolIds, c.classTool[k]);
             postureOf[k] = number(postureIds, c.classPosture[k]);
         }
-        tools = new Axis(table(toolIds, c.device.setup()::toolChangeMs));
-        postures = new Axis(table(postureIds, c.device.setup()::postureChangeMs));
+        toolChanges = table(toolIds, c.device.setup()::toolChangeMs);
+        postureChanges = table(postureIds, c.device.setup()::postureChangeMs);
+        tools = new Axis(toolChanges);
+        postures = new Axis(postureChanges);
+    }
+
+    private Visits(long[][] changes) {
+        int m = changes.length;
+        toolOf = new int[m];
+        postureOf = new int[m];
+        for (int k = 0; k < m; k++) {
+            toolOf[k] = k;
+        }
+        toolChanges = changes;
+        postureChanges = new long[1][1];
+        tools = new Axis(toolChanges);
+        postures = new Axis(postureChanges);
+    }
+
+    /** Returns the changes of tool alone, where each tool is a class. */
+    Visits toolsAlone() {
+        return new Visits(toolChanges);
+    }
+
+    /** Returns the changes of posture alone, where each posture is a class. */
+    Visits posturesAlone() {
+        return new Visits(postureChanges);
+    }
+
+    long[][] toolChanges() {
+        return toolChanges;
+    }
+
+    long[][] postureChanges() {
+        return postureChanges;
     }
 
     /**
-     * Returns a lower bound on the set-ups from a class, in milliseconds; the masks name tools and
-     * postures to visit.
+     * Returns a lower bound on the changes of tool that visit all tools of a mask, in milliseconds.
      */
-    long bound(int clazz, long toolMask, long postureMask) {
-        return tools.bound(toolOf[clazz], toolMask) + postures.bound(postureOf[clazz], postureMask);
+    long tools(int from, long mask) {
+        return tools.bound(from, mask);
+    }
+
+    /** Returns the same for postures. */
+    long postures(int from, long mask) {
+        return postures.bound(from, mask);
     }
 
     private interface Change {

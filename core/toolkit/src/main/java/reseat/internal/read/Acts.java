@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import reseat.model.ConsumableUse;
 import reseat.model.Duration;
 import reseat.model.Kind;
@@ -87,18 +86,18 @@ final class Acts {
             return ways;
         }
         Look all = look.look("ways");
-        look.table("ways")
-                .forEach(
-                        (id, way) ->
-                                ways.put(
+        look.each(
+                "ways",
+                (id, way) ->
+                        ways.put(
+                                id,
+                                way(
+                                        "joint " + joint + ", way " + id,
                                         id,
-                                        way(
-                                                "joint " + joint + ", way " + id,
-                                                id,
-                                                way,
-                                                stated(all, id, way),
-                                                jointKind,
-                                                driver)));
+                                        way,
+                                        stated(all, id, way),
+                                        jointKind,
+                                        driver)));
         return ways;
     }
 
@@ -184,13 +183,19 @@ final class Acts {
         }
 
         private <T> Optional<T> first(List<Kind> from, Function<Kind, Optional<T>> fact) {
-            return from.stream().map(fact).flatMap(Optional::stream).findFirst();
+            for (Kind kind : from) {
+                Optional<T> spoken = fact.apply(kind);
+                if (spoken.isPresent()) {
+                    return spoken;
+                }
+            }
+            return Optional.empty();
         }
 
         String tool(Optional<String> driver) {
-            return Stream.of(look.text("tool"), driver, first(handSpeakers, Kind::tool))
-                    .flatMap(Optional::stream)
-                    .findFirst()
+            return look.text("tool")
+                    .or(() -> driver)
+                    .or(() -> first(handSpeakers, Kind::tool))
                     .orElse(hand);
         }
 

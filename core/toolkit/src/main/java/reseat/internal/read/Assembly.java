@@ -51,25 +51,23 @@ final class Assembly {
         this.stated = new Look(stated, stated.at());
         this.resolved = resolved;
         this.problems = problems;
-        device.table("consumables")
-                .forEach(
-                        (id, look) ->
-                                consumables.put(
+        device.each(
+                "consumables",
+                (id, look) ->
+                        consumables.put(
+                                id,
+                                new Consumable(
+                                        id, look.text("name", id), look.text("unit", "piece"))));
+        device.each(
+                "tools",
+                (id, look) ->
+                        tools.put(
+                                id,
+                                new Tool(
                                         id,
-                                        new Consumable(
-                                                id,
-                                                look.text("name", id),
-                                                look.text("unit", "piece"))));
-        device.table("tools")
-                .forEach(
-                        (id, look) ->
-                                tools.put(
-                                        id,
-                                        new Tool(
-                                                id,
-                                                look.text("name", id),
-                                                look.text("handle"),
-                                                look.text("drive"))));
+                                        look.text("name", id),
+                                        look.text("handle"),
+                                        look.text("drive"))));
         draft.base = device.text("base", "");
         draft.hand = device.text("hand", "hand");
         draft.usualPosture = device.text("usualPosture", "face-up");
@@ -97,35 +95,34 @@ final class Assembly {
                                     outline.mm("height").getAsDouble(),
                                     outline.mm("thickness")));
         }
-        device.table("supplies")
-                .forEach(
-                        (id, look) ->
-                                draft.supplies.put(id, new Supply(id, look.text("name", id))));
-        device.table("screwTypes").forEach(this::screwType);
-        device.table("prepare")
-                .forEach(
-                        (id, look) ->
-                                draft.prepares.put(
+        device.each(
+                "supplies",
+                (id, look) -> draft.supplies.put(id, new Supply(id, look.text("name", id))));
+        device.each("screwTypes", this::screwType);
+        device.each(
+                "prepare",
+                (id, look) ->
+                        draft.prepares.put(
+                                id,
+                                new Prepare(
                                         id,
-                                        new Prepare(
-                                                id,
-                                                look.text("text", ""),
-                                                look.text("restore", ""),
-                                                look.ms("time", "ms").orElse(0L),
-                                                look.ms("restoreTime", "restoreMs").orElse(0L),
-                                                look.texts("hazards"))));
-        device.table("parts").forEach(this::part);
-        device.table("joints").forEach(this::joint);
-        device.table("tests")
-                .forEach(
-                        (id, look) ->
-                                draft.tests.put(
+                                        look.text("text", ""),
+                                        look.text("restore", ""),
+                                        look.ms("time", "ms").orElse(0L),
+                                        look.ms("restoreTime", "restoreMs").orElse(0L),
+                                        look.texts("hazards"))));
+        device.each("parts", this::part);
+        device.each("joints", this::joint);
+        device.each(
+                "tests",
+                (id, look) ->
+                        draft.tests.put(
+                                id,
+                                new FunctionTest(
                                         id,
-                                        new FunctionTest(
-                                                id,
-                                                look.text("text", ""),
-                                                spread(look.texts("of")),
-                                                spread(look.texts("needs")))));
+                                        look.text("text", ""),
+                                        spread(look.texts("of")),
+                                        spread(look.texts("needs")))));
         new Usage(device, stated, resolved, kinds.used(), draft).fill(tools, consumables, problems);
     }
 

@@ -18,6 +18,11 @@ final class BuiltIn {
     /** Holds the tree, parsed once: it is the same for every device, and immutable. */
     private static final class Holder {
         private static final Node.Fields TREE = load();
+        private static final Defaults DEFAULTS = Defaults.of(TREE);
+    }
+
+    static Defaults defaults() {
+        return Holder.DEFAULTS;
     }
 
     static Node.Fields tree() {

@@ -14,7 +14,7 @@ final class CostLayer {
     private CostLayer() {}
 
     /** Returns the defaults with a table over them; what is wrong with it is told. */
-    static Node over(Node defaults, CostTable table, Problems problems) {
+    static Node.Fields over(Node.Fields defaults, CostTable table, Problems problems) {
         String name = "cost table " + table.id();
         try (InputStream in = table.open()) {
             Node tree = Trees.parse(name, in.readNBytes(Sources.MAX_BYTES), problems).orElse(null);
@@ -31,7 +31,7 @@ final class CostLayer {
                                                         + Words.hint(key, KEYS, "keys"));
                                     }
                                 });
-                return MergePatch.apply(defaults, fields);
+                return (Node.Fields) MergePatch.apply(defaults, fields);
             }
         } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
             // a plugin is a stranger: whatever it throws is a problem of its data

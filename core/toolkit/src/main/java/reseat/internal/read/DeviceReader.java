@@ -1,12 +1,8 @@
 package reseat.internal.read;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import reseat.device.Reading;
@@ -17,9 +13,6 @@ import reseat.spi.DeviceFamily;
 
 /** Reads one device file from bytes to model. An instance reads once. */
 public final class DeviceReader {
-
-    private static final List<String> WITH_DEFAULTS =
-            List.of("supplies", "prepare", "tools", "setup", "kinds", "hazards", "consumables");
 
     private final Path path;
     private final String file;
@@ -75,9 +68,14 @@ public final class DeviceReader {
         Node.Fields patched = patched(fields);
         boolean resolved = new Look(patched, patched.at()).flag("resolved", false);
         Node.Fields stated = SeatTables.add(patched, path, problems);
-        Node.Fields full = resolved ? stated : withDefaults(stated);
+        Defaults defaults =
+                resolved
+                        ? Defaults.NONE
+                        : withCosts(new Layers(families, whole, problems).defaults(stated));
+        Node.Fields full = resolved ? stated : Layers.over(defaults, stated);
         KnownIds known = new KnownIds(full, resolved);
-        new ShapeCheck(known, resolved, problems).check("device", full, Format.DEVICE);
+        new ShapeCheck(known, resolved, problems, defaults.under(known))
+                .check("device", full, Format.DEVICE);
         defaultsExist(full, known, resolved);
         Node joints = full.get("joints");
         Node.Fields tree =
@@ -87,12 +85,20 @@ public final class DeviceReader {
         Places places = new Places(tree, whole, BuiltIn.NAME);
         Assembly assembly = new Assembly(tree, stated, file, resolved, problems);
         Draft draft = assembly.draft();
-        new Soundness(draft, places, problems).run(held(tree));
+        new Soundness(draft, places, problems).run(() -> held(tree));
         if (problems.hasErrors()) {
             return Optional.empty();
         }
         new ReachabilityCheck(draft, places, problems).run();
         return problems.hasErrors() ? Optional.empty() : Optional.of(build(tree, assembly, places));
+    }
+
+    private Defaults withCosts(Defaults defaults) {
+        return costs.map(
+                        table ->
+                                Defaults.unchecked(
+                                        CostLayer.over(defaults.tree(), table, problems)))
+                .orElse(defaults);
     }
 
     private Node.Fields patched(Node.Fields root) {
@@ -136,81 +142,6 @@ public final class DeviceReader {
             return base;
         }
         return (Node.Fields) MergePatch.apply(base, patch);
-    }
-
-    /** Lays built-in data, family and device over each other, in rising order of rank. */
-    private Node.Fields withDefaults(Node.Fields stated) {
-        Map<String, Node.Entry> layered = new LinkedHashMap<>(stated.entries());
-        Node family =
-                familyOf(stated)
-                        .<Node>map(each -> MergePatch.apply(BuiltIn.tree(), each))
-                        .orElse(BuiltIn.tree());
-        Node defaults = costs.map(each -> CostLayer.over(family, each, problems)).orElse(family);
-        for (String key : WITH_DEFAULTS) {
-            Node below = ((Node.Fields) defaults).get(key);
-            Node.Entry own = stated.entries().get(key);
-            if (below != null) {
-                Node merged =
-                        own == null || own.value().isNull()
-                                ? below
-                                : MergePatch.apply(below, own.value());
-                layered.put(key, new Node.Entry(own == null ? below.at() : own.keyAt(), merged));
-            }
-        }
-        return new Node.Fields(stated.at(), layered);
-    }
-
-    private Optional<Node.Fields> familyOf(Node.Fields stated) {
-        String id = stated.text("family");
-        if (id == null) {
-            return Optional.empty();
-        }
-        Optional<DeviceFamily> family =
-                families.stream().filter(each -> each.id().equals(id)).findFirst();
-        if (family.isEmpty()) {
-            problems.error(
-                    new Look(stated, whole).at("family"),
-                    "family: there is no device family "
-                            + Words.quote(id)
-                            + "."
-                            + Words.hint(
-                                    id,
-                                    families.stream().map(DeviceFamily::id).toList(),
-                                    "device families"));
-            return Optional.empty();
-        }
-        String name = "family " + id;
-        try (InputStream in = family.get().openDefaults()) {
-            Node tree = Trees.parse(name, in.readNBytes(Sources.MAX_BYTES), problems).orElse(null);
-            if (tree instanceof Node.Fields fields) {
-                unknownDefaults(fields);
-                return Optional.of(fields);
-            }
-        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
-            // a plugin is a stranger: whatever it throws is a problem of its data
-            problems.error(
-                    new Origin(name, 0, 0),
-                    "the data of this family cannot be read: " + e.getMessage());
-        }
-        return Optional.empty();
-    }
-
-    private void unknownDefaults(Node.Fields family) {
-        family.entries()
-                .forEach(
-                        (key, entry) -> {
-                            if (!Format.DEFAULTS.keys().containsKey(key)) {
-                                problems.error(
-                                        entry.keyAt(),
-                                        "defaults: unknown key "
-                                                + Words.quote(key)
-                                                + "."
-                                                + Words.hint(
-                                                        key,
-                                                        Format.DEFAULTS.keys().keySet(),
-                                                        "keys"));
-                            }
-                        });
     }
 
     /**
@@ -261,7 +192,7 @@ public final class DeviceReader {
                     draft.joints.values().forEach(builder::add);
                     draft.tests.values().forEach(builder::add);
                     assembly.kinds().forEach(builder::add);
-                    places.all().forEach(builder::origin);
+                    builder.origins(places::all);
                 });
     }
 }

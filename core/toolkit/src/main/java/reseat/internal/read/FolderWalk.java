@@ -41,7 +41,7 @@ public final class FolderWalk {
                     @Override
                     public FileVisitResult preVisitDirectory(
                             Path each, BasicFileAttributes attributes) {
-                        return !each.equals(folder) && hidden(each)
+                        return !each.equals(folder) && (hidden(each) || isProject(each))
                                 ? FileVisitResult.SKIP_SUBTREE
                                 : FileVisitResult.CONTINUE;
                     }
@@ -62,6 +62,11 @@ public final class FolderWalk {
         // by names, folder by folder, whatever the separator of this machine
         found.sort(Comparator.comparing(path -> path.toString().replace('\\', '/')));
         return found;
+    }
+
+    /** The devices of a project are what it tests with: whoever builds it checks them. */
+    private static boolean isProject(Path folder) {
+        return Files.exists(folder.resolve("pom.xml"));
     }
 
     private static boolean hidden(Path path) {

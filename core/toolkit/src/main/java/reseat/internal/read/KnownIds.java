@@ -90,6 +90,12 @@ final class KnownIds {
         return Objects.requireNonNull(ids.get(scope));
     }
 
+    /** Tells whether whatever may be named in another tree may be named in this one. */
+    boolean includes(KnownIds other) {
+        return other.ids.entrySet().stream()
+                .allMatch(each -> of(each.getKey()).containsAll(each.getValue()));
+    }
+
     /** Tells whether an id may be named. A resolved file need not register its kinds. */
     boolean allows(Scope scope, String id) {
         boolean kind =

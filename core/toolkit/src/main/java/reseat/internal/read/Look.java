@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.read.Scalars.ScalarType;
 import reseat.internal.read.Scalars.WrongValue;
@@ -98,8 +99,12 @@ final class Look {
 
     /** Returns the texts of a list, or the one text that stands for it. */
     List<String> texts(String key) {
-        List<String> all = new ArrayList<>();
-        for (Node node : nodes(key)) {
+        List<Node> nodes = nodes(key);
+        if (nodes.isEmpty()) {
+            return List.of();
+        }
+        List<String> all = new ArrayList<>(nodes.size());
+        for (Node node : nodes) {
             if (node instanceof Node.Scalar scalar && !node.isNull()) {
                 all.add(scalar.text());
             }
@@ -145,17 +150,22 @@ final class Look {
     /** Returns the entries of the map under a key; a short form counts as an empty map. */
     Map<String, Look> table(String key) {
         Map<String, Look> all = new LinkedHashMap<>();
+        each(key, all::put);
+        return all;
+    }
+
+    /** Hands over the entries of the map under a key, as {@link #table} has them. */
+    void each(String key, BiConsumer<String, Look> action) {
         Node.Fields table = fields.fields(key);
         if (table != null) {
             table.entries()
                     .forEach(
                             (id, entry) -> {
                                 if (!entry.value().isNull()) {
-                                    all.put(id, new Look(entry.value(), entry.keyAt()));
+                                    action.accept(id, new Look(entry.value(), entry.keyAt()));
                                 }
                             });
         }
-        return all;
     }
 
     /** Returns the entries of this map. */

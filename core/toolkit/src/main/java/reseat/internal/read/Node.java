@@ -78,11 +78,23 @@ sealed interface Node {
     record Items(Origin at, List<Node> items, long size, int height) implements Node {
 
         Items(Origin at, List<Node> items) {
-            this(
-                    at,
-                    List.copyOf(items),
-                    1 + items.stream().mapToLong(Node::size).sum(),
-                    1 + items.stream().mapToInt(Node::height).max().orElse(0));
+            this(at, List.copyOf(items), sizeOf(items), heightOf(items));
+        }
+
+        private static long sizeOf(List<Node> items) {
+            long size = 1;
+            for (Node item : items) {
+                size += item.size();
+            }
+            return size;
+        }
+
+        private static int heightOf(List<Node> items) {
+            int height = 0;
+            for (Node item : items) {
+                height = Math.max(height, item.height());
+            }
+            return 1 + height;
         }
 
         @Override
@@ -109,16 +121,29 @@ sealed interface Node {
      */
     record Fields(Origin at, Map<String, Entry> entries, long size, int height) implements Node {
 
+        /** Makes fields of entries that nobody changes any more. */
         Fields(Origin at, Map<String, Entry> entries) {
             this(
                     at,
-                    Collections.unmodifiableMap(new LinkedHashMap<>(entries)),
-                    1 + entries.values().stream().mapToLong(e -> e.value().size()).sum(),
-                    1
-                            + entries.values().stream()
-                                    .mapToInt(e -> e.value().height())
-                                    .max()
-                                    .orElse(0));
+                    entries instanceof EntryMap ? entries : Collections.unmodifiableMap(entries),
+                    sizeOf(entries),
+                    heightOf(entries));
+        }
+
+        private static long sizeOf(Map<String, Entry> entries) {
+            long size = 1;
+            for (Entry entry : entries.values()) {
+                size += entry.value().size();
+            }
+            return size;
+        }
+
+        private static int heightOf(Map<String, Entry> entries) {
+            int height = 0;
+            for (Entry entry : entries.values()) {
+                height = Math.max(height, entry.value().height());
+            }
+            return 1 + height;
         }
 
         /** Returns the value of a key; null if the key is missing or its value empty. */

@@ -49,6 +49,15 @@ final class Problems {
         }
     }
 
+    boolean isEmpty() {
+        return kept.isEmpty();
+    }
+
+    /** Returns how many there were, those included that were only counted. */
+    long count() {
+        return kept.size() + more;
+    }
+
     boolean hasErrors() {
         return errors;
     }

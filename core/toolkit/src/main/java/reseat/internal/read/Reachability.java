@@ -5,8 +5,9 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -38,24 +39,42 @@ import reseat.model.Part;
  * device that can be torn down fully is never refused. The converse does not hold: a ring of covers
  * may pass here and still defeat every plan; only a search, the planner's, decides that.
  *
- * <p>Time O(r · p · (p + j · h)) for p parts, j joints of up to h parts and r rounds; a round adds
- * a joint or a pair, and in practice a few are enough. Deterministic.
+ * <p>Time O(r · (j · h + p² · w)) for p parts in w machine words, j joints of up to h parts and r
+ * rounds; a round adds a joint or a pair, and in practice a few are enough. Deterministic: the end
+ * is the least such pair of sets, whatever the order of growing.
  */
 final class Reachability {
 
     private final List<Part> parts;
     private final List<Joint> joints;
     private final int base;
-    private final Map<String, Integer> numbers = new LinkedHashMap<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<String, Integer> jointNumbers = new HashMap<>();
     private final List<List<Integer>> jointsOf = new ArrayList<>();
     private final int[][] holds;
     private final int[][] covers;
+    private final BitRows held;
+    private final BitRows hiders;
+    private final BitRows covering;
     private final int[] island;
+
+    /** For each part, those beside the base that hang together with it and leave as it does. */
+    private final BitRows like;
+
     private final BitSet released = new BitSet();
-    private final Set<String> cut = new LinkedHashSet<>();
-    private final BitSet[] parted;
-    private final BitSet[] trains;
+    private final Set<String> cut = new HashSet<>();
+    private final BitRows parted;
+
+    /** For each part, those that it takes along itself, the part included. */
+    private final BitRows along;
+
+    /** Trains; of those that cannot be moved only as much as it takes to know that. */
+    private final BitRows trains;
+
     private final boolean[] moves;
+
+    /** Parts that can be moved alone: there is no more to find out about them. */
+    private final BitSet apartFromAll = new BitSet();
 
     /**
      * Looks at a device whose references are sound.
@@ -67,28 +86,37 @@ final class Reachability {
     Reachability(String base, Collection<Part> parts, Collection<Joint> joints) {
         this.parts = List.copyOf(parts);
         this.joints = List.copyOf(joints);
+        int n = this.parts.size();
+        int m = this.joints.size();
         for (Part part : this.parts) {
             numbers.put(part.id(), numbers.size());
             jointsOf.add(new ArrayList<>());
         }
         this.base = number(base);
-        this.holds = new int[this.joints.size()][];
-        for (int j = 0; j < holds.length; j++) {
+        this.holds = new int[m][];
+        this.held = new BitRows(m, n);
+        this.hiders = new BitRows(m, n);
+        for (int j = 0; j < m; j++) {
+            jointNumbers.put(this.joints.get(j).id(), j);
             holds[j] = numbers(this.joints.get(j).holds());
+            held.setAll(j, holds[j]);
+            hiders.setAll(j, numbers(this.joints.get(j).under()));
             for (int p : holds[j]) {
                 jointsOf.get(p).add(j);
             }
         }
-        int n = this.parts.size();
         this.covers = new int[n][];
-        this.parted = new BitSet[n];
-        this.trains = new BitSet[n];
+        this.covering = new BitRows(n, n);
+        this.parted = new BitRows(n, n);
+        this.along = new BitRows(n, n);
+        this.trains = new BitRows(n, n);
         this.moves = new boolean[n];
         for (int p = 0; p < n; p++) {
             covers[p] = numbers(this.parts.get(p).under());
-            parted[p] = new BitSet(n);
+            covering.setAll(p, covers[p]);
         }
         this.island = islands();
+        this.like = alike();
         settle();
     }
 
@@ -97,7 +125,11 @@ final class Reachability {
     }
 
     private int[] numbers(List<String> ids) {
-        return ids.stream().mapToInt(this::number).toArray();
+        int[] all = new int[ids.size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = number(ids.get(i));
+        }
+        return all;
     }
 
     /** Numbers the groups of parts that hang together by joints when the base is taken away. */
@@ -124,12 +156,33 @@ final class Reachability {
         return group;
     }
 
+    private BitRows alike() {
+        BitRows rows = new BitRows(parts.size(), parts.size());
+        Map<List<Object>, Integer> first = new HashMap<>();
+        for (int p = 0; p < parts.size(); p++) {
+            if (p != base) {
+                Move move = parts.get(p).move().orElseThrow();
+                Integer row = first.putIfAbsent(List.of(island[p], move.tool(), move.posture()), p);
+                rows.set(row == null ? p : row, p);
+            }
+        }
+        for (int row : first.values()) {
+            for (int p = rows.next(row, row + 1); p >= 0; p = rows.next(row, p + 1)) {
+                rows.copy(row, p);
+            }
+        }
+        return rows;
+    }
+
     private void settle() {
         boolean grown = true;
         while (grown) {
+            takeAlong();
             for (int p = 0; p < parts.size(); p++) {
-                trains[p] = train(p);
-                moves[p] = canMove(trains[p]);
+                if (!apartFromAll.get(p)) {
+                    trains.copyFrom(along, p);
+                    moves[p] = trains.close(p, along, like);
+                }
             }
             boolean apart = growParted();
             boolean free = growReleased();
@@ -137,49 +190,36 @@ final class Reachability {
         }
     }
 
-    private BitSet train(int start) {
-        BitSet train = new BitSet(parts.size());
-        Deque<Integer> open = new ArrayDeque<>();
-        train.set(start);
-        open.push(start);
-        while (!open.isEmpty()) {
-            int p = open.pop();
-            for (int q : taken(p)) {
-                if (!train.get(q)) {
-                    train.set(q);
-                    open.push(q);
+    private void takeAlong() {
+        for (int p = 0; p < parts.size(); p++) {
+            along.copyWithout(p, covering, parted);
+            along.set(p, p);
+        }
+        for (int j = 0; j < holds.length; j++) {
+            if (!released.get(j) && !joints.get(j).slack()) {
+                for (int p : holds[j]) {
+                    along.add(p, held, j);
                 }
             }
         }
-        return train;
     }
 
-    /** Parts that must come along whenever a part is moved. */
+    /** Parts that must come along whenever a part is moved, in the order in which to name them. */
     private List<Integer> taken(int p) {
-        List<Integer> along = new ArrayList<>();
+        List<Integer> all = new ArrayList<>();
         for (int j : jointsOf.get(p)) {
             if (!released.get(j) && !joints.get(j).slack()) {
                 for (int q : holds[j]) {
-                    along.add(q);
+                    all.add(q);
                 }
             }
         }
         for (int q : covers[p]) {
-            if (!parted[p].get(q)) {
-                along.add(q);
+            if (!parted.get(p, q)) {
+                all.add(q);
             }
         }
-        return along;
-    }
-
-    private boolean canMove(BitSet train) {
-        int first = train.nextSetBit(0);
-        for (int p = first; p >= 0; p = train.nextSetBit(p + 1)) {
-            if (p == base || island[p] != island[first] || !agree(p, first)) {
-                return false;
-            }
-        }
-        return true;
+        return all;
     }
 
     private boolean agree(int p, int q) {
@@ -191,13 +231,21 @@ final class Reachability {
     private boolean growParted() {
         boolean grown = false;
         for (int u = 0; u < parts.size(); u++) {
-            for (int s = 0; s < u; s++) {
-                if (!parted[u].get(s)
-                        && ((moves[u] && !trains[u].get(s)) || (moves[s] && !trains[s].get(u)))) {
-                    parted[u].set(s);
-                    parted[s].set(u);
+            if (!moves[u] || apartFromAll.get(u)) {
+                continue;
+            }
+            int together = 0;
+            for (int s = 0; s < parts.size(); s++) {
+                if (trains.get(u, s)) {
+                    together++;
+                } else if (!parted.get(u, s)) {
+                    parted.set(u, s);
+                    parted.set(s, u);
                     grown = true;
                 }
+            }
+            if (together == 1) {
+                apartFromAll.set(u);
             }
         }
         return grown;
@@ -205,9 +253,11 @@ final class Reachability {
 
     private boolean growReleased() {
         boolean grown = false;
-        for (int j = 0; j < joints.size(); j++) {
+        for (int j = 0; j < holds.length; j++) {
             Joint joint = joints.get(j);
-            if (!released.get(j) && cut.containsAll(joint.needs()) && hiding(joint).isEmpty()) {
+            if (!released.get(j)
+                    && cut.containsAll(joint.needs())
+                    && hiders.within(j, parted, holds[j][holds[j].length - 1])) {
                 released.set(j);
                 cut.addAll(joint.cuts());
                 grown = true;
@@ -219,17 +269,22 @@ final class Reachability {
     /** Parts that hide a joint and cannot be parted from its site. */
     private List<String> hiding(Joint joint) {
         int site = number(joint.site());
-        return joint.under().stream().filter(u -> !parted[number(u)].get(site)).toList();
+        return joint.under().stream().filter(u -> !parted.get(number(u), site)).toList();
+    }
+
+    /** Tells whether there is nothing to report: each joint is released, each part moved alone. */
+    boolean everythingComesApart() {
+        return released.cardinality() == holds.length
+                && apartFromAll.cardinality() == parts.size() - 1;
     }
 
     /** Tells whether some plan may release a joint. */
     boolean canRelease(String jointId) {
-        for (int j = 0; j < joints.size(); j++) {
-            if (joints.get(j).id().equals(jointId)) {
-                return released.get(j);
-            }
+        Integer j = jointNumbers.get(jointId);
+        if (j == null) {
+            throw new IllegalArgumentException("no joint " + jointId);
         }
-        throw new IllegalArgumentException("no joint " + jointId);
+        return released.get(j);
     }
 
     /** Tells whether some plan may move a part. */
@@ -239,7 +294,7 @@ final class Reachability {
 
     /** Tells whether some plan may bring two parts to different places. */
     boolean canPart(String one, String other) {
-        return parted[number(one)].get(number(other));
+        return parted.get(number(one), number(other));
     }
 
     /**
@@ -279,9 +334,11 @@ final class Reachability {
      */
     Obstacle obstacleTo(Part part, String without) {
         int p = number(part.id());
-        int goal = trains[p].get(number(without)) ? number(without) : base;
-        if (!trains[p].get(goal)) {
-            for (int q : trains[p].stream().toArray()) {
+        trains.copyFrom(along, p);
+        trains.close(p, along);
+        int goal = trains.get(p, number(without)) ? number(without) : base;
+        if (!trains.get(p, goal)) {
+            for (int q = trains.next(p, 0); q >= 0; q = trains.next(p, q + 1)) {
                 if (island[q] == island[p] && !agree(p, q)) {
                     return new Obstacle(
                             "leaves only "
@@ -311,7 +368,7 @@ final class Reachability {
             step = Objects.requireNonNull(stepTo.get(step));
         }
         String next = parts.get(step).id();
-        if (part.under().contains(next) && !parted[p].get(step)) {
+        if (part.under().contains(next) && !parted.get(p, step)) {
             return new Obstacle("lies under", next, false, false);
         }
         for (int j : jointsOf.get(p)) {

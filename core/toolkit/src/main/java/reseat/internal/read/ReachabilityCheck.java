@@ -24,6 +24,9 @@ final class ReachabilityCheck {
     }
 
     void run() {
+        if (reach.everythingComesApart()) {
+            return;
+        }
         for (Joint joint : draft.joints.values()) {
             if (!reach.canRelease(joint.id())) {
                 problems.error(

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
@@ -177,7 +178,7 @@ final class Scalars {
      */
     static Duration duration(Node.Scalar scalar, Duration.Basis stated) throws WrongValue {
         String text = scalar.text().strip();
-        if (INDEX_STRING.matcher(text).lookingAt()) {
+        if (scalar.kind() != Node.ScalarKind.NUMBER && INDEX_STRING.matcher(text).lookingAt()) {
             try {
                 IndexString elements = IndexString.parse(text);
                 between(
@@ -226,6 +227,10 @@ final class Scalars {
         if (scalar.kind() != Node.ScalarKind.NUMBER || scalar.text().length() > MAX_NUMBER) {
             throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
         }
+        BigDecimal small = small(scalar.text());
+        if (small != null) {
+            return small;
+        }
         try {
             BigDecimal value = new BigDecimal(scalar.text());
             // an exponent of a thousand million would make every later step expensive
@@ -238,8 +243,24 @@ final class Scalars {
         }
     }
 
+    /** Returns a number of a few digits and nothing else, as most are; null where it is another. */
+    private static @Nullable BigDecimal small(String text) {
+        if (text.isEmpty() || text.length() > 9) {
+            return null;
+        }
+        int value = 0;
+        for (int i = 0; i < text.length(); i++) {
+            int digit = text.charAt(i) - '0';
+            if (digit < 0 || digit > 9) {
+                return null;
+            }
+            value = 10 * value + digit;
+        }
+        return BigDecimal.valueOf(value);
+    }
+
     private static BigDecimal whole(BigDecimal value, Node.Scalar scalar) throws WrongValue {
-        if (value.stripTrailingZeros().scale() > 0) {
+        if (value.scale() > 0 && value.stripTrailingZeros().scale() > 0) {
             throw new WrongValue("found " + scalar.describe() + ", expected a whole number");
         }
         return value;

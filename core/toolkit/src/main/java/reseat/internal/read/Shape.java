@@ -62,8 +62,10 @@ sealed interface Shape {
      *
      * @param name what it describes, in a word; names its part of the schema
      * @param keys its keys by name, in the order in which they are written
+     * @param judged those of them that may be missing where they must not, or be there twice over
      */
-    record Group(String name, Map<String, FormatKey> keys) implements Shape {
+    record Group(String name, Map<String, FormatKey> keys, List<FormatKey> judged)
+            implements Shape {
 
         static Group of(String name, List<FormatKey> keys) {
             return new Group(
@@ -74,7 +76,14 @@ sealed interface Shape {
                                             FormatKey::name,
                                             key -> key,
                                             (a, b) -> b,
-                                            LinkedHashMap::new)));
+                                            LinkedHashMap::new)),
+                    keys.stream()
+                            .filter(
+                                    key ->
+                                            key.need().required(true)
+                                                    || key.need().required(false)
+                                                    || key.speaksForBoth())
+                            .toList());
         }
     }
 
@@ -98,7 +107,13 @@ sealed interface Shape {
      * @param instead a key that may stand in its place, never beside it; empty if there is none
      * @param help one sentence for the schema
      */
-    record FormatKey(String name, Shape shape, Need need, String instead, String help) {}
+    record FormatKey(String name, Shape shape, Need need, String instead, String help) {
+
+        /** Either key of a pair names the other; the one that sorts first speaks for both. */
+        boolean speaksForBoth() {
+            return name.compareTo(instead) < 0;
+        }
+    }
 
     /** Whether a key must be there. */
     enum Need {

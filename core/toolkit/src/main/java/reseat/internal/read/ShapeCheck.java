@@ -17,11 +17,26 @@ final class ShapeCheck {
     private final KnownIds known;
     private final boolean resolved;
     private final Problems problems;
+    private final Defaults defaults;
 
     ShapeCheck(KnownIds known, boolean resolved, Problems problems) {
+        this(known, resolved, problems, Defaults.NONE);
+    }
+
+    /**
+     * Makes a check of a tree that lies over defaults.
+     *
+     * @param known the ids that may be named
+     * @param resolved whether no default applies
+     * @param problems takes what is wrong
+     * @param defaults the defaults, if they are sound with these ids; what the tree has from them
+     *     unchanged is not looked at again
+     */
+    ShapeCheck(KnownIds known, boolean resolved, Problems problems, Defaults defaults) {
         this.known = known;
         this.resolved = resolved;
         this.problems = problems;
+        this.defaults = defaults;
     }
 
     /**
@@ -32,6 +47,9 @@ final class ShapeCheck {
      * @param shape what it should be
      */
     void check(String label, Node node, Shape shape) {
+        if (node instanceof Node.Fields && defaults.sound(node)) {
+            return;
+        }
         if (shape instanceof Shape.Either either) {
             check(label, node, node instanceof Node.Fields ? either.full() : either.brief());
         } else if (shape instanceof Shape.Group group) {
@@ -73,10 +91,11 @@ final class ShapeCheck {
                                 check(name, entry.value(), key.shape());
                             }
                         });
-        for (FormatKey key : group.keys().values()) {
+        for (FormatKey key : group.judged()) {
             both(label, fields, key);
-            boolean there = fields.get(key.name()) != null || fields.get(key.instead()) != null;
-            if (key.need().required(resolved) && !there) {
+            if (key.need().required(resolved)
+                    && fields.get(key.name()) == null
+                    && fields.get(key.instead()) == null) {
                 String or =
                         key.instead().isEmpty() ? "" : " (or " + Words.quote(key.instead()) + ")";
                 problems.error(
@@ -94,11 +113,8 @@ final class ShapeCheck {
     }
 
     private void both(String label, Node.Fields fields, FormatKey key) {
-        Node.Entry here = fields.entries().get(key.name());
-        // either key of a pair names the other; the one that sorts first speaks for both
-        if (here != null
-                && key.name().compareTo(key.instead()) < 0
-                && fields.get(key.instead()) != null) {
+        Node.Entry here = key.speaksForBoth() ? fields.entries().get(key.name()) : null;
+        if (here != null && fields.get(key.instead()) != null) {
             problems.error(
                     here.keyAt(),
                     label
@@ -119,10 +135,10 @@ final class ShapeCheck {
                 .forEach(
                         (id, entry) -> {
                             if (!Ids.valid(id)) {
-                                report(
-                                        entry.keyAt(),
+                                single(
                                         label,
-                                        () -> Scalars.id(Node.Scalar.text(entry.keyAt(), id)));
+                                        Node.Scalar.text(entry.keyAt(), id),
+                                        new Shape.Value(ScalarType.ID));
                             } else if (table.keys() != Scope.NEW) {
                                 reference(label, entry.keyAt(), id, table.keys());
                             }
@@ -159,12 +175,10 @@ final class ShapeCheck {
                             + ", expected at least "
                             + several.least());
         }
-        Set<String> seen = new HashSet<>();
+        Set<String> seen = several.distinct() && items.size() > 1 ? new HashSet<>() : null;
         for (Node item : items) {
             check(label, item, several.item());
-            if (several.distinct()
-                    && item instanceof Node.Scalar scalar
-                    && !seen.add(scalar.text())) {
+            if (seen != null && item instanceof Node.Scalar scalar && !seen.add(scalar.text())) {
                 problems.error(
                         item.at(), label + ": " + scalar.describe() + " stands in this list twice");
             }
@@ -184,18 +198,17 @@ final class ShapeCheck {
             wrong(label, node, expected(shape));
             return;
         }
-        report(
-                node.at(),
-                label,
-                () -> {
-                    if (shape instanceof Shape.Value value) {
-                        Scalars.check(value.type(), scalar);
-                    } else if (shape instanceof Shape.Choice choice) {
-                        Scalars.choice(choice.words(), scalar);
-                    } else if (shape instanceof Shape.Ref ref) {
-                        reference(label, node.at(), Scalars.id(scalar), ref.scope());
-                    }
-                });
+        try {
+            if (shape instanceof Shape.Value value) {
+                Scalars.check(value.type(), scalar);
+            } else if (shape instanceof Shape.Choice choice) {
+                Scalars.choice(choice.words(), scalar);
+            } else if (shape instanceof Shape.Ref ref) {
+                reference(label, node.at(), Scalars.id(scalar), ref.scope());
+            }
+        } catch (WrongValue e) {
+            problems.error(node.at(), label + ": " + e.text());
+        }
     }
 
     private static String expected(Shape shape) {
@@ -219,18 +232,5 @@ final class ShapeCheck {
                             + "."
                             + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
         }
-    }
-
-    private void report(Origin at, String label, Check check) {
-        try {
-            check.run();
-        } catch (WrongValue e) {
-            problems.error(at, label + ": " + e.text());
-        }
-    }
-
-    /** A check that throws where the value is wrong. */
-    private interface Check {
-        void run() throws WrongValue;
     }
 }

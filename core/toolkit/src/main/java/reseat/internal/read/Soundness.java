@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import reseat.model.Bond;
 import reseat.model.Joint;
-import reseat.model.Origin;
 import reseat.model.Part;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
@@ -31,9 +31,15 @@ final class Soundness {
     /**
      * Runs every check.
      *
-     * @param held parts that some joint entry of the file holds, be the entry itself sound or not
+     * @param named finds the parts that some joint entry of the file holds, be the entry itself
+     *     sound or not
      */
-    void run(Set<String> held) {
+    void run(Supplier<Set<String>> named) {
+        Set<String> held = new HashSet<>();
+        draft.joints.values().forEach(joint -> held.addAll(joint.holds()));
+        if (!held.containsAll(draft.parts.keySet())) {
+            held.addAll(named.get());
+        }
         draft.parts.values().forEach(part -> part(part, held));
         Set<String> cut = new LinkedHashSet<>();
         draft.joints.values().forEach(joint -> cut.addAll(joint.cuts()));
@@ -112,13 +118,12 @@ final class Soundness {
     }
 
     private void seat(Joint joint, Seat seat, String pointer) {
-        Optional<Origin> at = seat.at().map(point -> places.at(pointer + "/seat/x"));
         seat.at()
                 .flatMap(point -> draft.outline.filter(outline -> !outline.contains(point)))
                 .ifPresent(
                         outline ->
                                 problems.error(
-                                        at.orElseThrow(),
+                                        places.at(pointer + "/seat/x"),
                                         "joint "
                                                 + joint.id()
                                                 + ": its seat lies outside the outline of "

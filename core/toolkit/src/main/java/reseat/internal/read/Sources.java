@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import reseat.model.Origin;
 
@@ -32,7 +33,7 @@ final class Sources {
             return Optional.empty();
         }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] content = in.readNBytes(MAX_BYTES + 1);
+            byte[] content = bytes(in, Files.size(file));
             if (content.length > MAX_BYTES) {
                 problems.error(at, "the file is larger than " + MAX_BYTES / (1024 * 1024) + " MiB");
                 return Optional.empty();
@@ -46,5 +47,18 @@ final class Sources {
             problems.error(at, "the file cannot be read: " + e.getMessage());
         }
         return Optional.empty();
+    }
+
+    /** Reads in one go what has the size it says; of pipes and devices, what they give. */
+    private static byte[] bytes(InputStream in, long size) throws IOException {
+        byte[] start = new byte[(int) Math.min(size, MAX_BYTES) + 1];
+        int read = in.readNBytes(start, 0, start.length);
+        if (read < start.length) {
+            return Arrays.copyOf(start, read);
+        }
+        byte[] rest = in.readNBytes(MAX_BYTES + 1 - read);
+        byte[] all = Arrays.copyOf(start, read + rest.length);
+        System.arraycopy(rest, 0, all, read, rest.length);
+        return all;
     }
 }

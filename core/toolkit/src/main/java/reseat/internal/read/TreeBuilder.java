@@ -34,13 +34,14 @@ final class TreeBuilder {
     private static final class Open {
         private final Origin at;
         private final @Nullable Map<String, Node.Entry> keys;
-        private final List<Node> items = new ArrayList<>();
+        private final List<Node> items;
         private @Nullable String key;
         private Origin keyAt;
 
         Open(Origin at, boolean map) {
             this.at = at;
             this.keys = map ? new LinkedHashMap<>() : null;
+            this.items = map ? List.of() : new ArrayList<>();
             this.keyAt = at;
         }
     }

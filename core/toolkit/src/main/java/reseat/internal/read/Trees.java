@@ -24,6 +24,10 @@ final class Trees {
      * @return the tree, or empty if there is none that one could look into
      */
     static Optional<Node> parse(String name, byte[] content, Problems problems) {
+        Node plain = PlainJson.parse(name, content);
+        if (plain != null) {
+            return Optional.of(plain);
+        }
         try {
             String text = decode(name, content);
             TreeBuilder builder = new TreeBuilder(problems);
@@ -95,6 +99,16 @@ final class Trees {
                             content[in.position()] & 0xFF));
         }
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+
+    /** Tells whether a decoded text has what no JSON text should have, or what was no UTF-8. */
+    static boolean strange(String text) {
+        return firstControl(text) >= 0
+                || text.indexOf('\uFEFF') >= 0
+                || text.indexOf('\uFFFD') >= 0
+                || text.indexOf('\n') >= 0
+                || text.indexOf('\r') >= 0
+                || text.indexOf('\t') >= 0;
     }
 
     private static int firstControl(String text) {

@@ -147,7 +147,10 @@ final class YamlEvents {
         if (BOOLS.contains(text)) {
             return Node.ScalarKind.BOOL;
         }
-        return text.length() < 1000 && NUMBER.matcher(text).matches()
+        // most texts are ids and words, and the expression takes its time to say so
+        char first = text.charAt(0);
+        boolean maybe = first <= '9' && first >= '+';
+        return maybe && text.length() < 1000 && NUMBER.matcher(text).matches()
                 ? Node.ScalarKind.NUMBER
                 : Node.ScalarKind.TEXT;
     }

@@ -1,0 +1,297 @@
+package reseat.internal.graph;
+
+import java.util.Arrays;
+
+/**
+ * The needs of all facts of a state: the greatest solution for releases and separations, with the
+ * least one for going inside it. Facts are looked at in the order in which they came within reach
+ * the first time, and again only when something that they rest on has shrunk.
+ */
+final class Fixpoint {
+
+    private final Compiled c;
+    private final Links links;
+    private final Footing at;
+    private final int words;
+    private final long[] all;
+    private final int impossible;
+
+    final long[][] rel;
+    final long[][] sep;
+    final Going going;
+    private final long[][] go;
+
+    /** Rank of each fact: releases, then separations, then goings; and the fact of each rank. */
+    private int[] rank;
+
+    private int[] fact;
+    private boolean ranked;
+    private int reached;
+
+    private final int firstPair;
+    private final int firstPart;
+    private final long[] dirty;
+
+    private final long[] one;
+    private final long[] other;
+    private final long[] beyond;
+    private final long[] was;
+
+    Fixpoint(Compiled c, Links links, Footing at) {
+        this.c = c;
+        this.links = links;
+        this.at = at;
+        impossible = c.nodes + c.parts;
+        words = Bits.words(impossible + 1);
+        all = new long[words];
+        for (int bit = 0; bit <= impossible; bit++) {
+            Bits.set(all, bit);
+        }
+        int pairs = links.pairA.length;
+        rel = new long[c.nodes][words];
+        sep = new long[pairs][words];
+        going = new Going(c, links, at, all, rel, sep);
+        go = going.go;
+        firstPair = c.nodes;
+        firstPart = c.nodes + pairs;
+        int facts = firstPart + c.parts;
+        fact = new int[facts];
+        rank = new int[facts];
+        for (int f = 0; f < facts; f++) {
+            fact[f] = f;
+            rank[f] = f;
+        }
+        dirty = new long[Bits.words(facts)];
+        one = new long[words];
+        other = new long[words];
+        beyond = new long[words];
+        was = new long[words];
+    }
+
+    /** Returns the set of all works, which stands for the needs of what cannot be reached. */
+    long[] all() {
+        return all;
+    }
+
+    /** Solves for the state that the footing stands in. */
+    void solve() {
+        for (int j = 0; j < c.nodes; j++) {
+            Footing.fill(rel[j], all, !at.isReleased(j));
+            if (!at.isReleased(j) && !at.closedNode[j]) {
+                mark(j);
+            }
+        }
+        for (int i = 0; i < sep.length; i++) {
+            boolean near = at.samePlace(links.pairA[i], links.pairB[i]);
+            Footing.fill(sep[i], all, near);
+            if (near) {
+                mark(firstPair + i);
+            }
+        }
+        going.begin();
+        int[] order = ranked ? rank : new int[rank.length];
+        if (!ranked) {
+            Arrays.fill(order, -1);
+            reached = 0;
+        }
+        int k = Bits.next(dirty, 0);
+        while (k >= 0) {
+            Bits.clear(dirty, k);
+            look(fact[k], order);
+            k = Bits.next(dirty, 0);
+        }
+        if (!ranked) {
+            rankBy(order);
+        }
+    }
+
+    private void rankBy(int[] order) {
+        for (int f = 0; f < order.length; f++) {
+            if (order[f] < 0) {
+                order[f] = reached++;
+            }
+            fact[order[f]] = f;
+        }
+        rank = order;
+        ranked = true;
+    }
+
+    private void mark(int f) {
+        Bits.set(dirty, rank[f]);
+    }
+
+    private void look(int f, int[] order) {
+        boolean changed;
+        if (f < firstPair) {
+            changed = release(f);
+        } else if (f < firstPart) {
+            changed = apart(f - firstPair);
+        } else {
+            going.settle(f - firstPart);
+            for (int k = 0; k < going.touchedCount; k++) {
+                wentDown(going.touched[k]);
+            }
+            changed = going.touchedCount > 0;
+        }
+        if (!ranked && changed && order[f] < 0) {
+            order[f] = reached++;
+        }
+    }
+
+    private boolean apart(int i) {
+        if (!goesWithout(i, false, one)) {
+            System.arraycopy(all, 0, one, 0, words);
+        }
+        if (!goesWithout(i, true, other)) {
+            System.arraycopy(all, 0, other, 0, words);
+        }
+        for (int w = 0; w < words; w++) {
+            one[w] &= other[w];
+        }
+        if (!shrink(sep[i], one)) {
+            return false;
+        }
+        for (int j : links.nodesOfPair[i]) {
+            if (!at.isReleased(j) && !at.closedNode[j]) {
+                mark(j);
+            }
+        }
+        for (int p : links.partsOfPair[i]) {
+            if (!at.pinned[p]) {
+                going.lose(p, was, sep[i]);
+                mark(firstPart + p);
+            }
+        }
+        return true;
+    }
+
+    /** Collects what one of a pair needs to go without the other; false if it never can. */
+    boolean goesWithout(int pair, boolean second, long[] needs) {
+        int mover = second ? links.pairB[pair] : links.pairA[pair];
+        int stays = second ? links.pairA[pair] : links.pairB[pair];
+        boolean covered = second ? links.firstOnSecond[pair] : links.secondOnFirst[pair];
+        if (at.pinned[mover] || mover == stays || covered || Bits.get(go[mover], impossible)) {
+            return false;
+        }
+        System.arraycopy(go[mover], 0, needs, 0, words);
+        Bits.set(needs, c.nodes + mover);
+        for (int j : links.pairRigid[pair]) {
+            if (!at.isReleased(j)) {
+                Bits.addAll(needs, rel[j]);
+            }
+        }
+        if (at.component[mover] == at.component[stays]) {
+            companionsGoWithout(links.companions(pair, second), needs);
+        }
+        return !Bits.get(needs, impossible);
+    }
+
+    /**
+     * What goes along with a part must not be held by what stays: each rigid joint of the mover is
+     * released, or the parts beyond go along and their own joints to the one that stays are. Looks
+     * one joint far.
+     */
+    private void companionsGoWithout(int[][] companions, long[] needs) {
+        for (int[] row : companions) {
+            int j = row[0];
+            if (!at.together[j]) {
+                continue;
+            }
+            Arrays.fill(beyond, 0);
+            int parts = 2 + row[1];
+            for (int k = 2; k < parts; k++) {
+                Bits.addAll(beyond, go[row[k]]);
+            }
+            for (int k = parts; k < row.length; k++) {
+                if (!at.isReleased(row[k])) {
+                    Bits.addAll(beyond, rel[row[k]]);
+                }
+            }
+            Going.addEither(needs, rel[j], beyond);
+        }
+    }
+
+    private boolean release(int j) {
+        Arrays.fill(one, 0);
+        beforeRelease(j, one);
+        if (Bits.get(one, impossible)) {
+            return false;
+        }
+        Bits.set(one, j);
+        if (!shrink(rel[j], one)) {
+            return false;
+        }
+        for (int needer : links.needers[j]) {
+            if (!at.isReleased(needer) && !at.closedNode[needer]) {
+                mark(needer);
+            }
+        }
+        if (c.slack[j]) {
+            return true;
+        }
+        for (int p : c.holds[j]) {
+            if (!at.pinned[p]) {
+                going.lose(p, was, rel[j]);
+                mark(firstPart + p);
+            }
+            for (int i : links.pairsOf[p]) {
+                int x = links.pairA[i] == p ? links.pairB[i] : links.pairA[i];
+                if (at.samePlace(x, p)
+                        && (at.component[x] == at.component[p] || Links.contains(c.holds[j], x))) {
+                    mark(firstPair + i);
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Adds what must be done before a node can be released. */
+    void beforeRelease(int j, long[] needs) {
+        for (int i : links.nodePairs[j]) {
+            Bits.addAll(needs, sep[i]);
+        }
+        for (long open = c.needs[j] & ~at.cut; open != 0; open &= open - 1) {
+            System.arraycopy(all, 0, other, 0, words);
+            for (int isolator : links.isolators[Long.numberOfTrailingZeros(open)]) {
+                for (int w = 0; w < words; w++) {
+                    other[w] &= rel[isolator][w];
+                }
+            }
+            Bits.addAll(needs, other);
+        }
+    }
+
+    private void wentDown(int p) {
+        markPairs(p);
+        for (int x : links.neighbours[p]) {
+            if (at.component[x] == at.component[p]) {
+                for (int i : links.pairsOf[x]) {
+                    int a = links.pairA[i];
+                    int b = links.pairB[i];
+                    if (at.component[a] == at.component[b] && at.samePlace(a, b)) {
+                        mark(firstPair + i);
+                    }
+                }
+            }
+        }
+    }
+
+    private void markPairs(int p) {
+        for (int i : links.pairsOf[p]) {
+            if (at.samePlace(links.pairA[i], links.pairB[i])) {
+                mark(firstPair + i);
+            }
+        }
+    }
+
+    private boolean shrink(long[] set, long[] needs) {
+        boolean changed = false;
+        for (int w = 0; w < words; w++) {
+            long now = set[w] & needs[w];
+            was[w] = set[w];
+            changed |= now != set[w];
+            set[w] = now;
+        }
+        return changed;
+    }
+}
