@@ -30,7 +30,7 @@ class SessionTest {
     private static final Bench BENCH =
             new Bench(
                     Path.of("../../samples"),
-                    new Plugins(List.of(), List.of()),
+                    Plugins.bundled(),
                     FastenerTables.standard(),
                     Screen.NONE);
     private static Session session;
