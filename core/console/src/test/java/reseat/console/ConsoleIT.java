@@ -42,7 +42,9 @@ class ConsoleIT {
                         "RESEAT_HOME",
                         home.toString(),
                         "HOME",
-                        home.toString()));
+                        home.toString(),
+                        "RESEAT_CACHE",
+                        ""));
     }
 
     private Pty console() throws IOException {
