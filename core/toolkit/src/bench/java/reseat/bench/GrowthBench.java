@@ -165,7 +165,7 @@ public final class GrowthBench {
     /** Three panels over the number of parts: time to the wanted gap, gap at the limit, memory. */
     private static final class Picture {
         private static final int WIDTH = 960;
-        private static final int HEIGHT = 400;
+        private static final int HEIGHT = 352;
         private static final int PANEL = 250;
         private static final int TOP = 92;
         private static final int PLOT = 220;
@@ -193,7 +193,7 @@ public final class GrowthBench {
             legend(56, SINGLE, "one target, 2 s");
             legend(206, FULL, "full teardown, 10 s");
             line("<text x=\"380\" y=\"52\">thick: middle of the runs, thin: worst of the runs</text>");
-            panel(56, "processor time to a gap of 2 % (s)", new double[] {0.01, 0.1, 1, 10}, true, Double.NaN,
+            panel(56, "s of processor to 2 % (top: not reached)", new double[] {0.01, 0.1, 1, 10}, true, Double.NaN,
                     row -> Double.isNaN(row.wantedMs()) ? 20 : Math.max(0.01, row.wantedMs() / 1000));
             panel(376, "gap when the time is up (%)", new double[] {0, 1, 2, 3, 4, 5}, false, 2,
                     row -> 100 * row.gap());

@@ -43,22 +43,18 @@ final class Search {
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
         Draft draft = new Draft(task, judge, limits);
         // some plan soon, for those who give little time or stop the search
-        better(draft.run(DRAFT_WIDTH));
-        if (best == null || !task.isLarge()) {
+        if (task.isLarge()) {
+            better(draft.run(DRAFT_WIDTH));
+        }
+        if (best == null) {
             widen(beam, start, 1);
         }
         judge.judge(start, 0);
         long[] needs = judge.needs(start);
         long setups = judge.setups(start, needs, judge.thorough());
         long bound = Math.max(start.rest, judge.withoutSetups(start, needs) + setups);
-        if (best != null && cost() > bound) {
-            better(draft.improve(best, DRAFT_WIDTH, bound, DRAFT_SHARE));
-            better(draft.reorder(best, ORDER_WIDTH));
-        }
-        if (best != null && cost() > bound && !task.need.teardown()) {
-            CaseTree cases = new CaseTree(task, judge, limits, best);
-            bound = Math.max(bound, cases.run(setups, task.isLarge() ? CASES_SHARE : DRAFT_SHARE));
-            better(draft.reorder(cases.best(), ORDER_WIDTH));
+        if (task.isLarge()) {
+            bound = tellApart(draft, setups, bound, CASES_SHARE);
         }
         // where routes part, cases find more than a wide beam does; a full teardown has one route
         double share = task.need.teardown() ? 0.8 : 0.3;
@@ -67,6 +63,9 @@ final class Search {
                 width <= widest && cost() > bound && limits.used() < share;
                 width *= WIDER) {
             widen(beam, start, width);
+        }
+        if (!task.isLarge()) {
+            bound = tellApart(draft, setups, bound, share + DRAFT_SHARE);
         }
         if (cost() > bound) {
             Cases cases = new Cases(task, judge, limits);
@@ -81,6 +80,21 @@ final class Search {
             ended = Ended.MEMORY;
         }
         return new Outcome(best, bound, ended);
+    }
+
+    /** Betters plan and bound by drafts and by a tree of cases; returns the bound. */
+    private long tellApart(Draft draft, long setups, long known, double share) {
+        long bound = known;
+        if (best != null && cost() > bound) {
+            better(draft.improve(best, DRAFT_WIDTH, bound, DRAFT_SHARE));
+            better(draft.reorder(best, ORDER_WIDTH));
+        }
+        if (best != null && cost() > bound && !task.need.teardown()) {
+            CaseTree cases = new CaseTree(task, judge, limits, best);
+            bound = Math.max(bound, cases.run(setups, share));
+            better(draft.reorder(cases.best(), ORDER_WIDTH));
+        }
+        return bound;
     }
 
     private void widen(Beam beam, Node start, int width) {
