@@ -44,13 +44,13 @@ final class JsBench {
                                                 args -> call(bench, name, methods, args)));
     }
 
-    private static @Nullable Object call(
-            Bench bench, String name, List<Method> methods, Value[] given) {
+    /** Calls the method that takes these values; what comes back is as JavaScript may see it. */
+    static @Nullable Object call(Object bench, String name, List<Method> methods, Value[] given) {
         Object[] values = Arrays.stream(given).map(JsValues::of).toArray();
         for (Method method : methods) {
             Object[] args = fitted(method, values);
             if (args != null) {
-                return invoke(bench, method, args);
+                return JsFace.of(invoke(bench, method, args));
             }
         }
         throw new BenchException(
@@ -61,7 +61,7 @@ final class JsBench {
                                 .collect(Collectors.joining("; ")));
     }
 
-    private static @Nullable Object invoke(Bench bench, Method method, Object[] args) {
+    private static @Nullable Object invoke(Object bench, Method method, Object[] args) {
         try {
             return method.invoke(bench, args);
         } catch (InvocationTargetException e) {

@@ -26,6 +26,9 @@ final class JsValues {
         if (value.isHostObject()) {
             return value.asHostObject();
         }
+        if (value.isProxyObject() && value.asProxyObject() instanceof JsFace face) {
+            return face.held();
+        }
         if (value.isString()) {
             return value.asString();
         }
