@@ -71,7 +71,8 @@ final class JsBench {
             if (e.getCause() instanceof Error error) {
                 throw error;
             }
-            throw new BenchException(String.valueOf(e.getCause()), e);
+            Throwable cause = e.getCause();
+            throw new BenchException(String.valueOf(cause == null ? e : cause.getMessage()), e);
         } catch (IllegalAccessException e) {
             throw new IllegalStateException(e);
         }

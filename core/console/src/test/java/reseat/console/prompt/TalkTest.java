@@ -74,6 +74,21 @@ class TalkTest {
     }
 
     @Test
+    void aStockOfAPluginIsThereInBothLanguages() throws IOException {
+        Said said =
+                say(
+                        "let s = stock('csv', {file: 'stock/voorraad.csv',"
+                                + " mapping: 'stock/voorraad-columns.yaml'})",
+                        "s.items().length",
+                        "java",
+                        "s.items().size()");
+
+        assertEquals("", said.err());
+        List<String> lines = said.out().lines().toList();
+        assertEquals(lines.get(1).substring(5), lines.get(2).substring(5));
+    }
+
+    @Test
     void aNameOfTheUserWinsOverAWord() throws IOException {
         Said said = say("let names = 5", "names");
 
