@@ -105,7 +105,8 @@ class ConsoleIT {
                 pty.type("kept + 1\r");
                 pty.await(" = 42");
             }
-            pty.type("\u0004");
+            pty.await("java ┆");
+            pty.press(Pty.CTRL_D);
             assertEquals(0, pty.exitCode());
         }
     }
