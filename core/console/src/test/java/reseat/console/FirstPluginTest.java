@@ -41,7 +41,10 @@ class FirstPluginTest {
         String ci = Files.readString(Path.of("../../.ci/run")).replaceAll("\\\\\\n\\s*", "");
         String publish =
                 Files.readAllLines(PAGE).stream()
-                        .filter(line -> line.startsWith("mvn -q -DskipTests -Dmaven.install.skip deploy"))
+                        .filter(
+                                line ->
+                                        line.startsWith(
+                                                "mvn -q -DskipTests -Dmaven.install.skip deploy"))
                         .collect(Collectors.joining());
 
         assertTrue(ci.contains(publish), publish);

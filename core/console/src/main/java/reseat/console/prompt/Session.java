@@ -267,7 +267,8 @@ final class Session implements AutoCloseable {
     @Override
     public void close() {
         worker.shutdownNow();
-        // not interrupted: a compiler that is being warmed would complain about files it cannot read
+        // not interrupted: a compiler that is being warmed would complain about files it cannot
+        // read
         helpers.shutdown();
         for (Language language : languages.values()) {
             if (running == null && isWarm(language.tongue())) {

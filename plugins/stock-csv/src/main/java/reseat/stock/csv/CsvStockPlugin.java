@@ -3,7 +3,6 @@ package reseat.stock.csv;
 import java.util.List;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
-import reseat.spi.ToolkitVersion;
 import reseat.stock.StockSource;
 
 /** Adds spreadsheets to the sorts of stock. */
@@ -14,7 +13,7 @@ public final class CsvStockPlugin implements Plugin {
 
     @Override
     public PluginInfo info() {
-        return new PluginInfo("stock-csv", ToolkitVersion.current(), "Stock in a spreadsheet");
+        return PluginInfo.of(CsvStockPlugin.class);
     }
 
     @Override

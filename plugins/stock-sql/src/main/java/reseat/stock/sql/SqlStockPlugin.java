@@ -3,7 +3,6 @@ package reseat.stock.sql;
 import java.util.List;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
-import reseat.spi.ToolkitVersion;
 import reseat.stock.StockSource;
 
 /** Adds databases to the sorts of stock. */
@@ -14,7 +13,7 @@ public final class SqlStockPlugin implements Plugin {
 
     @Override
     public PluginInfo info() {
-        return new PluginInfo("stock-sql", ToolkitVersion.current(), "Stock in a database");
+        return PluginInfo.of(SqlStockPlugin.class);
     }
 
     @Override
