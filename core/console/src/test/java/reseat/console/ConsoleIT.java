@@ -42,7 +42,9 @@ class ConsoleIT {
                         "RESEAT_HOME",
                         home.toString(),
                         "HOME",
-                        home.toString()));
+                        home.toString(),
+                        "RESEAT_CACHE",
+                        ""));
     }
 
     private Pty console() throws IOException {
@@ -103,7 +105,8 @@ class ConsoleIT {
                 pty.type("kept + 1\r");
                 pty.await(" = 42");
             }
-            pty.type("\u0004");
+            pty.await("java ┆");
+            pty.press(Pty.CTRL_D);
             assertEquals(0, pty.exitCode());
         }
     }

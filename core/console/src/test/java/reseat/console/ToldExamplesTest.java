@@ -84,7 +84,14 @@ class ToldExamplesTest {
                     .forEach(examples::add);
         }
         return examples.stream()
+                .filter(example -> !waitsForAPerson(example))
                 .map(example -> DynamicTest.dynamicTest(example.toString(), () -> run(example)));
+    }
+
+    /** ConsoleIT sits at the prompt instead. */
+    private static boolean waitsForAPerson(ToldExamples example) {
+        List<String> words = example.words();
+        return words.get(0).equals("console") && !words.contains("-e");
     }
 
     private static void run(ToldExamples example) throws IOException {
@@ -103,6 +110,9 @@ class ToldExamplesTest {
     private static String here(ToldExamples example, String word) throws IOException {
         if (word.endsWith(".yaml") && makes(example)) {
             return folder.resolve(word).toString();
+        }
+        if (example.words().get(0).equals("console")) {
+            return word.replace("samples/", ROOT.resolve("samples") + "/");
         }
         if (word.startsWith("samples/") || word.matches("scripts(/.*)?")) {
             return ROOT.resolve(word).toString();
@@ -165,7 +175,11 @@ class ToldExamplesTest {
     private static List<Path> pages() throws IOException {
         List<Path> pages = new ArrayList<>(List.of(ROOT.resolve("README.md")));
         try (Stream<Path> docs = Files.list(ROOT.resolve("core/docs"))) {
-            docs.filter(page -> page.toString().endsWith(".md")).sorted().forEach(pages::add);
+            docs.filter(page -> page.toString().endsWith(".md"))
+                    // FirstScriptIT follows that one, whose commands need what was saved before
+                    .filter(page -> !page.endsWith("first-script.md"))
+                    .sorted()
+                    .forEach(pages::add);
         }
         return pages;
     }
