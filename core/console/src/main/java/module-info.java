@@ -8,8 +8,11 @@ module reseat.console {
     requires static jdk.jshell;
     requires org.jline.reader;
     requires org.jline.terminal;
-    requires org.graalvm.js;
-    requires org.graalvm.polyglot;
+    // looking through the engine's jars takes longer than all else at a start, so they lie apart
+    // and
+    // are there for the console and for processes that run scripts alone
+    requires static org.graalvm.js;
+    requires static org.graalvm.polyglot;
     requires reseat.toolkit;
 
     // picocli fills the fields of our commands, and of nothing else

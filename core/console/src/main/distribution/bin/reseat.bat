@@ -24,9 +24,19 @@ if %MAJOR% LSS 17 (
     exit /b 3
 )
 
-set "ENGINE="
-if %MAJOR% GEQ 24 set "ENGINE=--enable-native-access=org.graalvm.truffle,org.jline.nativ --sun-misc-unsafe-memory-access=allow"
-"%JAVA%" -XX:+UseSerialGC -Dfile.encoding=UTF-8 -Djdk.console=java.base %ENGINE% "-Dreseat.home=%HOME_DIR%" %RESEAT_JAVA_OPTS% ^
-    --module-path "%HOME_DIR%\lib" --add-modules ALL-MODULE-PATH,java.se,jdk.jshell,jdk.unsupported,jdk.zipfs ^
+rem The JavaScript engine lies apart and is for the console alone; see the launcher for POSIX shells.
+set "LIB=%HOME_DIR%\lib"
+set "WANTED=java.se,jdk.jshell,jdk.unsupported,jdk.zipfs"
+set "NATIVE=org.jline.nativ"
+if not "%~1"=="console" goto :found
+if not exist "%HOME_DIR%\lib\js" goto :found
+set "LIB=%HOME_DIR%\lib;%HOME_DIR%\lib\js"
+set "WANTED=%WANTED%,org.graalvm.js"
+set "NATIVE=org.graalvm.truffle,%NATIVE%"
+:found
+set "ALLOWED="
+if %MAJOR% GEQ 24 set "ALLOWED=--enable-native-access=%NATIVE% --sun-misc-unsafe-memory-access=allow"
+"%JAVA%" -XX:+UseSerialGC -Dfile.encoding=UTF-8 -Djdk.console=java.base %ALLOWED% "-Dreseat.home=%HOME_DIR%" %RESEAT_JAVA_OPTS% ^
+    --module-path "%LIB%" --add-modules ALL-MODULE-PATH,%WANTED% ^
     --module reseat.console/reseat.console.Main %*
 exit /b %ERRORLEVEL%

@@ -12,6 +12,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.BadInput;
 import reseat.console.load.PluginFailed;
+import reseat.console.script.JsEngine;
 import reseat.model.BadInputException;
 
 /** Says what went wrong in words, and with which exit code it ends. */
@@ -57,6 +58,9 @@ final class Failures {
         } else if (cause instanceof BadInputException problems) {
             err.println(problems.getMessage());
             code = BAD_INPUT;
+        } else if (cause instanceof JsEngine.Missing missing) {
+            err.println(missing.getMessage());
+            code = FAILED_INSIDE;
         } else if (cause instanceof PluginFailed pluginFailed) {
             err.println(pluginFailed.getMessage());
             code = FAILED_INSIDE;

@@ -40,7 +40,7 @@ public final class Main {
     static int run(PrintWriter out, PrintWriter err, boolean trace, String... args) {
         Failures failures = new Failures(trace);
         try {
-            CommandLine command = new CommandLine(new ReseatCommand());
+            CommandLine command = ReseatCommand.understanding(args);
             command.setOut(out);
             command.setErr(err);
             command.setUsageHelpAutoWidth(true);

@@ -139,6 +139,88 @@ class LauncherIT {
     }
 
     @Test
+    void theScriptEngineIsThereForTheConsoleAlone() throws IOException {
+        Map<String, String> env =
+                Map.of(
+                        "JAVA_HOME",
+                        OUR_JAVA.get("JAVA_HOME"),
+                        "RESEAT_JAVA_OPTS",
+                        "--show-module-resolution");
+
+        Ran other = run(copy.resolve("bin/reseat"), env, "--version");
+        Ran console = run(copy.resolve("bin/reseat"), env, "console", "-e", "6 * 7");
+
+        assertEquals(List.of(), engine(other).toList());
+        assertTrue(console.out().contains("root org.graalvm.js "), console.out());
+        assertTrue(console.out().contains("42"), console.out());
+        assertEquals("", console.err());
+        assertEquals(
+                List.of(), engine(console).filter(line -> line.endsWith(" automatic")).toList());
+        try (Stream<Path> files = Files.list(copy.resolve("lib"))) {
+            assertEquals(
+                    List.of(),
+                    files.filter(file -> file.toString().matches(".*(js-lang|truffle|polyglot).*"))
+                            .toList());
+        }
+    }
+
+    private static Stream<String> engine(Ran ran) {
+        return ran.out().lines().filter(line -> line.matches(".*(graalvm|truffle).*"));
+    }
+
+    @Test
+    void scriptsFindTheEngineInAProcessOfTheirOwn() throws IOException {
+        String script = Path.of("../../scripts/torque-table").toAbsolutePath().toString();
+        String device = Path.of("../../samples/quill/quill.yaml").toAbsolutePath().toString();
+
+        Ran checked =
+                run(copy.resolve("bin/reseat"), OUR_JAVA, "check", device, "--scripts", script);
+        Ran ran = run(copy.resolve("bin/reseat"), OUR_JAVA, "script", "run", script, device);
+
+        assertEquals("", checked.err());
+        assertTrue(checked.code() <= 1, checked.out());
+        assertEquals("", ran.err());
+        assertTrue(ran.out().contains("1 of 1 scripts ran"), ran.out());
+    }
+
+    @Test
+    void saysOnceThatTheScriptEngineIsMissing() throws IOException {
+        Path apart = copy.resolve("lib/js");
+        try (Stream<Path> files = Files.list(apart)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                Files.delete(file);
+            }
+        }
+        Files.delete(apart);
+        String told =
+                "JavaScript cannot run: the engine is missing, which belongs in "
+                        + copy.toRealPath().resolve("lib/js")
+                        + "; unpack Reseat anew\n";
+        String scripts = Path.of("../../scripts").toAbsolutePath().toString();
+        String device = Path.of("../../samples/quill/quill.yaml").toAbsolutePath().toString();
+
+        Ran checked =
+                run(copy.resolve("bin/reseat"), OUR_JAVA, "check", device, "--scripts", scripts);
+        Ran ran = run(copy.resolve("bin/reseat"), OUR_JAVA, "script", "run", scripts, device);
+        Ran typed = run(copy.resolve("bin/reseat"), OUR_JAVA, "console", "-e", "1");
+        Ran java =
+                run(
+                        copy.resolve("bin/reseat"),
+                        OUR_JAVA,
+                        "console",
+                        "--lang",
+                        "java",
+                        "-e",
+                        "6 * 7");
+
+        assertEquals(new Ran(3, "", "reseat: " + told), checked);
+        assertEquals(new Ran(3, "", "reseat: " + told), ran);
+        assertEquals(2, typed.code());
+        assertTrue(typed.err().contains(told), typed.err());
+        assertTrue(java.out().contains("42"), java.out() + java.err());
+    }
+
+    @Test
     void bundlesEveryPlugin() throws IOException {
         Set<String> lib;
         try (Stream<Path> files = Files.list(copy.resolve("lib"))) {
@@ -189,6 +271,19 @@ class LauncherIT {
                                         line.contains(" reseat.console.Main ")
                                                 && line.contains("shared objects file")),
                 "not from " + archive);
+    }
+
+    @Test
+    void theConsoleHasAnArchiveOfItsOwnModulePath() throws IOException {
+        Path cache = folder.resolve("cache");
+        Map<String, String> env = with("RESEAT_CACHE", cache);
+
+        Ran first = run(copy.resolve("bin/reseat"), env, "console", "-e", "6 * 7");
+        Ran second = run(copy.resolve("bin/reseat"), env, "console", "-e", "6 * 7");
+
+        assertEquals(first, second);
+        assertEquals("", second.err());
+        assertTrue(archive(cache).endsWith("console-js.jsa"));
     }
 
     @Test

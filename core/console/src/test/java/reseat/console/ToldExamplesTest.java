@@ -16,7 +16,6 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 import reseat.console.command.ReseatCommand;
 
 /** What our helps and pages tell people to type works as it stands. */
@@ -164,7 +163,7 @@ class ToldExamplesTest {
 
     private static Map<String, String> helps() {
         Map<String, String> helps = new TreeMap<>();
-        for (String name : new CommandLine(new ReseatCommand()).getSubcommands().keySet()) {
+        for (String name : ReseatCommand.understanding().getSubcommands().keySet()) {
             Ran ran = Ran.reseat(name, "--help");
             assertEquals(0, ran.code(), ran.err());
             helps.put(name, ran.out());

@@ -1,12 +1,16 @@
 package reseat.console.command;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
-/** The command {@code reseat} itself. A new command is one class here and one line below. */
+/** The command {@code reseat} itself. A new command is one class here and its line below. */
 @Command(
         name = "reseat",
         description = "Take portable electronics apart and put them back, in a known order.",
@@ -22,35 +26,63 @@ import picocli.CommandLine.Spec;
             "1:findings at or above the threshold",
             "2:wrong usage or bad input",
             "3:failed inside"
-        },
-        subcommands = {
-            PlanCommand.class,
-            WhyCommand.class,
-            GraphCommand.class,
-            CompareCommand.class,
-            JudgeCommand.class,
-            FactsCommand.class,
-            ProofreadCommand.class,
-            AssessCommand.class,
-            SchemaCommand.class,
-            CheckCommand.class,
-            ChecksCommand.class,
-            TorqueCommand.class,
-            DriverCommand.class,
-            SwapCommand.class,
-            TraysCommand.class,
-            CutCommand.class,
-            NewCommand.class,
-            PluginsCommand.class,
-            ConsoleCommand.class,
-            StockCommand.class,
-            TodayCommand.class,
-            ScriptCommand.class,
-            CompletionCommand.class
         })
 public final class ReseatCommand implements Runnable {
 
+    private static final Set<String> VERSION = Set.of("--version", "-V");
+
+    private static final List<Class<?>> COMMANDS =
+            List.of(
+                    PlanCommand.class,
+                    WhyCommand.class,
+                    GraphCommand.class,
+                    CompareCommand.class,
+                    JudgeCommand.class,
+                    FactsCommand.class,
+                    ProofreadCommand.class,
+                    AssessCommand.class,
+                    SchemaCommand.class,
+                    CheckCommand.class,
+                    ChecksCommand.class,
+                    TorqueCommand.class,
+                    DriverCommand.class,
+                    SwapCommand.class,
+                    TraysCommand.class,
+                    CutCommand.class,
+                    NewCommand.class,
+                    PluginsCommand.class,
+                    ConsoleCommand.class,
+                    StockCommand.class,
+                    TodayCommand.class,
+                    ScriptCommand.class,
+                    CompletionCommand.class);
+
     @Spec private CommandSpec spec;
+
+    /**
+     * Returns the command line that understands some words. Making all commands takes longer than
+     * all else at a start, so where the first word is the name of one, that is the only one made.
+     *
+     * @param words what follows {@code reseat}
+     */
+    public static CommandLine understanding(String... words) {
+        List<Class<?>> named =
+                COMMANDS.stream()
+                        .filter(type -> words.length > 0 && words[0].equals(name(type)))
+                        // writes down what all commands take
+                        .filter(type -> type != CompletionCommand.class)
+                        .toList();
+        boolean asked = words.length == 1 && VERSION.contains(words[0]);
+        CommandLine line = new CommandLine(new ReseatCommand());
+        if (!asked) {
+            (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
+        }
+        return line;
+    }
+
+    private static String name(Class<?> type) {
+        return Objects.requireNonNull(type.getAnnotation(Command.class)).name();
+    }
 
     @Override
     public void run() {

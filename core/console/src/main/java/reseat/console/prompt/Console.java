@@ -15,6 +15,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import reseat.console.load.OurPlugins;
 import reseat.console.prompt.Talk.Taken;
+import reseat.console.script.JsEngine;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
 import reseat.script.Bench;
@@ -71,13 +72,19 @@ final class Console implements AutoCloseable {
     private Session newSession() {
         List<Function<Supplier<String>, Language>> makers = new ArrayList<>();
         for (Tongue tongue : order) {
-            makers.add(
-                    names ->
-                            tongue == Tongue.JS
-                                    ? new JsLanguage(this::bench, names, prints)
-                                    : new JavaLanguage(this::bench, names, prints));
+            makers.add(names -> language(tongue, names));
         }
         return new Session(makers);
+    }
+
+    private Language language(Tongue tongue, Supplier<String> names) {
+        if (tongue == Tongue.JAVA) {
+            return new JavaLanguage(this::bench, names, prints);
+        }
+        // the class cannot even be loaded where there is no engine
+        return JsEngine.isHere()
+                ? new JsLanguage(this::bench, names, prints)
+                : new NoLanguage(tongue, JsEngine.missing());
     }
 
     Session session() {

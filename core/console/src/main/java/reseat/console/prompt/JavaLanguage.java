@@ -20,6 +20,7 @@ import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.VarSnippet;
 import org.jspecify.annotations.Nullable;
+import reseat.console.script.JsEngine;
 import reseat.script.Bench;
 
 /** Java, run in this process by the shell that every Java brings along. */
@@ -93,7 +94,7 @@ final class JavaLanguage implements Language {
     }
 
     private static String[] compilerOptions() {
-        String path = System.getProperty("jdk.module.path", "");
+        String path = JsEngine.pathWithout();
         return path.isEmpty()
                 ? new String[] {"-classpath", System.getProperty("java.class.path", "")}
                 : new String[] {

@@ -38,8 +38,15 @@ public final class ScriptChecks implements AutoCloseable {
         this.rows = List.copyOf(rows);
     }
 
-    /** Returns a script as a check; whether it may run is the caller's to know. */
+    /**
+     * Returns a script as a check; whether it may run is the caller's to know.
+     *
+     * @throws JsEngine.Missing if there is no engine for it: told once here, not by each script
+     */
     public Check check(ScriptFile script) {
+        if (script.language() == ScriptFile.Language.JAVASCRIPT) {
+            JsEngine.pathWith();
+        }
         return new OfScript(script);
     }
 

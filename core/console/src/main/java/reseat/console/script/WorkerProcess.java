@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -20,8 +19,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import reseat.check.CheckInput;
 import reseat.script.ScriptFile;
 
@@ -76,6 +73,7 @@ final class WorkerProcess implements AutoCloseable {
      * Starts a worker; {@link #load} waits for it.
      *
      * @param folder where devices and scripts are laid for it
+     * @throws JsEngine.Missing if it is for JavaScript and there is no engine
      */
     static WorkerProcess start(ScriptFile.Language language, ScriptLimits limits, Path folder)
             throws IOException {
@@ -125,21 +123,15 @@ final class WorkerProcess implements AutoCloseable {
         words.add("-Dfile.encoding=UTF-8");
         // what the engine unpacks for itself goes the way of the folder
         words.add("-Dpolyglot.engine.userResourceCache=" + folder);
-        if (Runtime.version().feature() >= 24) {
+        boolean js = language == ScriptFile.Language.JAVASCRIPT;
+        if (js && Runtime.version().feature() >= 24) {
             words.add("--enable-native-access=org.graalvm.truffle");
             words.add("--sun-misc-unsafe-memory-access=allow");
         }
         words.add("--module-path");
-        words.add(
-                Arrays.stream(
-                                System.getProperty("jdk.module.path", "")
-                                        .split(Pattern.quote(File.pathSeparator), -1))
-                        .map(entry -> Path.of(entry).toAbsolutePath().toString())
-                        .collect(Collectors.joining(File.pathSeparator)));
-        if (language == ScriptFile.Language.JAVA) {
-            words.add("--add-modules");
-            words.add("java.se,jdk.jshell");
-        }
+        words.add(js ? JsEngine.pathWith() : JsEngine.pathWithout());
+        words.add("--add-modules");
+        words.add(js ? JsEngine.MODULE : "java.se,jdk.jshell");
         words.add("--module");
         words.add(Worker.class.getModule().getName() + "/" + Worker.class.getName());
         return words;
