@@ -1,17 +1,21 @@
 package reseat.spi;
 
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Fills in a text with gaps. {@code ${name}} stands for a value. A line that ends in {@code #?
- * name=value} is kept, without that, only where the value is so; {@code #? name!=value} where it is
- * not; several conditions must all hold.
+ * Fills in a text with gaps. {@code ${name}} stands for a value. {@code ${seats name margin}}
+ * stands for as many {@linkplain #seatsAround seats} as the value says, in an outline of the values
+ * {@code width} and {@code height}. A line that ends in {@code #? name=value} is kept, without
+ * that, only where the value is so; {@code #? name!=value} where it is not; several conditions must
+ * all hold.
  */
 public final class TemplateText {
 
     private static final Pattern GAP = Pattern.compile("\\$\\{([a-z0-9-]+)}");
+    private static final Pattern SEATS = Pattern.compile("\\$\\{seats ([a-z0-9-]+) ([0-9]{1,3})}");
     private static final Pattern CONDITION =
             Pattern.compile("\\s*#\\? ([a-z0-9-]+)(!?)=([^\\s#]*)\\s*$");
 
@@ -37,6 +41,7 @@ public final class TemplateText {
                 condition = CONDITION.matcher(rest);
             }
             if (kept) {
+                rest = SEATS.matcher(rest).replaceAll(gap -> seats(values, gap));
                 filled.append(
                                 GAP.matcher(rest)
                                         .replaceAll(
@@ -84,6 +89,22 @@ public final class TemplateText {
                     .append('}');
         }
         return seats.append('}').toString();
+    }
+
+    private static String seats(Map<String, String> values, MatchResult gap) {
+        return seatsAround(
+                number(values, gap.group(1)),
+                number(values, "width"),
+                number(values, "height"),
+                Integer.parseInt(gap.group(2)));
+    }
+
+    private static int number(Map<String, String> values, String name) {
+        String value = value(values, name);
+        if (!value.matches("[0-9]{1,6}")) {
+            throw new IllegalArgumentException(name + " must be a whole number, not " + value);
+        }
+        return Integer.parseInt(value);
     }
 
     private static String value(Map<String, String> values, String name) {

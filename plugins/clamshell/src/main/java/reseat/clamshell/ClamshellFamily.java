@@ -27,7 +27,7 @@ final class ClamshellFamily implements DeviceFamily {
 
     @Override
     public List<DeviceTemplate> templates() {
-        return List.of(new ClamshellTemplate());
+        return List.of(ClamshellTemplate.make());
     }
 
     static InputStream open(String name) throws IOException {

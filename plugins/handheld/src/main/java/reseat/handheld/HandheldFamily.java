@@ -27,7 +27,7 @@ final class HandheldFamily implements DeviceFamily {
 
     @Override
     public List<DeviceTemplate> templates() {
-        return List.of(new HandheldTemplate());
+        return List.of(HandheldTemplate.make());
     }
 
     static InputStream open(String name) throws IOException {

@@ -27,7 +27,7 @@ final class SlateFamily implements DeviceFamily {
 
     @Override
     public List<DeviceTemplate> templates() {
-        return List.of(new SlateTemplate());
+        return List.of(SlateTemplate.make());
     }
 
     static InputStream open(String name) throws IOException {
