@@ -63,6 +63,13 @@ public final class CheckBench {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         int count = Integer.parseInt(args[0]);
         List<Device> devices = generated(count, Path.of(args[1]));
+        if (args.length > 2 && args[2].startsWith("write=")) {
+            Path folder = Files.createDirectories(Path.of(args[2].substring("write=".length())));
+            for (int i = 0; i < count; i++) {
+                Files.writeString(folder.resolve("d" + i + ".json"), ResolvedJson.write(devices.get(i)));
+            }
+            return;
+        }
         for (String form : args.length > 2 ? List.of(args[2]) : List.of("json", "yaml")) {
             Path folder = Files.createTempDirectory("reseat-bench");
             try {
