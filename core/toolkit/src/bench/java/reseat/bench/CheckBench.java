@@ -217,7 +217,8 @@ public final class CheckBench {
         try (URLClassLoader loader = new URLClassLoader(new URL[] {testkit.toUri().toURL()})) {
             Class<?> shape = loader.loadClass("reseat.testkit.DeviceShape");
             // the notebook with 100 joints and 30 parts
-            Object hundred = shape.getConstructors()[0].newInstance(30, 100, 1.2, 5, 3, 0.1, 0.1, 1, 3.0);
+            Object notebook = shape.getField("NOTEBOOK").get(null);
+            Object hundred = shape.getMethod("sized", int.class, int.class).invoke(notebook, 30, 100);
             Method of = loader.loadClass("reseat.testkit.GeneratedDevice").getMethod("of", shape, long.class);
             for (int i = 0; i < count; i++) {
                 devices.add(dressed((Device) of.invoke(null, hundred, (long) i), new Random(i)));
