@@ -1,5 +1,7 @@
 package reseat.query;
 
+import reseat.model.Joint;
+
 /**
  * A joint that may be made only so often.
  *
@@ -12,4 +14,17 @@ package reseat.query;
  * @param left how often it may still be made; negative where that is passed
  */
 public record CycleRow(
-        String joint, String pointer, String name, String kind, int made, int rated, int left) {}
+        String joint, String pointer, String name, String kind, int made, int rated, int left) {
+
+    /** Returns the row of a joint that has been made so often. */
+    static CycleRow of(Joint joint, int made, int rated) {
+        return new CycleRow(
+                joint.id(),
+                "/joints/" + joint.id(),
+                joint.name(),
+                joint.kind(),
+                made,
+                rated,
+                rated - made);
+    }
+}

@@ -178,15 +178,7 @@ public final class DeviceFacts {
             OptionalInt rated = device.kindOf(joint).ratedCycles();
             if (rated.isPresent()) {
                 int made = cycles.getOrDefault(joint.id(), joint.madeCycles());
-                rows.add(
-                        new CycleRow(
-                                joint.id(),
-                                "/joints/" + joint.id(),
-                                joint.name(),
-                                joint.kind(),
-                                made,
-                                rated.getAsInt(),
-                                rated.getAsInt() - made));
+                rows.add(CycleRow.of(joint, made, rated.getAsInt()));
             }
         }
         return List.copyOf(rows);

@@ -202,15 +202,7 @@ public final class PlanFacts {
                             int made =
                                     shop.cycles.getOrDefault(joint.id(), joint.madeCycles())
                                             + again;
-                            rows.add(
-                                    new CycleRow(
-                                            joint.id(),
-                                            "/joints/" + joint.id(),
-                                            joint.name(),
-                                            joint.kind(),
-                                            made,
-                                            w.rated(),
-                                            w.rated() - made));
+                            rows.add(CycleRow.of(joint, made, w.rated()));
                         });
         return List.copyOf(rows);
     }

@@ -1,38 +1,16 @@
 package reseat.console.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import reseat.model.BadInputException;
+import reseat.stock.Reservation;
 import reseat.stock.Stock;
+import reseat.stock.StockException;
 
 /** Give back what was reserved. */
 @Command(name = "release", description = "Give back what was reserved.", sortOptions = false)
-final class StockReleaseCommand implements Callable<Integer> {
-
-    @Spec private CommandSpec spec;
-
-    @Mixin private StockArgs stockArgs = new StockArgs();
-
-    @Parameters(index = "1", paramLabel = "ID", description = "Id of the reservation.")
-    private String id = "";
-
-    @Option(names = "--json", description = "Print it for other programs; see core/docs/stock.md.")
-    private boolean json;
+final class StockReleaseCommand extends ReservationCommand {
 
     @Override
-    public Integer call() throws BadInputException {
-        try (Stock stock = stockArgs.open(spec.commandLine().getErr())) {
-            return Reserved.answer(
-                    stock,
-                    s -> s.release(id),
-                    json,
-                    spec.commandLine().getOut(),
-                    spec.commandLine().getErr());
-        }
+    Reservation doneTo(Stock stock, String reservation) throws StockException {
+        return stock.release(reservation);
     }
 }
