@@ -1,13 +1,8 @@
 package reseat.internal.plan;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
-import java.util.Objects;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
-import reseat.internal.graph.Bits;
-import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
 /**
@@ -24,7 +19,6 @@ final class CaseTree {
     private static final int MOST_EFFORT = 1;
 
     private final Task task;
-    private final Compiled c;
     private final Judge judge;
     private final Landmarks landmarks;
     private final Limits limits;
@@ -55,7 +49,6 @@ final class CaseTree {
 
     CaseTree(Task task, Judge judge, Limits limits, Node best) {
         this.task = task;
-        this.c = task.c;
         this.judge = judge;
         this.landmarks = judge.landmarks;
         this.limits = limits;
@@ -115,7 +108,7 @@ final class CaseTree {
         long floor = Math.max(one.setups, judge.setups(start, needs, 0));
         int chosen = -1;
         long most = -1;
-        for (int act : undecided(needs, route)) {
+        for (int act : judge.undecided(needs, route.steps())) {
             landmarks.exclude(act);
             long without = bound(start, judge.needs(start), one);
             landmarks.readmit(act);
@@ -159,22 +152,6 @@ final class CaseTree {
         return rest >= Bound.NEVER
                 ? Bound.NEVER
                 : rest + Math.max(one.setups, judge.setups(start, needs, 0));
-    }
-
-    /** Returns the works of a route that are neither needed nor decided. */
-    private List<Integer> undecided(long[] needs, Node route) {
-        List<Integer> acts = new ArrayList<>();
-        for (Node.Step step : Objects.requireNonNull(route).steps()) {
-            for (int act : step.works(c)) {
-                if (!Bits.get(needs, act)
-                        && !landmarks.isExcluded(act)
-                        && landmarks.canRequire(act)
-                        && !acts.contains(act)) {
-                    acts.add(act);
-                }
-            }
-        }
-        return acts;
     }
 
     private Node fresh() {

@@ -1,14 +1,11 @@
 package reseat.internal.plan;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import reseat.internal.graph.Bits;
-import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
 /**
@@ -23,7 +20,6 @@ final class Cases {
     private static final int BEAM_WIDTH = 4;
 
     private final Task task;
-    private final Compiled c;
     private final Judge judge;
     private final Landmarks landmarks;
     private final Limits limits;
@@ -33,7 +29,6 @@ final class Cases {
 
     Cases(Task task, Judge judge, Limits limits) {
         this.task = task;
-        this.c = task.c;
         this.judge = judge;
         this.landmarks = judge.landmarks;
         this.limits = limits;
@@ -73,7 +68,7 @@ final class Cases {
         Set<Integer> tried = new HashSet<>();
         List<Node.Step> route = route();
         while (!limits.over()) {
-            List<Integer> open = undecided(judge.judge(fresh(), 0), route);
+            List<Integer> open = judge.undecided(judge.judge(fresh(), 0), route);
             open.removeAll(tried);
             if (open.isEmpty()) {
                 break;
@@ -151,30 +146,11 @@ final class Cases {
         return cutShort ? 0 : exact.openBound();
     }
 
-    /**
-     * Returns the acts of a route that are neither needed nor decided: nodes, and parts past all
-     * nodes.
-     */
-    private List<Integer> undecided(long[] needs, List<Node.Step> route) {
-        List<Integer> acts = new ArrayList<>();
-        for (Node.Step step : route) {
-            for (int act : step.works(c)) {
-                if (!Bits.get(needs, act)
-                        && !landmarks.isExcluded(act)
-                        && landmarks.canRequire(act)
-                        && !acts.contains(act)) {
-                    acts.add(act);
-                }
-            }
-        }
-        return acts;
-    }
-
     /** Returns the act of a route whose two cases are bounded best, or -1. */
     private int choose(Node start, List<Node.Step> route) {
         long[] needs = judge.judge(start, 0);
         Map<Integer, Long> with = new LinkedHashMap<>();
-        for (int act : undecided(needs, route)) {
+        for (int act : judge.undecided(needs, route)) {
             long[] more = needs.clone();
             landmarks.addWork(more, act);
             with.put(act, judge.bound(start, more, 0));

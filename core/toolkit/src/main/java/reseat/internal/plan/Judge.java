@@ -1,5 +1,6 @@
 package reseat.internal.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
@@ -44,6 +45,25 @@ final class Judge {
     long[] needs(Node node) {
         limits.count();
         return landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
+    }
+
+    /**
+     * Returns the acts of a route that are neither needed nor decided: nodes, and parts past all
+     * nodes. Speaks of the node judged last.
+     */
+    List<Integer> undecided(long[] needs, List<Node.Step> route) {
+        List<Integer> acts = new ArrayList<>();
+        for (Node.Step step : route) {
+            for (int act : step.works(c)) {
+                if (!Bits.get(needs, act)
+                        && !landmarks.isExcluded(act)
+                        && landmarks.canRequire(act)
+                        && !acts.contains(act)) {
+                    acts.add(act);
+                }
+            }
+        }
+        return acts;
     }
 
     /**
