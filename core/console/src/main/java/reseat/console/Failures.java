@@ -6,7 +6,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -21,6 +28,17 @@ final class Failures {
     static final int BAD_INPUT = 2;
     static final int FAILED_INSIDE = 3;
 
+    /** What an option of some type takes. */
+    private static final Map<Class<?>, String> EXPECTED =
+            Map.of(
+                    int.class, "a whole number",
+                    Integer.class, "a whole number",
+                    long.class, "a whole number",
+                    Long.class, "a whole number",
+                    double.class, "a number",
+                    Double.class, "a number",
+                    LocalDate.class, "a date such as 2026-03-02");
+
     private final boolean trace;
 
     Failures(boolean trace) {
@@ -31,16 +49,34 @@ final class Failures {
     int badUsage(ParameterException e, String[] args) {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(
-                "reseat: "
-                        + String.valueOf(e.getMessage())
-                                .replaceFirst(
-                                        "^Invalid value for option '([^']*)'.*: '(.*)' is not an? (int|long)$",
-                                        "$1: found \"$2\", expected a whole number"));
+        err.println("reseat: " + wrongValue(e).orElse(String.valueOf(e.getMessage())));
         UnmatchedArgumentException.printSuggestions(e, err);
         err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
         traceIfWanted(e, err);
         return BAD_INPUT;
+    }
+
+    /** Says of a value that is not of its kind what is expected instead, in words for users. */
+    private static Optional<String> wrongValue(ParameterException e) {
+        ArgSpec spec = e.getArgSpec();
+        String message = String.valueOf(e.getMessage());
+        if (spec == null || e.getValue() == null || !message.startsWith("Invalid value")) {
+            return Optional.empty();
+        }
+        Class<?> type = spec.auxiliaryTypes()[0];
+        String expected;
+        if (EXPECTED.containsKey(type)) {
+            expected = EXPECTED.get(type);
+        } else if (type.isEnum()) {
+            expected =
+                    Arrays.stream(type.getEnumConstants())
+                            .map(String::valueOf)
+                            .collect(Collectors.joining(", ", "one of ", ""));
+        } else {
+            return Optional.empty();
+        }
+        String name = spec instanceof OptionSpec option ? option.longestName() : spec.paramLabel();
+        return Optional.of(name + ": found \"" + e.getValue() + "\", expected " + expected);
     }
 
     /** Handles what a command threw while it ran. */

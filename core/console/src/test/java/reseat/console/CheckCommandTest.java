@@ -37,6 +37,19 @@ class CheckCommandTest {
     }
 
     @Test
+    void saysWhatAnOptionTakesInWordsOfTheBench() {
+        assertEquals(
+                "reseat: --today: found \"tomorrow\", expected a date such as 2026-03-02\nTry 'reseat check --help'.\n",
+                Ran.reseat("check", TANSY, "--today", "tomorrow").err());
+        assertEquals(
+                "reseat: --from: found \"loud\", expected one of ERROR, WARNING, NOTE\nTry 'reseat check --help'.\n",
+                Ran.reseat("check", TANSY, "--from", "loud").err());
+        assertEquals(
+                "reseat: --length: found \"short\", expected a number\nTry 'reseat trays --help'.\n",
+                Ran.reseat("trays", TANSY, "--length", "short").err());
+    }
+
+    @Test
     void checksAFolderTree() throws Exception {
         Path shop = Files.createDirectories(folder.resolve("shop/slates"));
         Files.copy(Path.of(SORREL), shop.resolve("sorrel.yaml"));

@@ -69,6 +69,14 @@ class FastenerCommandsTest {
     }
 
     @Test
+    void convertsForTheEyeToSevenDigits() {
+        String out = Ran.reseat("torque", "--convert", "6 N·cm").out();
+
+        assertTrue(out.contains("\n0.6118297 kgf·cm\n"), out);
+        assertTrue(out.contains("\n600000 dyn·cm\n"), out);
+    }
+
+    @Test
     void convertsExactly() {
         Ran ran = Ran.reseat("torque", "--convert", "0.6 kgf-cm");
 

@@ -4,13 +4,13 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 
 /** What came out of one command, run inside this process; line ends are {@code \n}. */
-record Ran(int code, String out, String err) {
+public record Ran(int code, String out, String err) {
 
-    static Ran reseat(String... args) {
+    public static Ran reseat(String... args) {
         return reseat(false, args);
     }
 
-    static Ran reseat(boolean trace, String... args) {
+    public static Ran reseat(boolean trace, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int code = Main.run(new PrintWriter(out), new PrintWriter(err), trace, args);

@@ -223,10 +223,13 @@ final class TorqueCommand implements Callable<Integer> {
                                     "in",
                                     all)));
         } else {
-            all.forEach(
-                    (name, amount) ->
-                            out.println(((BigDecimal) amount).toPlainString() + " " + name));
+            all.forEach((name, amount) -> out.println(readable((BigDecimal) amount) + " " + name));
         }
+    }
+
+    /** Seven digits are more than any driver can be set to; JSON has them all. */
+    private static String readable(BigDecimal amount) {
+        return amount.round(new MathContext(7)).stripTrailingZeros().toPlainString();
     }
 
     private static String text(double newtonMetres, TorqueUnit printed) {

@@ -1,4 +1,4 @@
-package reseat.fuzz;
+package reseat.console.fuzz;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +16,8 @@ final class Mutator {
     private static final Pattern ATOM =
             Pattern.compile(
                     "\"(?:[^\"\\\\\\n]++|\\\\.)*+\"|-?[0-9]+(?:\\.[0-9]+)?|[A-Za-z][A-Za-z0-9_.-]*");
+
+    private static final Pattern ID = Pattern.compile("([A-Za-z][A-Za-z0-9_-]*)\"?: *\\{");
 
     private static final List<String> VALUES =
             List.of(
@@ -228,7 +230,19 @@ final class Mutator {
                 + text.substring(one.end());
     }
 
-    private String otherAtom(String text) {
+    /** Returns a word that is right somewhere, or nowhere. */
+    String value() {
+        return any(VALUES);
+    }
+
+    /** Returns what a text gives a name to: mostly the id of a part, a joint, a tool. */
+    String otherId(String text) {
+        List<MatchResult> all = ID.matcher(text).results().toList();
+        return all.isEmpty() ? "x" : all.get(random.nextInt(all.size())).group(1);
+    }
+
+    /** Returns a word of a text, without its quotes. */
+    String otherAtom(String text) {
         List<MatchResult> all = ATOM.matcher(text).results().toList();
         if (all.isEmpty()) {
             return "x";

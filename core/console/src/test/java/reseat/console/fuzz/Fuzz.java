@@ -1,10 +1,9 @@
-package reseat.fuzz;
+package reseat.console.fuzz;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,53 +11,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import reseat.console.load.OurPlugins;
 import reseat.device.DeviceFiles;
 import reseat.device.JobFiles;
 import reseat.device.KnownFiles;
 import reseat.device.PlanFiles;
-import reseat.device.PlanJson;
 import reseat.device.Reading;
 import reseat.device.ResolvedJson;
-import reseat.device.Samples;
 import reseat.model.BadInputException;
 import reseat.model.Device;
-import reseat.model.Goal;
 import reseat.model.Problem;
 import reseat.model.Units;
-import reseat.oracle.FuzzDevices;
 import reseat.order.SopFiles;
 import reseat.order.SopFormatException;
-import reseat.plan.PlanRequest;
-import reseat.plan.PlanResult;
-import reseat.plan.Planner;
 import reseat.spi.DeviceFamily;
 
 /**
- * Feeds every reader with sound texts that were changed at random. Whatever comes in, a reader ends
- * with what it read or with sentences about the place where it is wrong. An input is known by its
- * number alone, so that any one can be made again.
+ * Feeds every reader, and the command that takes the same file, with sound texts that were changed
+ * at random. Whatever comes in, a reader ends with what it read or with sentences about the place
+ * where it is wrong. An input is known by its number alone, so that any one can be made again.
  */
 final class Fuzz {
-
-    /** What is read. */
-    enum Format {
-        YAML(".yaml"),
-        JSON(".json"),
-        RESOLVED(".json"),
-        CSV(".csv"),
-        PLAN(".json"),
-        STATE(".yaml"),
-        JOB(".yaml"),
-        KNOWN(".yaml"),
-        SOP(".sop"),
-        UNITS(".txt");
-
-        final String ending;
-
-        Format(String ending) {
-            this.ending = ending;
-        }
-    }
 
     /** An input that a reader does not stand. */
     static final class Crash extends Exception {
@@ -69,20 +42,11 @@ final class Fuzz {
         }
     }
 
-    private static final String SEATED =
-            "format: reseat-device/1\nid: s\nbase: b\nseatTable: seats.csv\nparts: {b: {}, lid: {}}\n"
-                    + "screwTypes: {m2: {thread: M2x0.4, length: 4 mm, head: pan, drive: PH0}}\n"
-                    + "joints: {lid-screw: {kind: screw, holds: [lid, b], screw: m2}}\n";
-
-    private static final String SOP =
-            "NAME: four.sop\nTYPE: SOP\nCOMMENT: made up\nDIMENSION: 4\nEDGE_WEIGHT_TYPE: EXPLICIT\n"
-                    + "EDGE_WEIGHT_FORMAT: FULL_MATRIX\nEDGE_WEIGHT_SECTION\n4\n 0  3  4 1000000\n-1  0  5  6\n"
-                    + "-1 -1  0  7\n-1 -1 -1  0\nEOF\n";
-
-    private static final List<DeviceFamily> FAMILIES = Samples.families();
+    private static final List<DeviceFamily> FAMILIES = OurPlugins.quietly().families();
 
     private final Path folder;
-    private final Map<Format, List<String>> sound = new EnumMap<>(Format.class);
+    private final SoundTexts sound;
+    private final Commands commands;
 
     /** How many inputs of a format were read as something, and how many were refused. */
     final Map<Format, int[]> told = new EnumMap<>(Format.class);
@@ -96,118 +60,93 @@ final class Fuzz {
     Fuzz(Path folder, Path samples) throws IOException {
         this.folder = folder;
         for (Format format : Format.values()) {
-            sound.put(format, new ArrayList<>());
             told.put(format, new int[2]);
         }
-        try (Stream<Path> files = Files.walk(samples)) {
-            for (Path file : (Iterable<Path>) files.sorted()::iterator) {
-                if (file.toString().endsWith(".yaml")) {
-                    sample(file);
-                } else if (file.toString().endsWith(".csv")) {
-                    of(Format.CSV).add(Files.readString(file));
-                }
+        this.sound = new SoundTexts(folder, samples);
+        Path stock = Files.createDirectories(folder.resolve("stock"));
+        try (Stream<Path> files = Files.list(samples.resolve("stock"))) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                Files.copy(file, stock.resolve(file.getFileName()));
             }
         }
-        for (int seed = 1; seed <= 12; seed++) {
-            // read back, it has its kinds registered
-            String text = ResolvedJson.write(FuzzDevices.of(seed));
-            Path file = Files.writeString(folder.resolve("start.json"), text);
-            DeviceFiles.read(file, Optional.empty(), FAMILIES).device().ifPresent(this::resolved);
-        }
-        for (int often = 0; often < 6; often++) {
-            of(Format.CSV)
-                    .add(
-                            "joint,seat,x,y,clamped,behind\nlid-screw,c,1,2,\"1,5\",cell 2; board 3\nlid-screw,d,3,4,,\n");
-        }
-        of(Format.YAML).add(SEATED.replace("seatTable: seats.csv\n", ""));
-        of(Format.STATE).add("released: [lid-screw, a/b]\nplaces: [[lid], [b, c]]\n");
-        of(Format.PLAN)
-                .add("[\"prepare:shut-down\", \"release:fan-plug/pull\", \"move:lid+hinge\"]");
-        of(Format.JOB)
-                .add(
-                        "format: reseat-job/1\nid: j-7\nunit: \"7\"\ndevice: quill\nvariant: touch\ncycles: {fan-plug: 3}\n");
-        of(Format.KNOWN)
-                .add(
-                        "format: reseat-known/1\nknown:\n- check: live\n  device: quill\n  subject: fan-plug\n  reason: it is so\n  until: 2027-01-01\n");
-        of(Format.SOP).add(SOP);
-        of(Format.UNITS)
-                .addAll(
-                        List.of(
-                                "0.06 N·m",
-                                "6 N.cm",
-                                "8 ozf in",
-                                "1.6 mm",
-                                "0.1in",
-                                "4.2 s",
-                                "1.5 min",
-                                "-1e3 µm"));
+        this.commands = new Commands(folder, sound);
     }
 
-    private List<String> of(Format format) {
-        return sound.get(format);
-    }
-
-    private void sample(Path file) throws IOException {
-        of(Format.YAML).add(Files.readString(file));
-        Optional<Device> device = DeviceFiles.read(file, Optional.empty(), FAMILIES).device();
-        device.ifPresent(this::resolved);
-    }
-
-    private void resolved(Device device) {
-        String text = ResolvedJson.write(device);
-        of(Format.RESOLVED).add(text);
-        of(Format.JSON).add(text.replace("\"resolved\": true,", ""));
-        if (device.joints().size() < 12) {
-            PlanResult result = new Planner().plan(PlanRequest.of(device, new Goal.Teardown()));
-            if (result instanceof PlanResult.Found found) {
-                of(Format.PLAN).add(PlanJson.write(found.plan()));
-            }
-        }
-    }
-
-    /** Reads one input; the same number always means the same input. */
+    /** Reads one input, or runs one command line; the same number always means the same. */
     void input(long number) throws Crash, IOException {
         Random random = new Random(number * 0x9E3779B97F4A7C15L ^ 0x5DEECE66DL);
         Format format = Format.values()[random.nextInt(Format.values().length)];
-        List<String> texts = of(format);
-        String start = texts.get(random.nextInt(texts.size()));
-        String text = new Mutator(random).mutate(start, texts);
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        if (random.nextInt(20) == 0 && bytes.length > 0) {
-            bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
-        }
+        byte[] bytes = {};
         try {
-            boolean refused = refused(format, bytes, text);
+            boolean refused;
+            if (format == Format.COMMAND) {
+                refused = commands.line(random);
+            } else {
+                List<String> texts = sound.of(format);
+                String start = texts.get(random.nextInt(texts.size()));
+                String text = new Mutator(random).mutate(start, texts);
+                bytes = text.getBytes(StandardCharsets.UTF_8);
+                if (random.nextInt(20) == 0 && bytes.length > 0) {
+                    bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
+                }
+                refused = refused(format, bytes, text);
+            }
             told.get(format)[refused ? 1 : 0]++;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError | AssertionError e) {
-            Path kept =
-                    Path.of(
-                            "target",
-                            "fuzz",
-                            number + "-" + format.name().toLowerCase(Locale.ROOT) + format.ending);
-            Files.createDirectories(kept.getParent());
-            Files.write(kept, bytes);
             throw new Crash(
                     "input "
                             + number
-                            + ", kept as core/toolkit/"
-                            + kept
-                            + "; again with: mvn -o test -pl core/toolkit -am -Dtest=FuzzTest"
+                            + kept(number, format, bytes)
+                            + "; again with: mvn -o test -pl core/console -am -Dtest=FuzzTest"
                             + " -Dsurefire.failIfNoSpecifiedTests=false -Dreseat.fuzz.inputs=1 -Dreseat.fuzz.seed="
                             + number,
                     e);
         }
     }
 
-    private boolean refused(Format format, byte[] bytes, String text) throws IOException {
-        Path file = folder.resolve("input" + format.ending);
-        Files.write(file, bytes);
-        return switch (format) {
-            case YAML, JSON, RESOLVED -> device(file);
-            case CSV -> {
-                Files.write(folder.resolve("seats.csv"), bytes);
-                yield device(Files.writeString(folder.resolve("seated.yaml"), SEATED));
+    /** Tells whether nothing is wrong with what changes begin with. */
+    boolean beginsSound() throws IOException {
+        for (Format format : Format.values()) {
+            for (String text : sound.of(format)) {
+                if (refused(format, text.getBytes(StandardCharsets.UTF_8), text)) {
+                    throw new AssertionError("refused as " + format + ": " + text);
+                }
             }
+        }
+        return true;
+    }
+
+    private static String kept(long number, Format format, byte[] bytes) throws IOException {
+        if (format == Format.COMMAND) {
+            return "";
+        }
+        Path kept =
+                Path.of(
+                        "target",
+                        "fuzz",
+                        number + "-" + format.name().toLowerCase(Locale.ROOT) + format.ending);
+        Files.createDirectories(kept.getParent());
+        Files.write(kept, bytes);
+        return ", kept as core/console/" + kept;
+    }
+
+    private boolean refused(Format format, byte[] bytes, String text) throws IOException {
+        Path file = Files.write(folder.resolve("input" + format.ending), bytes);
+        if (format == Format.CSV) {
+            Files.write(folder.resolve("seats.csv"), bytes);
+            file = Files.writeString(folder.resolve("seated.yaml"), SoundTexts.SEATED);
+        }
+        boolean refused = read(format, file, text);
+        // a command may have more to refuse, such as ids that its device does not have
+        if (format != Format.SOP && !commands.refuses(format, file, text) && refused) {
+            throw new AssertionError("the command took what its reader refuses");
+        }
+        return refused;
+    }
+
+    private boolean read(Format format, Path file, String text) throws IOException {
+        return switch (format) {
+            case YAML, JSON, RESOLVED, CSV -> device(file);
             case PLAN -> bad(() -> PlanFiles.readPlan(file));
             case STATE -> bad(() -> PlanFiles.readState(file));
             case JOB -> bad(() -> JobFiles.read(file));
@@ -222,6 +161,7 @@ final class Fuzz {
                 }
             }
             case UNITS -> units(text);
+            case COMMAND -> throw new IllegalArgumentException("a command is no file");
         };
     }
 

@@ -1,4 +1,4 @@
-package reseat.fuzz;
+package reseat.console.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,8 +16,8 @@ import reseat.device.DeviceFiles;
 import reseat.model.Problem;
 
 /**
- * 5,000 changed inputs for all readers; {@code -Dreseat.fuzz.inputs=100000} takes more, {@code
- * -Dreseat.fuzz.seed} begins with another number.
+ * 5,000 changed inputs for all readers, and the commands that take them; {@code
+ * -Dreseat.fuzz.inputs=100000} takes more, {@code -Dreseat.fuzz.seed} begins with another number.
  */
 class FuzzTest {
 
@@ -25,7 +25,7 @@ class FuzzTest {
 
     @Test
     @Timeout(3600) // a guard against hanging, no measure
-    void everyReaderStandsEveryInput() throws Exception {
+    void everyReaderAndCommandStandsEveryInput() throws Exception {
         long seed = Long.getLong("reseat.fuzz.seed", 1);
         int inputs = Integer.getInteger("reseat.fuzz.inputs", 5000);
         System.out.println("fuzz: inputs " + seed + " to " + (seed + inputs - 1));
@@ -34,6 +34,11 @@ class FuzzTest {
             fuzz.input(seed + i);
         }
         System.out.print(fuzz.summary());
+    }
+
+    @Test
+    void whatChangesBeginWithIsSound() throws IOException {
+        assertTrue(new Fuzz(folder, Path.of("../../samples")).beginsSound());
     }
 
     @Test
