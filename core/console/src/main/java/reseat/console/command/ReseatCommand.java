@@ -2,7 +2,6 @@ package reseat.console.command;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,8 +27,6 @@ import picocli.CommandLine.Spec;
             "3:failed inside"
         })
 public final class ReseatCommand implements Runnable {
-
-    private static final Set<String> VERSION = Set.of("--version", "-V");
 
     private static final List<Class<?>> COMMANDS =
             List.of(
@@ -72,11 +69,8 @@ public final class ReseatCommand implements Runnable {
                         // writes down what all commands take
                         .filter(type -> type != CompletionCommand.class)
                         .toList();
-        boolean asked = words.length == 1 && VERSION.contains(words[0]);
         CommandLine line = new CommandLine(new ReseatCommand());
-        if (!asked) {
-            (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
-        }
+        (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
         return line;
     }
 
