@@ -65,7 +65,7 @@ public final class ReseatCommand implements Runnable {
     public static CommandLine understanding(String... words) {
         List<Class<?>> named =
                 COMMANDS.stream()
-                        .filter(type -> words.length > 0 && words[0].equals(name(type)))
+                        .filter(type -> words.length > 0 && isNamed(type, words[0]))
                         // writes down what all commands take
                         .filter(type -> type != CompletionCommand.class)
                         .toList();
@@ -74,8 +74,13 @@ public final class ReseatCommand implements Runnable {
         return line;
     }
 
-    private static String name(Class<?> type) {
-        return Objects.requireNonNull(type.getAnnotation(Command.class)).name();
+    /**
+     * Tells whether a command is called so. Its class is too; looking there first spares reading
+     * what stands at all the others.
+     */
+    private static boolean isNamed(Class<?> type, String word) {
+        return type.getSimpleName().equalsIgnoreCase(word.concat("Command"))
+                && Objects.requireNonNull(type.getAnnotation(Command.class)).name().equals(word);
     }
 
     @Override
