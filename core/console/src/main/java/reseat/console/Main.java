@@ -9,6 +9,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.ReseatCommand;
+import reseat.console.command.VersionText;
 import reseat.console.load.OurPlugins;
 
 /** Where the {@code reseat} command starts, and the only place where the process ends. */
@@ -40,6 +41,10 @@ public final class Main {
     static int run(PrintWriter out, PrintWriter err, boolean trace, String... args) {
         Failures failures = new Failures(trace);
         try {
+            if (VersionText.isAskedBy(args)) {
+                VersionText.lines().forEach(out::println);
+                return 0;
+            }
             CommandLine command = ReseatCommand.understanding(args);
             command.setOut(out);
             command.setErr(err);

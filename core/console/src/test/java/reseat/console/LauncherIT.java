@@ -2,6 +2,7 @@ package reseat.console;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -312,6 +313,36 @@ class LauncherIT {
     }
 
     @Test
+    void sumsUpAnArchiveOnlyWhenItWasWrittenToSinceItWasMade() throws IOException {
+        // Java 17 makes no archive of jars in a folder with a blank
+        Path plain = copy("plain/reseat");
+        Path cache = folder.resolve("cache");
+        run(plain.resolve("bin/reseat"), with("RESEAT_CACHE", cache), "--version");
+        Path archive = archive(cache);
+        Map<String, String> env =
+                Map.of(
+                        "JAVA_HOME",
+                        OUR_JAVA.get("JAVA_HOME"),
+                        "RESEAT_CACHE",
+                        cache.toString(),
+                        "RESEAT_JAVA_OPTS",
+                        "-XX:+PrintFlagsFinal");
+
+        Ran sealed = run(plain.resolve("bin/reseat"), env, "--version");
+        Files.write(archive, Files.readAllBytes(archive));
+        Ran touched = run(plain.resolve("bin/reseat"), env, "--version");
+
+        assertFalse(isSummedUp(sealed), sealed.out());
+        assertTrue(isSummedUp(touched), touched.out());
+    }
+
+    private static boolean isSummedUp(Ran ran) {
+        return ran.out()
+                .lines()
+                .anyMatch(line -> line.matches(" *bool VerifySharedSpaces +=\\s+true .*"));
+    }
+
+    @Test
     void anArchiveOlderThanTheProgramIsMadeAnew() throws IOException {
         Path cache = folder.resolve("cache");
         Map<String, String> env = with("RESEAT_CACHE", cache);
@@ -371,10 +402,13 @@ class LauncherIT {
         return Map.of("JAVA_HOME", OUR_JAVA.get("JAVA_HOME"), name, value.toString());
     }
 
-    /** Returns the only file in a cache. */
+    /** Returns the only file in a cache besides its seal. */
     private static Path archive(Path cache) throws IOException {
         try (Stream<Path> files = Files.walk(cache)) {
-            List<Path> all = files.filter(Files::isRegularFile).toList();
+            List<Path> all =
+                    files.filter(Files::isRegularFile)
+                            .filter(file -> !file.toString().endsWith(".seal"))
+                            .toList();
             assertEquals(1, all.size(), all.toString());
             return all.get(0);
         }

@@ -2,7 +2,6 @@ package reseat.console.command;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,8 +27,6 @@ import picocli.CommandLine.Spec;
             "3:failed inside"
         })
 public final class ReseatCommand implements Runnable {
-
-    private static final Set<String> VERSION = Set.of("--version", "-V");
 
     private static final List<Class<?>> COMMANDS =
             List.of(
@@ -68,20 +65,22 @@ public final class ReseatCommand implements Runnable {
     public static CommandLine understanding(String... words) {
         List<Class<?>> named =
                 COMMANDS.stream()
-                        .filter(type -> words.length > 0 && words[0].equals(name(type)))
+                        .filter(type -> words.length > 0 && isNamed(type, words[0]))
                         // writes down what all commands take
                         .filter(type -> type != CompletionCommand.class)
                         .toList();
-        boolean asked = words.length == 1 && VERSION.contains(words[0]);
         CommandLine line = new CommandLine(new ReseatCommand());
-        if (!asked) {
-            (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
-        }
+        (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
         return line;
     }
 
-    private static String name(Class<?> type) {
-        return Objects.requireNonNull(type.getAnnotation(Command.class)).name();
+    /**
+     * Tells whether a command is called so. Its class is too; looking there first spares reading
+     * what stands at all the others.
+     */
+    private static boolean isNamed(Class<?> type, String word) {
+        return type.getSimpleName().equalsIgnoreCase(word.concat("Command"))
+                && Objects.requireNonNull(type.getAnnotation(Command.class)).name().equals(word);
     }
 
     @Override

@@ -1,16 +1,12 @@
 package reseat.console.command;
 
 import picocli.CommandLine.IVersionProvider;
-import reseat.spi.ToolkitVersion;
 
-/** What {@code --version} prints: our version, and the Java that runs us. */
+/** Hands what {@code --version} prints to the command line. */
 final class VersionLines implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        return new String[] {
-            "reseat " + ToolkitVersion.current(),
-            "Java " + Runtime.version() + ", " + System.getProperty("java.vendor", "maker unknown")
-        };
+        return VersionText.lines().toArray(String[]::new);
     }
 }
