@@ -32,13 +32,8 @@ final class Beam {
         this.ahead = ahead;
         this.layers = new Layer[] {new Layer(net.words), new Layer(net.words)};
         this.actHash = new long[net.n];
-        long random = 0x2545F4914F6CDD1DL;
-        for (int act = 0; act < net.n; act++) {
-            random ^= random << 13;
-            random ^= random >>> 7;
-            random ^= random << 17;
-            actHash[act] = random * 0x9E3779B97F4A7C15L;
-        }
+        Dice dice = new Dice(0x2545F4914F6CDD1DL);
+        Arrays.setAll(actHash, act -> dice.next() * 0x9E3779B97F4A7C15L);
     }
 
     /**
