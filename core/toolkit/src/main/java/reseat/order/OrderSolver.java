@@ -46,12 +46,16 @@ public final class OrderSolver {
     /** How many slices in a row one way of improving gets at most. */
     private static final int MOST_IN_ROW = 3;
 
+    /** How much dearer improving is reckoned at most when slice after slice finds nothing. */
+    private static final int MOST_WEIGHT = 4;
+
     private final Network[] nets;
     private final Budget budget;
     private final Incumbent best;
     private final Annealer annealer;
     private final Beam[] beams;
     private final Scale scale;
+    private final Grain grain;
     private final double[] heats;
     private final int[] shares;
     private final int[] widths = {FIRST_WIDTH, FIRST_WIDTH};
@@ -65,6 +69,7 @@ public final class OrderSolver {
     private int turn = 1;
     private boolean chainsNext = true;
     private int inRow;
+    private int fruitless;
     private long lowerBound;
 
     private OrderSolver(Network net, OrderLimit limit, double density) {
@@ -72,7 +77,7 @@ public final class OrderSolver {
         this.shares =
                 density > 0.4
                         ? new int[] {1, 2, 8}
-                        : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
+                        : density > 0.15 ? new int[] {2, 1, 2} : new int[] {4, 3, 1};
         this.nets = new Network[] {net, net.turned()};
         this.budget = new Budget(limit);
         int[] nearest = net.nearest();
@@ -84,6 +89,7 @@ public final class OrderSolver {
                     new Beam(nets[1], budget, Completion.NOTHING)
                 };
         this.scale = new Scale(best.cost());
+        this.grain = Grain.of(net);
     }
 
     /**
@@ -123,11 +129,11 @@ public final class OrderSolver {
     }
 
     private long limit() {
-        return scale.up(best.cost() - 1);
+        return scale.up(grain.below(best.cost()));
     }
 
     private void raise(long scaledBound) {
-        lowerBound = Math.max(lowerBound, scale.down(scaledBound));
+        lowerBound = Math.max(lowerBound, grain.up(scale.down(scaledBound)));
     }
 
     private void search() {
@@ -158,7 +164,9 @@ public final class OrderSolver {
                 case PRICE -> price();
                 default -> beam();
             }
-            spent[work] += Math.max(1, budget.spent() - before);
+            // improving that finds nothing counts for more, so that proving gets its time
+            long weight = work == IMPROVE ? Math.min(MOST_WEIGHT, 1 + fruitless / 2) : 1;
+            spent[work] += weight * Math.max(1, budget.spent() - before);
         }
     }
 
@@ -181,8 +189,10 @@ public final class OrderSolver {
         } else {
             annealer.run(improveSlice, heats[turn++ % heats.length], budget);
         }
+        boolean found = best.cost() < before;
+        fruitless = found ? 0 : fruitless + 1;
         inRow++;
-        if (best.cost() == before || inRow == MOST_IN_ROW) {
+        if (!found || inRow == MOST_IN_ROW) {
             chainsNext = !chainsNext;
             inRow = 0;
         }
