@@ -1,7 +1,6 @@
 package reseat.order;
 
 import java.util.Arrays;
-import java.util.function.IntPredicate;
 
 /**
  * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less
@@ -36,66 +35,29 @@ final class Annealer {
 
     private final Network net;
     private final int n;
-    private int[][] followers;
-    private int[][] leaders;
+    private final Incumbent best;
+    private Neighbours likely;
     private final int[] order;
     private final int[] place;
     private final int[] scratch;
     private final long[] marked;
-    private long random = 0x9E3779B97F4A7C15L;
-    private int[] best;
-    private long bestCost;
+    private final Dice dice = new Dice(0x9E3779B97F4A7C15L);
 
-    Annealer(Network net, int[] start) {
+    /** Will improve the order that is the best at the time. */
+    Annealer(Network net, Incumbent best) {
         this.net = net;
         this.n = net.n;
-        this.followers = net.heads;
-        this.leaders = net.tails;
+        this.best = best;
+        this.likely = Neighbours.of(net);
         this.order = new int[n];
         this.place = new int[n];
         this.scratch = new int[n];
         this.marked = new long[net.words];
-        this.best = start.clone();
-        this.bestCost = net.costOf(start);
     }
 
-    int[] best() {
-        return best;
-    }
-
-    long bestCost() {
-        return bestCost;
-    }
-
-    /**
-     * Sets, for every act, the acts that may come directly after it and before it, the most likely
-     * first.
-     */
-    void prefer(int[][] likelyFollowers, int[][] likelyLeaders) {
-        followers = likelyFollowers;
-        leaders = likelyLeaders;
-    }
-
-    /** Drops steps that no better order has from those that proposals bring in. */
-    void avoidClosed(StepWindows windows) {
-        for (int act = 0; act < n; act++) {
-            int at = act;
-            followers[act] = open(followers[act], to -> windows.isEverOpen(at, to));
-            leaders[act] = open(leaders[act], from -> windows.isEverOpen(from, at));
-        }
-    }
-
-    private static int[] open(int[] likely, IntPredicate test) {
-        int[] kept = Arrays.stream(likely).filter(test).toArray();
-        return kept.length == 0 ? likely : kept;
-    }
-
-    /** Takes over an order that somebody else found, if it is better. */
-    void offer(int[] found, long cost) {
-        if (cost < bestCost) {
-            best = found.clone();
-            bestCost = cost;
-        }
+    /** Sets which acts proposals bring together. */
+    void prefer(Neighbours neighbours) {
+        likely = neighbours;
     }
 
     /** Anneals once, from the best order so far, for about the given effort. */
@@ -106,17 +68,14 @@ final class Annealer {
         load();
         double usual = usualLoss();
         double hot = heat * usual;
-        double cold = Math.max(0.02, Math.min(hot * COLD, COLD_STEP * bestCost / n));
+        double cold = Math.max(0.02, Math.min(hot * COLD, COLD_STEP * best.cost() / n));
         long rounds = Math.max(1, effort / 16);
-        long cost = bestCost;
+        long cost = best.cost();
         for (long round = 0; round < rounds; round++) {
             double temperature = hot * Math.pow(cold / hot, (double) round / rounds);
             for (int p = 0; p < 16 * PROPOSALS_PER_EFFORT; p++) {
                 cost += propose(temperature);
-                if (cost < bestCost) {
-                    bestCost = cost;
-                    System.arraycopy(order, 0, best, 0, n);
-                }
+                best.offer(order, cost);
             }
             if (!budget.spend(16)) {
                 return;
@@ -125,7 +84,7 @@ final class Annealer {
     }
 
     private void load() {
-        System.arraycopy(best, 0, order, 0, n);
+        System.arraycopy(best.order(), 0, order, 0, n);
         for (int k = 0; k < n; k++) {
             place[order[k]] = k;
         }
@@ -159,19 +118,22 @@ final class Annealer {
      * no exchange.
      */
     private boolean draw() {
-        int at = below(n - 1);
-        int kind = below(10);
+        int at = dice.below(n - 1);
+        int kind = dice.below(10);
         if (kind < NEARBY_OF_TEN) {
             left = at + 1;
-            middle = left + 1 + below(1 << below(6));
-            right = middle + below(1 << below(6));
+            middle = left + 1 + dice.below(1 << dice.below(6));
+            right = middle + dice.below(1 << dice.below(6));
             return right < n - 1;
         }
-        int q = placeOfOneOf(followers[order[at]]);
+        int q = placeOfOneOf(likely.followers[order[at]]);
         if (q > at + 1 && q < n - 1) {
             left = at + 1;
             middle = q;
-            right = kind < GUIDED_BELOW ? placeOfOneOf(leaders[order[left]]) : q + below(n - 1 - q);
+            right =
+                    kind < GUIDED_BELOW
+                            ? placeOfOneOf(likely.leaders[order[left]])
+                            : q + dice.below(n - 1 - q);
             return right >= middle && right < n - 1;
         }
         if (q >= at || q == 0) {
@@ -180,17 +142,17 @@ final class Annealer {
         left = q;
         right = at;
         if (kind >= GUIDED_BELOW) {
-            middle = q + 1 + below(at - q);
-        } else if (below(2) == 0) {
-            middle = placeOfOneOf(followers[order[left - 1]]);
+            middle = q + 1 + dice.below(at - q);
+        } else if (dice.below(2) == 0) {
+            middle = placeOfOneOf(likely.followers[order[left - 1]]);
         } else {
-            middle = 1 + placeOfOneOf(leaders[order[right + 1]]);
+            middle = 1 + placeOfOneOf(likely.leaders[order[right + 1]]);
         }
         return middle > left && middle <= right;
     }
 
-    private int placeOfOneOf(int[] likely) {
-        return place[likely[below(Math.min(likely.length, NEAR))]];
+    private int placeOfOneOf(int[] acts) {
+        return place[acts[dice.below(Math.min(acts.length, NEAR))]];
     }
 
     private long gain() {
@@ -214,7 +176,7 @@ final class Annealer {
             return 0;
         }
         long gain = gain();
-        if ((gain > 0 && gain >= -temperature * Math.log(unit())) || !valid()) {
+        if ((gain > 0 && gain >= dice.patience(temperature)) || !valid()) {
             return 0;
         }
         int leftLength = middle - left;
@@ -270,20 +232,5 @@ final class Annealer {
             }
         }
         return true;
-    }
-
-    private long next() {
-        random ^= random << 13;
-        random ^= random >>> 7;
-        random ^= random << 17;
-        return random;
-    }
-
-    private int below(int bound) {
-        return (int) (((next() >>> 33) * bound) >>> 31);
-    }
-
-    private double unit() {
-        return ((next() >>> 11) + 1) * 0x1.0p-53;
     }
 }

@@ -26,19 +26,20 @@ final class Beam {
     private Completion ahead;
     private @Nullable StepWindows steps;
 
+    /** The acts that may follow each act at the place at hand, one act's after another's. */
+    private int[] heads = new int[0];
+
+    private final int[] firstHead;
+
     Beam(Network net, Budget budget, Completion ahead) {
         this.net = net;
         this.budget = budget;
         this.ahead = ahead;
         this.layers = new Layer[] {new Layer(net.words), new Layer(net.words)};
         this.actHash = new long[net.n];
-        long random = 0x2545F4914F6CDD1DL;
-        for (int act = 0; act < net.n; act++) {
-            random ^= random << 13;
-            random ^= random >>> 7;
-            random ^= random << 17;
-            actHash[act] = random * 0x9E3779B97F4A7C15L;
-        }
+        this.firstHead = new int[net.n + 1];
+        Dice dice = new Dice(0x2545F4914F6CDD1DL);
+        Arrays.setAll(actHash, act -> dice.next() * 0x9E3779B97F4A7C15L);
     }
 
     /**
@@ -85,6 +86,7 @@ final class Beam {
         for (int k = 0; k < n - 1; k++) {
             Layer next = layers[(k + 1) & 1];
             next.clear(Math.max(1, Math.min(width, (MOST_TRACES - traces) / 4)));
+            listHeads(k);
             for (int s = 0; s < here.count; s++) {
                 expand(here, s, k, next, scale, limit);
                 if ((s & 255) == 255 && !budget.spend(256)) {
@@ -107,6 +109,27 @@ final class Beam {
         return true;
     }
 
+    private void listHeads(int k) {
+        int count = 0;
+        for (int tail = 0; tail < net.n; tail++) {
+            firstHead[tail] = count;
+            if (steps == null && k > 0) {
+                count += net.heads[tail].length; // the same at every place
+                continue;
+            }
+            int most = count + net.heads[tail].length;
+            if (most > heads.length) {
+                heads = Arrays.copyOf(heads, Math.max(most, 2 * heads.length));
+            }
+            for (int head : net.heads[tail]) {
+                if (steps == null || steps.isOpen(k, tail, head)) {
+                    heads[count++] = head;
+                }
+            }
+        }
+        firstHead[net.n] = count;
+    }
+
     private void expand(Layer here, int state, int k, Layer next, Scale scale, long limit) {
         int n = net.n;
         int words = net.words;
@@ -114,9 +137,9 @@ final class Beam {
         int last = here.last[state];
         long[] before = net.before.bits;
         long[] sets = here.sets;
-        for (int act : net.heads[last]) {
-            int word = offset + (act >>> 6);
-            if (((sets[word] >>> act) & 1) != 0 || (steps != null && !steps.isOpen(k, last, act))) {
+        for (int h = firstHead[last]; h < firstHead[last + 1]; h++) {
+            int act = heads[h];
+            if (((sets[offset + (act >>> 6)] >>> act) & 1) != 0) {
                 continue;
             }
             long missing = 0;

@@ -124,14 +124,13 @@ final class Layer {
         if (count <= width) {
             return;
         }
-        long[] sorted = Arrays.copyOf(bound, count);
-        Arrays.sort(sorted);
-        gate = sorted[width];
-        int ties = width;
-        while (ties > 0 && sorted[ties - 1] == gate) {
-            ties--;
+        gate = ranked(Arrays.copyOf(bound, count), width);
+        int ties = width; // how many states at the gate itself may stay
+        for (int s = 0; s < count; s++) {
+            if (bound[s] < gate) {
+                ties--;
+            }
         }
-        ties = width - ties; // how many states at the gate itself may stay
         int kept = 0;
         for (int s = 0; s < count; s++) {
             if (bound[s] > gate || (bound[s] == gate && ties-- <= 0)) {
@@ -142,6 +141,38 @@ final class Layer {
         }
         count = kept;
         rehash();
+    }
+
+    /** The value that would stand at the given place if they were sorted (Hoare 1961). */
+    private static long ranked(long[] values, int rank) {
+        int low = 0;
+        int high = values.length - 1;
+        while (low < high) {
+            long pivot = values[(low + high) >>> 1];
+            int left = low;
+            int right = high;
+            while (left <= right) {
+                while (values[left] < pivot) {
+                    left++;
+                }
+                while (values[right] > pivot) {
+                    right--;
+                }
+                if (left <= right) {
+                    long value = values[left];
+                    values[left++] = values[right];
+                    values[right--] = value;
+                }
+            }
+            if (rank <= right) {
+                high = right;
+            } else if (rank >= left) {
+                low = left;
+            } else {
+                return values[rank];
+            }
+        }
+        return values[rank];
     }
 
     private void move(int from, int to) {

@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
  * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
  * can.
  *
- * <p>Three kinds of work take turns, in slices that grow: {@link Annealer} improves the best order,
- * {@link Pricing} raises the bound and closes steps, and {@link Beam} searches states from both
- * ends with that bound. Where precedence is dense the search alone is soon exact; where it is thin
- * the order comes from annealing and the bound from pricing; in between each makes the others
- * stronger. Exact for any size in principle, at exponential cost: the problem is NP-hard. One
+ * <p>Three kinds of work take turns, in slices that grow: {@link Annealer} and {@link ChainSearch}
+ * improve the best order, {@link Pricing} raises the bound and closes steps, and {@link Beam}
+ * searches states from both ends with that bound. Where precedence is dense the search alone is
+ * soon exact; where it is thin the order comes from improving and the bound from pricing; in
+ * between each makes the others stronger. Exact for any size in principle, at exponential cost: the problem is NP-hard. One
  * thread; under an effort limit alone the answer is the same every time.
  *
  * @see "L. F. Escudero, An inexact algorithm for the sequential ordering problem, European Journal
@@ -24,7 +24,7 @@ public final class OrderSolver {
     /** Effort of the first slices; later ones grow. */
     private static final long FIRST_SLICE = 8_000;
 
-    private static final int ANNEAL = 0;
+    private static final int IMPROVE = 0;
     private static final int PRICE = 1;
     private static final int BEAM = 2;
     private static final int FIRST_WIDTH = 30;
@@ -43,20 +43,33 @@ public final class OrderSolver {
     private static final double[] HEATS_WHEN_LARGE = {0.1, 0.03, 0.2, 0.01};
     private static final int LARGE = 150;
 
+    /** How many slices in a row one way of improving gets at most. */
+    private static final int MOST_IN_ROW = 3;
+
+    /** How much dearer improving is reckoned at most when slice after slice finds nothing. */
+    private static final int MOST_WEIGHT = 4;
+
     private final Network[] nets;
     private final Budget budget;
+    private final Incumbent best;
     private final Annealer annealer;
     private final Beam[] beams;
     private final Scale scale;
+    private final Grain grain;
     private final double[] heats;
     private final int[] shares;
     private final int[] widths = {FIRST_WIDTH, FIRST_WIDTH};
     private final long[] passEffort = new long[2];
     private final long[] lost = new long[2];
+    private @Nullable Neighbours likely;
+    private @Nullable ChainSearch chains;
     private @Nullable Pricing pricing;
-    private long annealSlice = FIRST_SLICE;
+    private long improveSlice = FIRST_SLICE;
     private long priceSlice = FIRST_SLICE / 4;
     private int turn = 1;
+    private boolean chainsNext = true;
+    private int inRow;
+    private int fruitless;
     private long lowerBound;
 
     private OrderSolver(Network net, OrderLimit limit, double density) {
@@ -64,16 +77,19 @@ public final class OrderSolver {
         this.shares =
                 density > 0.4
                         ? new int[] {1, 2, 8}
-                        : density > 0.15 ? new int[] {2, 1, 2} : new int[] {3, 1, 1};
+                        : density > 0.15 ? new int[] {2, 1, 2} : new int[] {4, 3, 1};
         this.nets = new Network[] {net, net.turned()};
         this.budget = new Budget(limit);
-        this.annealer = new Annealer(net, net.nearest());
+        int[] nearest = net.nearest();
+        this.best = new Incumbent(nearest, net.costOf(nearest));
+        this.annealer = new Annealer(net, best);
         this.beams =
                 new Beam[] {
                     new Beam(nets[0], budget, Completion.NOTHING),
                     new Beam(nets[1], budget, Completion.NOTHING)
                 };
-        this.scale = new Scale(annealer.bestCost());
+        this.scale = new Scale(best.cost());
+        this.grain = Grain.of(net);
     }
 
     /**
@@ -88,17 +104,17 @@ public final class OrderSolver {
         if (problem.size() > 2) {
             solver.search();
         } else {
-            solver.lowerBound = solver.annealer.bestCost();
+            solver.lowerBound = solver.best.cost();
         }
         return solver.result();
     }
 
     private OrderResult result() {
         List<Integer> order = new ArrayList<>();
-        for (int act : annealer.best()) {
+        for (int act : best.order()) {
             order.add(act);
         }
-        long cost = annealer.bestCost();
+        long cost = best.cost();
         boolean proved = lowerBound >= cost;
         return new OrderResult(
                 order,
@@ -109,15 +125,15 @@ public final class OrderSolver {
     }
 
     private boolean open() {
-        return lowerBound < annealer.bestCost() && !budget.over();
+        return lowerBound < best.cost() && !budget.over();
     }
 
     private long limit() {
-        return scale.up(annealer.bestCost() - 1);
+        return scale.up(grain.below(best.cost()));
     }
 
     private void raise(long scaledBound) {
-        lowerBound = Math.max(lowerBound, scale.down(scaledBound));
+        lowerBound = Math.max(lowerBound, grain.up(scale.down(scaledBound)));
     }
 
     private void search() {
@@ -127,7 +143,10 @@ public final class OrderSolver {
         if (!open()) {
             return;
         }
-        annealer.prefer(assignment.likelyFollowers(), assignment.likelyLeaders());
+        Neighbours neighbours = Neighbours.of(assignment);
+        likely = neighbours;
+        annealer.prefer(neighbours);
+        chains = new ChainSearch(nets[0], best, neighbours, assignment, scale);
         if (Pricing.suits(nets[0])) {
             pricing = new Pricing(nets[0], nets[1], scale, assignment);
             price();
@@ -141,17 +160,19 @@ public final class OrderSolver {
             int work = mostBehind(spent);
             long before = budget.spent();
             switch (work) {
-                case ANNEAL -> anneal();
+                case IMPROVE -> improve();
                 case PRICE -> price();
                 default -> beam();
             }
-            spent[work] += Math.max(1, budget.spent() - before);
+            // improving that finds nothing counts for more, so that proving gets its time
+            long weight = work == IMPROVE ? Math.min(MOST_WEIGHT, 1 + fruitless / 2) : 1;
+            spent[work] += weight * Math.max(1, budget.spent() - before);
         }
     }
 
     /** The kind of work that has had least of its share. */
     private int mostBehind(long[] spent) {
-        int work = ANNEAL;
+        int work = IMPROVE;
         for (int other = PRICE; other <= BEAM; other++) {
             if (shares[other] > 0 && spent[other] * shares[work] < spent[work] * shares[other]) {
                 work = other;
@@ -160,9 +181,22 @@ public final class OrderSolver {
         return work;
     }
 
-    private void anneal() {
-        annealer.run(annealSlice, heats[turn++ % heats.length], budget);
-        annealSlice += annealSlice / 2;
+    /** Lets the two that improve orders take turns; who finds something goes on for a while. */
+    private void improve() {
+        long before = best.cost();
+        if (chainsNext) {
+            Objects.requireNonNull(chains).run(improveSlice, budget);
+        } else {
+            annealer.run(improveSlice, heats[turn++ % heats.length], budget);
+        }
+        boolean found = best.cost() < before;
+        fruitless = found ? 0 : fruitless + 1;
+        inRow++;
+        if (!found || inRow == MOST_IN_ROW) {
+            chainsNext = !chainsNext;
+            inRow = 0;
+        }
+        improveSlice += improveSlice / 4;
     }
 
     private void price() {
@@ -172,7 +206,7 @@ public final class OrderSolver {
         if (ready) {
             beams[0].use(current.completion(0), current.windows(0));
             beams[1].use(current.completion(1), current.windows(1));
-            annealer.avoidClosed(current.windows(0));
+            Objects.requireNonNull(likely).avoidClosed(current.windows(0));
         }
         priceSlice *= 2;
     }
@@ -205,10 +239,10 @@ public final class OrderSolver {
         int[] found = beams[side].order();
         if (found != null) {
             int[] order = side == 0 ? found : turned(found);
-            annealer.offer(order, nets[0].costOf(order));
+            best.offer(order, nets[0].costOf(order));
         }
         if (lost[side] == Long.MAX_VALUE) {
-            lowerBound = annealer.bestCost();
+            lowerBound = best.cost();
         } else {
             raise(lost[side]);
         }
