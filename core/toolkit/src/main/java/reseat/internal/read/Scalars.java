@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
@@ -88,6 +87,44 @@ final class Scalars {
             case TIME -> duration(scalar, Duration.Basis.DEVICE);
             default -> number(type, scalar);
         }
+    }
+
+    /**
+     * Tells of most scalars that are as they should be that they are, at little cost. What it does
+     * not tell of is left to {@link #check}.
+     */
+    static boolean surely(ScalarType type, Node.Scalar scalar) {
+        return switch (type) {
+            case TEXT ->
+                    scalar.kind() == Node.ScalarKind.TEXT && scalar.text().length() <= MAX_TEXT;
+            case BOOL -> scalar.kind() == Node.ScalarKind.BOOL;
+            case MS, TIME -> few(scalar) >= 0 && few(scalar) <= Duration.MAX_MS;
+            case COUNT -> few(scalar) >= 0 && few(scalar) <= MAX_COUNT.intValue();
+            case COORDINATE, MM, SEAT_LENGTH ->
+                    few(scalar) >= 0 && few(scalar) <= MAX_MM.intValue();
+            default -> false;
+        };
+    }
+
+    /** Returns a number of a few digits and nothing else, as most are; -1 for anything else. */
+    static int few(Node.Scalar scalar) {
+        return scalar.kind() == Node.ScalarKind.NUMBER ? few(scalar.text()) : -1;
+    }
+
+    private static int few(String text) {
+        int length = text.length();
+        if (length == 0 || length > 9) {
+            return -1;
+        }
+        int value = 0;
+        for (int i = 0; i < length; i++) {
+            int digit = text.charAt(i) - '0';
+            if (digit < 0 || digit > 9) {
+                return -1;
+            }
+            value = 10 * value + digit;
+        }
+        return value;
     }
 
     static String id(Node.Scalar scalar) throws WrongValue {
@@ -227,9 +264,9 @@ final class Scalars {
         if (scalar.kind() != Node.ScalarKind.NUMBER || scalar.text().length() > MAX_NUMBER) {
             throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
         }
-        BigDecimal small = small(scalar.text());
-        if (small != null) {
-            return small;
+        int few = few(scalar.text());
+        if (few >= 0) {
+            return BigDecimal.valueOf(few);
         }
         try {
             BigDecimal value = new BigDecimal(scalar.text());
@@ -241,22 +278,6 @@ final class Scalars {
         } catch (NumberFormatException e) {
             throw new WrongValue("found " + scalar.describe() + ", expected a decimal number");
         }
-    }
-
-    /** Returns a number of a few digits and nothing else, as most are; null where it is another. */
-    private static @Nullable BigDecimal small(String text) {
-        if (text.isEmpty() || text.length() > 9) {
-            return null;
-        }
-        int value = 0;
-        for (int i = 0; i < text.length(); i++) {
-            int digit = text.charAt(i) - '0';
-            if (digit < 0 || digit > 9) {
-                return null;
-            }
-            value = 10 * value + digit;
-        }
-        return BigDecimal.valueOf(value);
     }
 
     private static BigDecimal whole(BigDecimal value, Node.Scalar scalar) throws WrongValue {
