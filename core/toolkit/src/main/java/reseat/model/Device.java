@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -457,13 +458,9 @@ public final class Device {
         }
 
         private void allKnown(
-                String what,
-                Collection<String> known,
-                Collection<String> ids,
-                String scope,
-                String id) {
-            for (String each : ids) {
-                known(what, known, each, scope, id);
+                String what, Collection<String> known, List<String> ids, String scope, String id) {
+            for (int i = 0; i < ids.size(); i++) {
+                known(what, known, ids.get(i), scope, id);
             }
         }
 

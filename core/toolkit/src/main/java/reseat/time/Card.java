@@ -1,6 +1,7 @@
 package reseat.time;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,11 +19,17 @@ public final class Card {
     private static final Card BASIC = CardFile.read();
 
     private final Map<String, Column> columns;
+    private final Map<Character, List<Integer>> allowed = new HashMap<>();
 
     Card(List<Column> columns) {
         Map<String, Column> byId = new LinkedHashMap<>();
         columns.forEach(column -> byId.put(column.id(), column));
         this.columns = byId;
+        for (Column column : columns) {
+            for (char letter : column.letters().toCharArray()) {
+                allowed.put(letter, indices(letter));
+            }
+        }
     }
 
     /** Returns the card. */
@@ -57,6 +64,10 @@ public final class Card {
      * on the card. 0 is allowed everywhere: it says that nothing of the kind happens.
      */
     public List<Integer> allowed(char letter) {
+        return allowed.getOrDefault(letter, List.of());
+    }
+
+    private List<Integer> indices(char letter) {
         NavigableSet<Integer> indices = new TreeSet<>();
         for (Column column : columns.values()) {
             if (column.letters().indexOf(letter) >= 0) {

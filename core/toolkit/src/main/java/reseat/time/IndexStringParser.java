@@ -22,6 +22,10 @@ final class IndexStringParser {
     private static final Pattern TOKEN =
             Pattern.compile("[A-Z]\\s*+[0-9]++(?![.,])|[0-9]++(?![.,])|[()]|[^\\s()]+");
 
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern ELEMENT = Pattern.compile("[A-Z]\\s*[0-9]+");
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+");
+
     private final String text;
     private final List<Token> tokens = new ArrayList<>();
     private final List<Element> elements = new ArrayList<>();
@@ -36,7 +40,7 @@ final class IndexStringParser {
     private int next;
 
     IndexStringParser(String text) {
-        this.text = text.strip().replaceAll("\\s+", " ").toUpperCase(Locale.ROOT);
+        this.text = BLANKS.matcher(text.strip()).replaceAll(" ").toUpperCase(Locale.ROOT);
     }
 
     IndexString parse() {
@@ -108,13 +112,13 @@ final class IndexStringParser {
     }
 
     private void takeElement(Token token, int group) {
-        if (!token.text.matches("[A-Z]\\s*[0-9]+")) {
+        if (!ELEMENT.matcher(token.text).matches()) {
             throw wrong(token, "this is no letter with an index; next comes " + expected());
         }
         char letter = token.text.charAt(0);
         String digits = token.text.substring(1).strip();
         String with = letters + letter;
-        if (Arrays.stream(SequenceModel.values()).noneMatch(m -> m.begins(with))) {
+        if (!beginsSome(with)) {
             String wanted = expected();
             throw wrong(
                     token,
@@ -126,6 +130,15 @@ final class IndexStringParser {
         elements.add(new Element(letter, index(token, letter, digits), 1));
         groupOf.add(group);
         next++;
+    }
+
+    private static boolean beginsSome(String letters) {
+        for (SequenceModel model : SequenceModel.values()) {
+            if (model.begins(letters)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static int index(Token token, char letter, String digits) {
@@ -169,7 +182,7 @@ final class IndexStringParser {
     }
 
     private boolean isNumber(int at) {
-        return at < tokens.size() && tokens.get(at).text.matches("[0-9]+");
+        return at < tokens.size() && NUMBER.matcher(tokens.get(at).text).matches();
     }
 
     /** Takes the number that ends the string and counts for all groups without one of their own. */

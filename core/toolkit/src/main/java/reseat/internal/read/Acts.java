@@ -91,7 +91,7 @@ final class Acts {
                             driver));
         }
         Look all = look.look("ways");
-        Map<String, Way> ways = new LinkedHashMap<>();
+        Map<String, Way> ways = new LinkedHashMap<>(2); // most have one
         look.each(
                 "ways",
                 (id, way) ->
@@ -164,8 +164,7 @@ final class Acts {
         private final Supplier<String> who;
         private final Look look;
         private final Kind kind;
-        private final List<Kind> speakers;
-        private final List<Kind> handSpeakers;
+        private final boolean usual;
         private final Kind held;
         private final boolean told;
 
@@ -179,9 +178,7 @@ final class Acts {
             this.look = look;
             String id = stated.or(() -> resolved ? Optional.empty() : held.way()).orElse(otherwise);
             this.kind = kinds.use(Kind.Scope.MANIPULATION, id).kind();
-            boolean usual = held.way().orElse(otherwise).equals(id);
-            this.speakers = usual ? List.of(held.kind(), kind) : List.of(kind, held.kind());
-            this.handSpeakers = usual ? speakers : List.of(kind);
+            this.usual = held.way().orElse(otherwise).equals(id);
             this.told = stated.isPresent();
             this.held = held.kind();
         }
@@ -191,8 +188,16 @@ final class Acts {
             return registered(held) && (!told || registered(kind));
         }
 
+        private List<Kind> speakers() {
+            return usual ? List.of(held, kind) : List.of(kind, held);
+        }
+
+        private List<Kind> handSpeakers() {
+            return usual ? speakers() : List.of(kind);
+        }
+
         <T> Optional<T> first(Function<Kind, Optional<T>> fact) {
-            return first(speakers, fact);
+            return first(speakers(), fact);
         }
 
         private <T> Optional<T> first(List<Kind> from, Function<Kind, Optional<T>> fact) {
@@ -209,12 +214,14 @@ final class Acts {
             String given = look.fields().text("tool");
             return given != null
                     ? given
-                    : driver.or(() -> first(handSpeakers, Kind::tool)).orElse(hand);
+                    : driver.or(() -> first(handSpeakers(), Kind::tool)).orElse(hand);
         }
 
         String posture() {
             String given = look.fields().text("posture");
-            return given != null ? given : first(handSpeakers, Kind::posture).orElse(usualPosture);
+            return given != null
+                    ? given
+                    : first(handSpeakers(), Kind::posture).orElse(usualPosture);
         }
 
         long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {
@@ -233,7 +240,7 @@ final class Acts {
                                 + Words.quote(key)
                                 + " here, or to the kind "
                                 + Words.or(
-                                        speakers.stream()
+                                        speakers().stream()
                                                 .map(each -> Words.quote(each.id()))
                                                 .distinct()
                                                 .toList()));

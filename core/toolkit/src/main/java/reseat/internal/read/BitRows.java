@@ -27,6 +27,20 @@ final class BitRows {
         words[row * width + (bit >>> 6)] |= 1L << bit;
     }
 
+    void clear(int row, int bit) {
+        words[row * width + (bit >>> 6)] &= ~(1L << bit);
+    }
+
+    /** Tells whether a row has a bit in common with another. */
+    boolean meets(int row, BitRows others, int other) {
+        for (int w = 0; w < width; w++) {
+            if ((words[row * width + w] & others.words[other * width + w]) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Returns how many bits of a row are set. */
     int count(int row) {
         int count = 0;
@@ -98,19 +112,27 @@ final class BitRows {
         return true;
     }
 
+    /** Adds the bits of another row; returns the lowest that is new, or -1 if none is. */
+    private int addNew(int row, BitRows others, int other) {
+        int lowest = -1;
+        for (int w = width - 1; w >= 0; w--) {
+            long more = others.words[other * width + w] & ~words[row * width + w];
+            if (more != 0) {
+                words[row * width + w] |= more;
+                lowest = (w << 6) + Long.numberOfTrailingZeros(more);
+            }
+        }
+        return lowest;
+    }
+
     /**
      * Adds to a row, for each of its bits, the row of steps with that number, until none is new.
      */
     void close(int row, BitRows steps) {
-        boolean grown = true;
-        while (grown) {
-            grown = false;
-            for (int bit = next(row, 0); bit >= 0; bit = next(row, bit + 1)) {
-                if (!steps.within(bit, this, row)) {
-                    add(row, steps, bit);
-                    grown = true;
-                }
-            }
+        int bit = next(row, 0);
+        while (bit >= 0) {
+            int lowest = addNew(row, steps, bit);
+            bit = next(row, lowest >= 0 && lowest < bit ? lowest : bit + 1);
         }
     }
 
@@ -121,18 +143,16 @@ final class BitRows {
      * @return whether all bits are allowed, and none is new
      */
     boolean close(int row, BitRows steps, BitRows allowed) {
-        boolean grown = true;
-        while (grown) {
-            grown = false;
-            if (!within(row, allowed, row)) {
+        if (!within(row, allowed, row)) {
+            return false;
+        }
+        int bit = next(row, 0);
+        while (bit >= 0) {
+            int lowest = addNew(row, steps, bit);
+            if (lowest >= 0 && !within(row, allowed, row)) {
                 return false;
             }
-            for (int bit = next(row, 0); bit >= 0; bit = next(row, bit + 1)) {
-                if (!steps.within(bit, this, row)) {
-                    add(row, steps, bit);
-                    grown = true;
-                }
-            }
+            bit = next(row, lowest >= 0 && lowest < bit ? lowest : bit + 1);
         }
         return true;
     }

@@ -89,7 +89,9 @@ public final class DeviceReader {
         if (problems.hasErrors()) {
             return Optional.empty();
         }
-        new ReachabilityCheck(draft, places, problems).run();
+        if (!OneByOne.works(draft)) {
+            new ReachabilityCheck(draft, places, problems).run();
+        }
         return problems.hasErrors() ? Optional.empty() : Optional.of(build(tree, assembly, places));
     }
 

@@ -97,10 +97,11 @@ final class Keys {
      */
     byte[] plain(int i) {
         if (plain.length == 0) {
-            plain = new byte[names.length][];
+            byte[][] all = new byte[names.length][];
             for (int k = 0; k < names.length; k++) {
-                plain[k] = plain(names[k]);
+                all[k] = plain(names[k]);
             }
+            plain = all;
         }
         return plain[i];
     }

@@ -107,7 +107,8 @@ final class KnownIds {
      * defined here are.
      */
     boolean surelyAllows(Scope scope, String id) {
-        return sound && scope != Scope.JOINT_OR_PART && of(scope).contains(id);
+        Set<String> some = ids.get(scope);
+        return sound && scope != Scope.JOINT_OR_PART && some != null && some.contains(id);
     }
 
     /** Tells whether an id may be named. A resolved file need not register its kinds. */

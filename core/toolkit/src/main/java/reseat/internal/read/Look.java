@@ -61,7 +61,10 @@ final class Look {
     }
 
     boolean flag(String key, boolean otherwise) {
-        return scalar(key, Scalars::bool).orElse(otherwise);
+        boolean given =
+                fields.entries().value(key) instanceof Node.Scalar scalar
+                        && scalar.kind() == Node.ScalarKind.BOOL;
+        return given ? Boolean.parseBoolean(fields.text(key)) : otherwise;
     }
 
     OptionalInt count(String key) {

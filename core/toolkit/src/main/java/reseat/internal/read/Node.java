@@ -13,6 +13,9 @@ import reseat.model.Origin;
  */
 sealed interface Node {
 
+    /** Returns the file that the value stands in. */
+    String file();
+
     /** Returns where the value begins. */
     Origin at();
 

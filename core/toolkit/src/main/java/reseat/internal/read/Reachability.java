@@ -116,7 +116,7 @@ final class Reachability {
         for (int p = 0; p < n; p++) {
             setAll(covering, p, this.parts.get(p).under());
         }
-        this.island = islands();
+        this.island = Islands.of(n, this.base, holds);
         this.like = alike();
         settle();
     }
@@ -129,40 +129,6 @@ final class Reachability {
         for (int i = 0; i < ids.size(); i++) {
             rows.set(row, number(ids.get(i)));
         }
-    }
-
-    /**
-     * Names the groups of parts that hang together by joints when the base is taken away, each by
-     * the first of its parts.
-     */
-    private int[] islands() {
-        int[] group = new int[parts.size()];
-        for (int p = 0; p < group.length; p++) {
-            group[p] = p;
-        }
-        for (int[] together : holds) {
-            int one = -1;
-            for (int p : together) {
-                if (p != base) {
-                    int root = root(group, p);
-                    one = one < 0 ? root : one;
-                    group[Math.max(one, root)] = Math.min(one, root);
-                    one = Math.min(one, root);
-                }
-            }
-        }
-        for (int p = 0; p < group.length; p++) {
-            group[p] = root(group, p);
-        }
-        return group;
-    }
-
-    private static int root(int[] group, int part) {
-        int at = part;
-        while (group[at] != at) {
-            at = group[at];
-        }
-        return at;
     }
 
     private BitRows alike() {
@@ -279,17 +245,14 @@ final class Reachability {
 
     /** Tells whether there is nothing to report: each joint is released, each part moved alone. */
     boolean everythingComesApart() {
+        boolean all = true;
         for (boolean each : released) {
-            if (!each) {
-                return false;
-            }
+            all &= each;
         }
         for (int p = 0; p < apartFromAll.length; p++) {
-            if (!apartFromAll[p] && p != base) {
-                return false;
-            }
+            all &= apartFromAll[p] || p == base;
         }
-        return true;
+        return all;
     }
 
     /** Tells whether some plan may release a joint. */

@@ -53,7 +53,7 @@ final class ShapeCheck {
         if (node instanceof Node.Scalar scalar && surely(scalar, shape)) {
             return;
         }
-        if (node instanceof Node.Fields && defaults.sound(node)) {
+        if (defaults.sound(node)) {
             return;
         }
         if (shape instanceof Shape.Either either) {
