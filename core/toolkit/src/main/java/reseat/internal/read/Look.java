@@ -69,8 +69,8 @@ final class Look {
 
     OptionalInt count(String key) {
         if (fields.entries().value(key) instanceof Node.Scalar scalar
-                && Scalars.surely(ScalarType.COUNT, scalar)) {
-            return OptionalInt.of(Scalars.few(scalar));
+                && SureScalars.sound(ScalarType.COUNT, scalar)) {
+            return OptionalInt.of(SureScalars.few(scalar));
         }
         return scalar(key, s -> Scalars.number(ScalarType.COUNT, s))
                 .map(value -> OptionalInt.of(value.intValue()))
@@ -107,7 +107,7 @@ final class Look {
     Optional<Long> ms(String key, String bareKey) {
         long bare =
                 fields.entries().value(bareKey) instanceof Node.Scalar scalar
-                        ? Scalars.few(scalar)
+                        ? SureScalars.few(scalar)
                         : -1;
         if (bare >= 0 && bare <= Duration.MAX_MS && (key.equals(bareKey) || !has(key))) {
             return Optional.of(bare);

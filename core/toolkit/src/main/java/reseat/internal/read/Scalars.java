@@ -14,14 +14,14 @@ import reseat.time.IndexString;
 final class Scalars {
 
     /** Longest name or sentence, in characters. */
-    private static final int MAX_TEXT = 4000;
+    static final int MAX_TEXT = 4000;
 
     /** Longest number as text. */
     private static final int MAX_NUMBER = 40;
 
-    private static final BigDecimal MAX_MM = new BigDecimal(10_000);
+    static final BigDecimal MAX_MM = new BigDecimal(10_000);
     private static final BigDecimal MAX_NM = new BigDecimal(1_000);
-    private static final BigDecimal MAX_COUNT = new BigDecimal(1_000_000);
+    static final BigDecimal MAX_COUNT = new BigDecimal(1_000_000);
     private static final BigDecimal MAX_MS = new BigDecimal(Duration.MAX_MS);
     private static final BigDecimal MAX_DWELL_MS = new BigDecimal(90L * Duration.MAX_MS);
 
@@ -87,44 +87,6 @@ final class Scalars {
             case TIME -> duration(scalar, Duration.Basis.DEVICE);
             default -> number(type, scalar);
         }
-    }
-
-    /**
-     * Tells of most scalars that are as they should be that they are, at little cost. What it does
-     * not tell of is left to {@link #check}.
-     */
-    static boolean surely(ScalarType type, Node.Scalar scalar) {
-        return switch (type) {
-            case TEXT ->
-                    scalar.kind() == Node.ScalarKind.TEXT && scalar.text().length() <= MAX_TEXT;
-            case BOOL -> scalar.kind() == Node.ScalarKind.BOOL;
-            case MS, TIME -> few(scalar) >= 0 && few(scalar) <= Duration.MAX_MS;
-            case COUNT -> few(scalar) >= 0 && few(scalar) <= MAX_COUNT.intValue();
-            case COORDINATE, MM, SEAT_LENGTH ->
-                    few(scalar) >= 0 && few(scalar) <= MAX_MM.intValue();
-            default -> false;
-        };
-    }
-
-    /** Returns a number of a few digits and nothing else, as most are; -1 for anything else. */
-    static int few(Node.Scalar scalar) {
-        return scalar.kind() == Node.ScalarKind.NUMBER ? few(scalar.text()) : -1;
-    }
-
-    private static int few(String text) {
-        int length = text.length();
-        if (length == 0 || length > 9) {
-            return -1;
-        }
-        int value = 0;
-        for (int i = 0; i < length; i++) {
-            int digit = text.charAt(i) - '0';
-            if (digit < 0 || digit > 9) {
-                return -1;
-            }
-            value = 10 * value + digit;
-        }
-        return value;
     }
 
     static String id(Node.Scalar scalar) throws WrongValue {
@@ -264,7 +226,7 @@ final class Scalars {
         if (scalar.kind() != Node.ScalarKind.NUMBER || scalar.text().length() > MAX_NUMBER) {
             throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
         }
-        int few = few(scalar.text());
+        int few = SureScalars.few(scalar.text());
         if (few >= 0) {
             return BigDecimal.valueOf(few);
         }

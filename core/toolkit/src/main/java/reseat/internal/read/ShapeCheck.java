@@ -74,7 +74,7 @@ final class ShapeCheck {
     /** Tells of most scalars that there is nothing to say of them. */
     private boolean surely(Node.Scalar scalar, Shape shape) {
         if (shape instanceof Shape.Value value) {
-            return Scalars.surely(value.type(), scalar);
+            return SureScalars.sound(value.type(), scalar);
         }
         return shape instanceof Shape.Ref ref
                 && scalar.kind() != Node.ScalarKind.NULL
