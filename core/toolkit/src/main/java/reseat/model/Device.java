@@ -1,8 +1,10 @@
 package reseat.model;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -375,16 +377,17 @@ public final class Device {
                 throw new IllegalArgumentException(id + " has no set-up table");
             }
             new References(this).check();
-            parts = Ordered.copyOf(parts);
-            joints = Ordered.copyOf(joints);
-            supplies = Ordered.copyOf(supplies);
-            tools = Ordered.copyOf(tools);
-            screwTypes = Ordered.copyOf(screwTypes);
-            consumables = Ordered.copyOf(consumables);
-            hazards = Ordered.copyOf(hazards);
-            prepares = Ordered.copyOf(prepares);
-            tests = Ordered.copyOf(tests);
-            kinds.replaceAll((scope, map) -> Ordered.copyOf(map));
+            // the builder keeps no other way to them: what it is told from now on is refused
+            parts = Collections.unmodifiableMap(parts);
+            joints = Collections.unmodifiableMap(joints);
+            supplies = Collections.unmodifiableMap(supplies);
+            tools = Collections.unmodifiableMap(tools);
+            screwTypes = Collections.unmodifiableMap(screwTypes);
+            consumables = Collections.unmodifiableMap(consumables);
+            hazards = Collections.unmodifiableMap(hazards);
+            prepares = Collections.unmodifiableMap(prepares);
+            tests = Collections.unmodifiableMap(tests);
+            kinds.replaceAll((scope, map) -> Collections.unmodifiableMap(map));
         }
     }
 
@@ -455,13 +458,9 @@ public final class Device {
         }
 
         private void allKnown(
-                String what,
-                Collection<String> known,
-                Collection<String> ids,
-                String scope,
-                String id) {
-            for (String each : ids) {
-                known(what, known, each, scope, id);
+                String what, Collection<String> known, List<String> ids, String scope, String id) {
+            for (int i = 0; i < ids.size(); i++) {
+                known(what, known, ids.get(i), scope, id);
             }
         }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import reseat.model.ConsumableUse;
 import reseat.model.Duration;
 import reseat.model.Kind;
@@ -52,7 +53,7 @@ final class Acts {
         Look move = look.look("move");
         Silent act =
                 new Silent(
-                        "part " + part,
+                        () -> "part " + part,
                         move,
                         stated(look, "move", move),
                         partKind,
@@ -77,22 +78,27 @@ final class Acts {
      */
     Map<String, Way> ways(
             String joint, Look look, KindTable.Entry jointKind, Optional<String> driver) {
-        Map<String, Way> ways = new LinkedHashMap<>();
         if (!look.has("ways")) {
             Look silent = new Look(null, look.at());
-            ways.put(
+            return Map.of(
                     "usual",
-                    way("joint " + joint, "usual", silent, Optional.empty(), jointKind, driver));
-            return ways;
+                    way(
+                            () -> "joint " + joint,
+                            "usual",
+                            silent,
+                            Optional.empty(),
+                            jointKind,
+                            driver));
         }
         Look all = look.look("ways");
+        Map<String, Way> ways = new LinkedHashMap<>(2); // most have one
         look.each(
                 "ways",
                 (id, way) ->
                         ways.put(
                                 id,
                                 way(
-                                        "joint " + joint + ", way " + id,
+                                        () -> "joint " + joint + ", way " + id,
                                         id,
                                         way,
                                         stated(all, id, way),
@@ -102,7 +108,7 @@ final class Acts {
     }
 
     private Way way(
-            String who,
+            Supplier<String> who,
             String id,
             Look look,
             Optional<String> stated,
@@ -115,7 +121,7 @@ final class Acts {
                 && registered(jointKind.kind())) {
             problems.error(
                     look.at(),
-                    who
+                    who.get()
                             + ": nothing says how it is released: give ways with a kind each, or a way to the kind of joint "
                             + Words.quote(jointKind.kind().id()));
         }
@@ -155,15 +161,15 @@ final class Acts {
 
     /** An act, with the kinds that speak where its file is silent. */
     private final class Silent {
-        private final String who;
+        private final Supplier<String> who;
         private final Look look;
         private final Kind kind;
-        private final List<Kind> speakers;
-        private final List<Kind> handSpeakers;
-        private final boolean spokenFor;
+        private final boolean usual;
+        private final Kind held;
+        private final boolean told;
 
         Silent(
-                String who,
+                Supplier<String> who,
                 Look look,
                 Optional<String> stated,
                 KindTable.Entry held,
@@ -172,14 +178,26 @@ final class Acts {
             this.look = look;
             String id = stated.or(() -> resolved ? Optional.empty() : held.way()).orElse(otherwise);
             this.kind = kinds.use(Kind.Scope.MANIPULATION, id).kind();
-            boolean usual = held.way().orElse(otherwise).equals(id);
-            this.speakers = usual ? List.of(held.kind(), kind) : List.of(kind, held.kind());
-            this.handSpeakers = usual ? speakers : List.of(kind);
-            this.spokenFor = registered(held.kind()) && (stated.isEmpty() || registered(kind));
+            this.usual = held.way().orElse(otherwise).equals(id);
+            this.told = stated.isPresent();
+            this.held = held.kind();
+        }
+
+        /** Whether what is silent here is not silent because of a wrong name alone. */
+        private boolean spokenFor() {
+            return registered(held) && (!told || registered(kind));
+        }
+
+        private List<Kind> speakers() {
+            return usual ? List.of(held, kind) : List.of(kind, held);
+        }
+
+        private List<Kind> handSpeakers() {
+            return usual ? speakers() : List.of(kind);
         }
 
         <T> Optional<T> first(Function<Kind, Optional<T>> fact) {
-            return first(speakers, fact);
+            return first(speakers(), fact);
         }
 
         private <T> Optional<T> first(List<Kind> from, Function<Kind, Optional<T>> fact) {
@@ -193,16 +211,17 @@ final class Acts {
         }
 
         String tool(Optional<String> driver) {
-            return look.text("tool")
-                    .or(() -> driver)
-                    .or(() -> first(handSpeakers, Kind::tool))
-                    .orElse(hand);
+            String given = look.fields().text("tool");
+            return given != null
+                    ? given
+                    : driver.or(() -> first(handSpeakers(), Kind::tool)).orElse(hand);
         }
 
         String posture() {
-            return look.text("posture")
-                    .or(() -> first(handSpeakers, Kind::posture))
-                    .orElse(usualPosture);
+            String given = look.fields().text("posture");
+            return given != null
+                    ? given
+                    : first(handSpeakers(), Kind::posture).orElse(usualPosture);
         }
 
         long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {
@@ -211,17 +230,17 @@ final class Acts {
                 return own.orElse(0L);
             }
             Optional<Duration> silent = first(time);
-            if (silent.isEmpty() && spokenFor) {
+            if (silent.isEmpty() && spokenFor()) {
                 problems.error(
                         look.at(),
-                        who
+                        who.get()
                                 + ": nothing says its "
                                 + key
                                 + ": give "
                                 + Words.quote(key)
                                 + " here, or to the kind "
                                 + Words.or(
-                                        speakers.stream()
+                                        speakers().stream()
                                                 .map(each -> Words.quote(each.id()))
                                                 .distinct()
                                                 .toList()));

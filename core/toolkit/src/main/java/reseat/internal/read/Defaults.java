@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import reseat.model.Origin;
 
 /**
@@ -14,15 +15,16 @@ import reseat.model.Origin;
  * @param known the ids that the data defines
  * @param checked the nodes of the data that were found sound, by identity: a node that is the very
  *     same in a device file's tree was not touched by the file
+ * @param files the files that these nodes stand in
  */
-record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked) {
+record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked, Set<String> files) {
 
     /** No defaults at all. */
     static final Defaults NONE = unchecked(new Node.Fields(Origin.MEMORY, Map.of()));
 
     /** Makes defaults of which nothing counts as sound. */
     static Defaults unchecked(Node.Fields tree) {
-        return new Defaults(tree, new KnownIds(tree, false), Set.of());
+        return new Defaults(tree, new KnownIds(tree, false), Set.of(), Set.of());
     }
 
     /** Makes defaults of a tree; if it is not sound by itself, each device is checked in full. */
@@ -35,7 +37,9 @@ record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked) {
         }
         Set<Node> checked = Collections.newSetFromMap(new IdentityHashMap<>());
         collect(tree, checked);
-        return new Defaults(tree, all.known, checked);
+        Set<String> files =
+                checked.stream().map(Node::file).collect(Collectors.toUnmodifiableSet());
+        return new Defaults(tree, all.known, checked, files);
     }
 
     private static void collect(Node.Fields fields, Set<Node> into) {
@@ -43,6 +47,8 @@ record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked) {
         for (Node.Entry entry : fields.entries().values()) {
             if (entry.value() instanceof Node.Fields inner) {
                 collect(inner, into);
+            } else {
+                into.add(entry.value());
             }
         }
     }
@@ -57,6 +63,7 @@ record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked) {
 
     /** Tells whether a node is part of these defaults, and sound. */
     boolean sound(Node node) {
-        return checked.contains(node);
+        // most nodes are of the device file: no hash of their identity need be made
+        return files.contains(node.file()) && checked.contains(node);
     }
 }

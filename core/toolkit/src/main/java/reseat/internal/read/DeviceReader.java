@@ -77,10 +77,10 @@ public final class DeviceReader {
         new ShapeCheck(known, resolved, problems, defaults.under(known))
                 .check("device", full, Format.DEVICE);
         defaultsExist(full, known, resolved);
-        Node joints = full.get("joints");
+        Node.Fields joints = full.fields("joints");
         Node.Fields tree =
-                joints instanceof Node.Fields map
-                        ? full.with("joints", Seats.spread(map, problems))
+                joints != null && Seats.any(joints)
+                        ? full.with("joints", Seats.spread(joints, problems))
                         : full;
         Places places = new Places(tree, whole, BuiltIn.NAME);
         Assembly assembly = new Assembly(tree, stated, file, resolved, problems);
@@ -89,7 +89,9 @@ public final class DeviceReader {
         if (problems.hasErrors()) {
             return Optional.empty();
         }
-        new ReachabilityCheck(draft, places, problems).run();
+        if (!OneByOne.works(draft)) {
+            new ReachabilityCheck(draft, places, problems).run();
+        }
         return problems.hasErrors() ? Optional.empty() : Optional.of(build(tree, assembly, places));
     }
 

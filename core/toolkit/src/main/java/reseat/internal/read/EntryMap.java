@@ -7,126 +7,169 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
+import reseat.model.Origin;
 
 /**
  * Entries in the order of their file; never changes. A device file has hundreds of maps with a
- * handful of keys, for which two arrays cost a third of the memory of a hash map, and less time.
+ * handful of keys, for which arrays cost a fraction of the memory of a hash map, and less time; an
+ * entry is made when somebody asks for it.
  */
 final class EntryMap extends AbstractMap<String, Node.Entry> {
 
-    /** Up to here, comparing one key after the other is the quickest. */
-    private static final int FEW = 12;
+    static final EntryMap NONE = new EntryMap(Keys.NONE, new String[0], new long[0], new Node[0]);
 
-    private final String[] keys;
-    private final Node.Entry[] entries;
+    private final Keys keys;
 
-    /** For more than a few keys, where each is to be found by its hash; else empty. */
-    private final int[] slots;
+    /** The files that the keys stand in; one, where it is the same for all. */
+    private final String[] files;
 
-    private final int size;
+    private final long[] spots;
+    private final Node[] values;
+    private final boolean nulls;
 
     /**
      * Makes a map that takes the arrays over.
      *
-     * @param keys the keys
-     * @param entries their entries; where a key stands twice, the map has fewer than these
+     * @param keys the keys, all different
+     * @param files the files that they stand in, or the one for all of them
+     * @param spots where they stand in these, as {@link Spot}s
+     * @param values the values
      */
-    EntryMap(String[] keys, Node.Entry[] entries) {
+    EntryMap(Keys keys, String[] files, long[] spots, Node[] values) {
         this.keys = keys;
-        this.entries = entries;
-        this.slots = new int[keys.length <= FEW ? 0 : Integer.highestOneBit(keys.length) << 2];
-        int different = 0;
-        for (int i = 0; i < keys.length; i++) {
-            if (slots.length > 0) {
-                int slot = slot(keys[i]);
-                different += slots[slot] == 0 ? 1 : 0;
-                slots[slot] = i + 1;
-            } else {
-                different += find(keys[i], i) < 0 ? 1 : 0;
-            }
+        this.files = files;
+        this.spots = spots;
+        this.values = values;
+        boolean empty = false;
+        for (Node value : values) {
+            empty |= Node.isEmpty(value);
         }
-        this.size = different;
+        this.nulls = empty;
     }
 
-    /** Returns the slot of a key, or the free one where it would belong. */
-    private int slot(String key) {
-        int hash = key.hashCode();
-        int at = (hash ^ hash >>> 15) & slots.length - 1;
-        while (slots[at] != 0 && !keys[slots[at] - 1].equals(key)) {
-            at = at + 1 & slots.length - 1;
+    /** Returns the entries of another map. */
+    static EntryMap of(Map<String, Node.Entry> map) {
+        if (map instanceof EntryMap same) {
+            return same;
         }
-        return at;
+        int size = map.size();
+        String[] names = new String[size];
+        String[] files = new String[size];
+        long[] spots = new long[size];
+        Node[] values = new Node[size];
+        int i = 0;
+        for (Map.Entry<String, Node.Entry> each : map.entrySet()) {
+            Origin at = each.getValue().keyAt();
+            names[i] = each.getKey();
+            files[i] = at.file();
+            spots[i] = Spot.of(at);
+            values[i++] = each.getValue().value();
+        }
+        return new EntryMap(new Keys(names), files, spots, values);
     }
 
-    private int find(Object key) {
-        if (slots.length > 0) {
-            return key instanceof String text ? slots[slot(text)] - 1 : -1;
-        }
-        return find(key, keys.length);
+    Keys keys() {
+        return keys;
     }
 
-    private int find(Object key, int end) {
-        int hash = key.hashCode();
-        for (int i = 0; i < end; i++) {
-            if (keys[i].hashCode() == hash && keys[i].equals(key)) {
-                return i;
-            }
-        }
-        return -1;
+    String key(int i) {
+        return keys.get(i);
+    }
+
+    Origin keyAt(int i) {
+        return Spot.origin(files[files.length == 1 ? 0 : i], spots[i]);
+    }
+
+    Node value(int i) {
+        return values[i];
+    }
+
+    /** Returns the value of a key; null if there is none. */
+    @Nullable Node value(String key) {
+        int i = keys.find(key);
+        return i < 0 ? null : values[i];
+    }
+
+    /** Tells whether a value is empty. */
+    boolean hasNulls() {
+        return nulls;
+    }
+
+    private Node.Entry entry(int i) {
+        return new Node.Entry(keyAt(i), values[i]);
     }
 
     @Override
     public Node.@Nullable Entry get(Object key) {
-        int at = find(key);
-        return at < 0 ? null : entries[at];
+        int i = key instanceof String text ? keys.find(text) : -1;
+        return i < 0 ? null : entry(i);
     }
 
     @Override
     public boolean containsKey(Object key) {
-        return find(key) >= 0;
+        return key instanceof String text && keys.find(text) >= 0;
     }
 
     @Override
     public int size() {
-        return size;
+        return values.length;
     }
 
     @Override
     public void forEach(BiConsumer<? super String, ? super Node.Entry> action) {
-        for (int i = 0; i < keys.length; i++) {
-            action.accept(keys[i], entries[i]);
+        for (int i = 0; i < values.length; i++) {
+            action.accept(keys.get(i), entry(i));
         }
     }
 
     @Override
-    public Set<Map.Entry<String, Node.Entry>> entrySet() {
-        return new AbstractSet<>() {
+    public Set<String> keySet() {
+        return new View<>(keys::get) {
             @Override
-            public int size() {
-                return keys.length;
-            }
-
-            @Override
-            public Iterator<Map.Entry<String, Node.Entry>> iterator() {
-                return new Iterator<>() {
-                    private int next;
-
-                    @Override
-                    public boolean hasNext() {
-                        return next < keys.length;
-                    }
-
-                    @Override
-                    public Map.Entry<String, Node.Entry> next() {
-                        if (next == keys.length) {
-                            throw new NoSuchElementException();
-                        }
-                        int at = next++;
-                        return Map.entry(keys[at], entries[at]);
-                    }
-                };
+            public boolean contains(Object key) {
+                return containsKey(key);
             }
         };
+    }
+
+    @Override
+    public Set<Map.Entry<String, Node.Entry>> entrySet() {
+        return new View<>(i -> Map.entry(keys.get(i), entry(i)));
+    }
+
+    /** What each entry says, as a set. */
+    private class View<T> extends AbstractSet<T> {
+        private final IntFunction<T> item;
+
+        View(IntFunction<T> item) {
+            this.item = item;
+        }
+
+        @Override
+        public int size() {
+            return values.length;
+        }
+
+        @Override
+        public Iterator<T> iterator() {
+            return new Iterator<>() {
+                private int next;
+
+                @Override
+                public boolean hasNext() {
+                    return next < values.length;
+                }
+
+                @Override
+                public T next() {
+                    if (next == values.length) {
+                        throw new NoSuchElementException();
+                    }
+                    return item.apply(next++);
+                }
+            };
+        }
     }
 }

@@ -26,7 +26,7 @@ final class KindTable {
                     Kind.Scope.MANIPULATION,
                     "manipulations");
 
-    private final Map<Kind.Scope, Map<String, Look>> registered = new EnumMap<>(Kind.Scope.class);
+    private final Map<Kind.Scope, Node.Fields> registered = new EnumMap<>(Kind.Scope.class);
     private final Map<Kind.Scope, Map<String, Entry>> used = new EnumMap<>(Kind.Scope.class);
     private final String deviceFile;
     private final Uses uses;
@@ -53,12 +53,16 @@ final class KindTable {
         this.uses = uses;
         for (Kind.Scope scope : Kind.Scope.values()) {
             String section = Objects.requireNonNull(SECTIONS.get(scope));
-            Map<String, Look> table = device.look("kinds").table(section);
-            registered.put(scope, table);
+            registered.put(scope, device.look("kinds").look(section).fields());
             used.put(scope, new LinkedHashMap<>());
-            stated.look("kinds").table(section).keySet().stream()
-                    .filter(table::containsKey)
-                    .forEach(id -> use(scope, id));
+            stated.look("kinds")
+                    .each(
+                            section,
+                            (id, look) -> {
+                                if (registered(scope, id)) {
+                                    use(scope, id);
+                                }
+                            });
         }
     }
 
@@ -149,15 +153,24 @@ final class KindTable {
      * made here. One that nobody registered is a plain one without defaults.
      */
     Entry use(Kind.Scope scope, String id) {
-        Look look = Objects.requireNonNull(registered.get(scope)).get(id);
-        return Objects.requireNonNull(used.get(scope))
-                .computeIfAbsent(
-                        id, kind -> look == null ? plain(scope, kind) : entry(kind, scope, look));
+        Map<String, Entry> before = Objects.requireNonNull(used.get(scope));
+        Entry known = before.get(id);
+        if (known == null) {
+            Node.Fields all = Objects.requireNonNull(registered.get(scope));
+            known = registered(scope, id) ? entry(id, scope, look(all, id)) : plain(scope, id);
+            before.put(id, known);
+        }
+        return known;
+    }
+
+    private static Look look(Node.Fields kinds, String id) {
+        Node.Entry entry = Objects.requireNonNull(kinds.entries().get(id));
+        return new Look(entry.value(), entry.keyAt());
     }
 
     /** Whether a kind is registered; of one that is not, a single problem is told, and no more. */
     boolean registered(Kind.Scope scope, String id) {
-        return Objects.requireNonNull(registered.get(scope)).containsKey(id);
+        return Objects.requireNonNull(registered.get(scope)).get(id) != null;
     }
 
     private static Entry plain(Kind.Scope scope, String id) {
@@ -172,8 +185,9 @@ final class KindTable {
         List<Kind> all = new ArrayList<>();
         for (Kind.Scope scope : Kind.Scope.values()) {
             Map<String, Entry> some = new LinkedHashMap<>(Objects.requireNonNull(used.get(scope)));
-            for (String id : Objects.requireNonNull(registered.get(scope)).keySet()) {
-                Entry entry = some.remove(id);
+            Node.Fields order = Objects.requireNonNull(registered.get(scope));
+            for (String id : order.entries().keySet()) {
+                Entry entry = registered(scope, id) ? some.remove(id) : null;
                 if (entry != null) {
                     all.add(entry.kind());
                 }

@@ -2,6 +2,7 @@ package reseat.internal.read;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,14 @@ final class Look {
 
     /** Looks at a node; at an empty map if it is none. */
     Look(@Nullable Node node, Origin at) {
-        this.fields = node instanceof Node.Fields map ? map : new Node.Fields(at, Map.of());
+        this.fields =
+                node instanceof Node.Fields map
+                        ? map
+                        : new Node.Fields(at.file(), Spot.of(at), EntryMap.NONE);
+    }
+
+    private Look(Node.Fields fields) {
+        this.fields = fields;
     }
 
     Origin at() {
@@ -48,14 +56,22 @@ final class Look {
     }
 
     String text(String key, String otherwise) {
-        return text(key).orElse(otherwise);
+        String text = fields.text(key);
+        return text == null ? otherwise : text;
     }
 
     boolean flag(String key, boolean otherwise) {
-        return scalar(key, Scalars::bool).orElse(otherwise);
+        boolean given =
+                fields.entries().value(key) instanceof Node.Scalar scalar
+                        && scalar.kind() == Node.ScalarKind.BOOL;
+        return given ? Boolean.parseBoolean(fields.text(key)) : otherwise;
     }
 
     OptionalInt count(String key) {
+        if (fields.entries().value(key) instanceof Node.Scalar scalar
+                && SureScalars.sound(ScalarType.COUNT, scalar)) {
+            return OptionalInt.of(SureScalars.few(scalar));
+        }
         return scalar(key, s -> Scalars.number(ScalarType.COUNT, s))
                 .map(value -> OptionalInt.of(value.intValue()))
                 .orElse(OptionalInt.empty());
@@ -89,6 +105,13 @@ final class Look {
 
     /** Returns a time in milliseconds under one key, or in bare milliseconds under another. */
     Optional<Long> ms(String key, String bareKey) {
+        long bare =
+                fields.entries().value(bareKey) instanceof Node.Scalar scalar
+                        ? SureScalars.few(scalar)
+                        : -1;
+        if (bare >= 0 && bare <= Duration.MAX_MS && (key.equals(bareKey) || !has(key))) {
+            return Optional.of(bare);
+        }
         return time(key, Duration.Basis.DEVICE)
                 .map(Duration::ms)
                 .or(
@@ -103,13 +126,15 @@ final class Look {
         if (nodes.isEmpty()) {
             return List.of();
         }
-        List<String> all = new ArrayList<>(nodes.size());
-        for (Node node : nodes) {
-            if (node instanceof Node.Scalar scalar && !node.isNull()) {
-                all.add(scalar.text());
+        String[] all = new String[nodes.size()];
+        int count = 0;
+        for (int i = 0; i < all.length; i++) {
+            if (nodes.get(i) instanceof Node.Scalar scalar
+                    && scalar.kind() != Node.ScalarKind.NULL) {
+                all[count++] = scalar.text();
             }
         }
-        return all;
+        return List.of(count == all.length ? all : Arrays.copyOf(all, count));
     }
 
     private List<Node> nodes(String key) {
@@ -144,7 +169,8 @@ final class Look {
 
     /** Returns the map under a key, or an empty one. */
     Look look(String key) {
-        return new Look(fields.get(key), at(key));
+        Node node = fields.get(key);
+        return node instanceof Node.Fields map ? new Look(map) : new Look(node, at(key));
     }
 
     /** Returns the entries of the map under a key; a short form counts as an empty map. */
@@ -157,14 +183,14 @@ final class Look {
     /** Hands over the entries of the map under a key, as {@link #table} has them. */
     void each(String key, BiConsumer<String, Look> action) {
         Node.Fields table = fields.fields(key);
-        if (table != null) {
-            table.entries()
-                    .forEach(
-                            (id, entry) -> {
-                                if (!entry.value().isNull()) {
-                                    action.accept(id, new Look(entry.value(), entry.keyAt()));
-                                }
-                            });
+        EntryMap entries = table == null ? EntryMap.NONE : table.entries();
+        for (int i = 0; i < entries.size(); i++) {
+            Node value = entries.value(i);
+            if (value instanceof Node.Fields map) {
+                action.accept(entries.key(i), new Look(map));
+            } else if (!value.isNull()) {
+                action.accept(entries.key(i), new Look(value, entries.keyAt(i)));
+            }
         }
     }
 

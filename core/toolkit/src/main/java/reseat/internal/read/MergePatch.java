@@ -27,6 +27,9 @@ final class MergePatch {
         Origin at = patch.at();
         Map<String, Node.Entry> result = new LinkedHashMap<>();
         if (target instanceof Node.Fields fields) {
+            if (changes.entries().isEmpty()) {
+                return fields;
+            }
             at = fields.at();
             result.putAll(fields.entries());
         }

@@ -1,9 +1,9 @@
 package reseat.internal.read;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
 
@@ -13,18 +13,20 @@ import reseat.model.Origin;
  */
 sealed interface Node {
 
+    /** Returns the file that the value stands in. */
+    String file();
+
     /** Returns where the value begins. */
     Origin at();
 
-    /** Returns how many values it counts with everything inside, aliases counted each time. */
-    long size();
-
-    /** Returns how many collections lie within each other at most, itself included. */
-    int height();
-
     /** Tells whether it is the empty value. */
     default boolean isNull() {
-        return this instanceof Scalar scalar && scalar.kind() == ScalarKind.NULL;
+        return isEmpty(this);
+    }
+
+    /** Tells of any node whether it is the empty value; where it is asked often, the quicker. */
+    static boolean isEmpty(@Nullable Node node) {
+        return node instanceof Scalar scalar && scalar.kind() == ScalarKind.NULL;
     }
 
     /** Returns what it is, for a message. */
@@ -41,24 +43,24 @@ sealed interface Node {
     /**
      * A single value.
      *
-     * @param at where it begins
+     * @param file the file it stands in
+     * @param spot where it begins, as a {@link Spot}
      * @param kind what it is
      * @param text its text as written, without quotes
      */
-    record Scalar(Origin at, ScalarKind kind, String text) implements Node {
+    record Scalar(String file, long spot, ScalarKind kind, String text) implements Node {
+
+        Scalar(Origin at, ScalarKind kind, String text) {
+            this(at.file(), Spot.of(at), kind, text);
+        }
 
         static Scalar text(Origin at, String text) {
             return new Scalar(at, ScalarKind.TEXT, text);
         }
 
         @Override
-        public long size() {
-            return 1;
-        }
-
-        @Override
-        public int height() {
-            return 0;
+        public Origin at() {
+            return Spot.origin(file, spot);
         }
 
         @Override
@@ -70,31 +72,19 @@ sealed interface Node {
     /**
      * A list.
      *
-     * @param at where it begins
+     * @param file the file it stands in
+     * @param spot where it begins, as a {@link Spot}
      * @param items its entries
-     * @param size as {@link Node#size()}
-     * @param height as {@link Node#height()}
      */
-    record Items(Origin at, List<Node> items, long size, int height) implements Node {
+    record Items(String file, long spot, List<Node> items) implements Node {
 
         Items(Origin at, List<Node> items) {
-            this(at, List.copyOf(items), sizeOf(items), heightOf(items));
+            this(at.file(), Spot.of(at), List.copyOf(items));
         }
 
-        private static long sizeOf(List<Node> items) {
-            long size = 1;
-            for (Node item : items) {
-                size += item.size();
-            }
-            return size;
-        }
-
-        private static int heightOf(List<Node> items) {
-            int height = 0;
-            for (Node item : items) {
-                height = Math.max(height, item.height());
-            }
-            return 1 + height;
+        @Override
+        public Origin at() {
+            return Spot.origin(file, spot);
         }
 
         @Override
@@ -114,52 +104,38 @@ sealed interface Node {
     /**
      * A map from keys to values, in the order of the file.
      *
-     * @param at where it begins
+     * @param file the file it stands in
+     * @param spot where it begins, as a {@link Spot}
      * @param entries its entries by key
-     * @param size as {@link Node#size()}
-     * @param height as {@link Node#height()}
      */
-    record Fields(Origin at, Map<String, Entry> entries, long size, int height) implements Node {
+    record Fields(String file, long spot, EntryMap entries) implements Node {
 
-        /** Makes fields of entries that nobody changes any more. */
+        /** Makes fields of a copy of entries. */
         Fields(Origin at, Map<String, Entry> entries) {
-            this(
-                    at,
-                    entries instanceof EntryMap ? entries : Collections.unmodifiableMap(entries),
-                    sizeOf(entries),
-                    heightOf(entries));
+            this(at.file(), Spot.of(at), EntryMap.of(entries));
         }
 
-        private static long sizeOf(Map<String, Entry> entries) {
-            long size = 1;
-            for (Entry entry : entries.values()) {
-                size += entry.value().size();
-            }
-            return size;
-        }
-
-        private static int heightOf(Map<String, Entry> entries) {
-            int height = 0;
-            for (Entry entry : entries.values()) {
-                height = Math.max(height, entry.value().height());
-            }
-            return 1 + height;
+        @Override
+        public Origin at() {
+            return Spot.origin(file, spot);
         }
 
         /** Returns the value of a key; null if the key is missing or its value empty. */
         @Nullable Node get(String key) {
-            Entry entry = entries.get(key);
-            return entry == null || entry.value().isNull() ? null : entry.value();
+            Node value = entries.value(key);
+            return Node.isEmpty(value) ? null : value;
         }
 
         /** Returns the fields under a key; null if there is something else or nothing. */
         @Nullable Fields fields(String key) {
-            return get(key) instanceof Fields fields ? fields : null;
+            return entries.value(key) instanceof Fields fields ? fields : null;
         }
 
         /** Returns the text of a scalar under a key; null if there is something else or nothing. */
         @Nullable String text(String key) {
-            return get(key) instanceof Scalar scalar ? scalar.text() : null;
+            return entries.value(key) instanceof Scalar scalar && scalar.kind() != ScalarKind.NULL
+                    ? scalar.text()
+                    : null;
         }
 
         /** Returns these fields with one of them replaced or, at the end, added. */
@@ -167,16 +143,19 @@ sealed interface Node {
             Map<String, Entry> changed = new LinkedHashMap<>(entries);
             Entry old = changed.get(key);
             changed.put(key, new Entry(old == null ? value.at() : old.keyAt(), value));
-            return new Fields(at, changed);
+            return new Fields(at(), changed);
         }
 
         /** Returns these fields without some of them. */
         Fields without(String... keys) {
+            if (Stream.of(keys).noneMatch(entries::containsKey)) {
+                return this;
+            }
             Map<String, Entry> changed = new LinkedHashMap<>(entries);
             for (String key : keys) {
                 changed.remove(key);
             }
-            return new Fields(at, changed);
+            return new Fields(at(), changed);
         }
 
         @Override

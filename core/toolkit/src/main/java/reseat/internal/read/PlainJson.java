@@ -1,206 +1,191 @@
 package reseat.internal.read;
 
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.VarHandle;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import reseat.model.Origin;
+import reseat.internal.read.PlainTokens.NotPlain;
 
 /**
  * Makes a tree of JSON that is as it should be, in one go over its bytes. It judges nothing: of
  * whatever is wrong, rare or out of bounds it makes no tree at all, and {@link JsonEvents}, which
  * has the words for what is wrong, begins anew. So each tree it makes is the one that {@link
- * JsonEvents} would make; only in a tenth of the time.
+ * JsonEvents} would make; only in a fraction of the time.
  */
 final class PlainJson {
 
-    private static final int LONGEST_NUMBER = 40;
-    private static final VarHandle EIGHT =
-            MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
-    private static final long EIGHT_BLANKS = 0x2020202020202020L;
+    private static final int LAYOUTS = 256;
 
     private final String name;
-    private final byte[] in;
-    private final TextMemory texts;
-    private int at;
-    private int line = 1;
-
-    /** Where the line begins; moved on where a character takes more bytes than places. */
-    private int lineStart;
-
+    private final String[] files;
+    private final PlainTokens tokens;
     private long values;
 
     /** Entries of the collections that have begun and not ended, the innermost last. */
-    private String[] keys = new String[64];
+    private String[] keys = new String[256];
 
-    private Origin[] keysAt = new Origin[64];
-    private Node[] nodes = new Node[64];
+    private long[] spots = new long[256];
+    private Node[] nodes = new Node[256];
     private int top;
+
+    /** Keys that maps had so far, by their hash: most maps have the same as one before. */
+    private final @Nullable Keys[] layouts = new Keys[LAYOUTS];
+
+    /** The keys of the last map that was as deep within others. */
+    private final @Nullable Keys[] expected = new Keys[TreeBuilder.DEPTH];
 
     private PlainJson(String name, byte[] in) {
         this.name = name;
-        this.in = in;
-        this.texts = new TextMemory(in);
-    }
-
-    /** Thrown where the text is not plain; nobody looks into it. */
-    private static final class NotPlain extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        NotPlain() {
-            super(null, null, false, false);
-        }
+        this.files = new String[] {name};
+        this.tokens = new PlainTokens(in);
     }
 
     /** Returns the tree of a text; null if it is not plain JSON. */
     static @Nullable Node parse(String name, byte[] content) {
         PlainJson json = new PlainJson(name, content);
         try {
-            int first = json.blank();
+            int first = json.tokens.next();
             if (first != '{') {
                 return null;
             }
             Node root = json.value(first, 0);
-            return json.blank() < 0 ? root : null;
+            return json.tokens.next() < 0 ? root : null;
         } catch (NotPlain e) {
             return null;
         }
     }
 
-    /** Goes over blanks and line ends; returns the byte that follows, or -1 at the end. */
-    private int blank() throws NotPlain {
-        int i = at;
-        while (i < in.length) {
-            byte b = in[i];
-            if (b == '\n') {
-                line++;
-                lineStart = i + 1;
-                // most bytes of a file are the blanks before its lines
-                while (i + 9 <= in.length) {
-                    long other = (long) EIGHT.get(in, i + 1) ^ EIGHT_BLANKS;
-                    i += Long.numberOfTrailingZeros(other) >>> 3;
-                    if (other != 0) {
-                        break;
-                    }
-                }
-            } else if (b != ' ' && b != '\t') {
-                if (b != '\r') {
-                    at = i;
-                    return b < 0 ? 0 : b;
-                }
-                if (i + 1 == in.length || in[i + 1] != '\n') {
-                    throw new NotPlain();
-                }
-            }
-            i++;
-        }
-        at = i;
-        return -1;
-    }
-
-    private Origin here() {
-        return new Origin(name, line, at - lineStart + 1);
-    }
-
     private Node value(int first, int depth) throws NotPlain {
-        if (++values > TreeBuilder.VALUES) {
-            throw new NotPlain();
-        }
-        Origin origin = here();
+        count();
+        long spot = tokens.spot();
         return switch (first) {
-            case '"' -> new Node.Scalar(origin, Node.ScalarKind.TEXT, text());
-            case '{' -> map(origin, depth);
-            case '[' -> list(origin, depth);
-            case 't' -> word(origin, Node.ScalarKind.BOOL, "true");
-            case 'f' -> word(origin, Node.ScalarKind.BOOL, "false");
-            case 'n' -> word(origin, Node.ScalarKind.NULL, "null");
-            default -> number(origin);
+            case '"' -> new Node.Scalar(name, spot, Node.ScalarKind.TEXT, tokens.text());
+            case '{' -> map(spot, depth);
+            case '[' -> list(spot, depth);
+            case 't' -> word(spot, Node.ScalarKind.BOOL, "true");
+            case 'f' -> word(spot, Node.ScalarKind.BOOL, "false");
+            case 'n' -> word(spot, Node.ScalarKind.NULL, "null");
+            default -> new Node.Scalar(name, spot, Node.ScalarKind.NUMBER, tokens.number());
         };
     }
 
-    private void push(String key, Origin keyAt, Node node) {
+    private Node word(long spot, Node.ScalarKind kind, String word) throws NotPlain {
+        tokens.word(word);
+        return new Node.Scalar(name, spot, kind, word);
+    }
+
+    private void count() throws NotPlain {
+        if (++values > TreeBuilder.VALUES) {
+            throw new NotPlain();
+        }
+    }
+
+    private void push(String key, long spot, Node node) {
         if (top == nodes.length) {
             keys = Arrays.copyOf(keys, 2 * top);
-            keysAt = Arrays.copyOf(keysAt, 2 * top);
+            spots = Arrays.copyOf(spots, 2 * top);
             nodes = Arrays.copyOf(nodes, 2 * top);
         }
         keys[top] = key;
-        keysAt[top] = keyAt;
+        spots[top] = spot;
         nodes[top++] = node;
     }
 
-    private Node map(Origin origin, int depth) throws NotPlain {
+    private Node map(long spot, int depth) throws NotPlain {
         int from = top;
         int next = enter(depth);
         while (next != '}') {
-            if (next != '"' || ++values > TreeBuilder.VALUES) {
+            if (next != '"') {
                 throw new NotPlain();
             }
-            Origin keyAt = here();
-            String key = text();
-            if (blank() != ':') {
+            count();
+            long keyAt = tokens.spot();
+            String key = key(expected[depth], top - from);
+            if (tokens.next() != ':') {
                 throw new NotPlain();
             }
-            at++;
-            push(key, keyAt, value(blank(), depth + 1));
+            push(key, keyAt, value(tokens.stepAndNext(), depth + 1));
             next = afterEntry('}');
         }
-        at++;
-        int count = top - from;
-        Node.Entry[] entries = new Node.Entry[count];
-        long size = 1;
-        int height = 0;
-        for (int i = 0; i < count; i++) {
-            Node node = nodes[from + i];
-            entries[i] = new Node.Entry(keysAt[from + i], node);
-            size += node.size();
-            height = Math.max(height, node.height());
-        }
-        EntryMap map = new EntryMap(Arrays.copyOfRange(keys, from, top), entries);
-        if (map.size() < count) {
-            throw new NotPlain();
-        }
+        tokens.step();
+        int to = top;
         top = from;
-        return new Node.Fields(origin, map, size, 1 + height);
+        if (from == to) {
+            return new Node.Fields(name, spot, EntryMap.NONE);
+        }
+        Keys layout = expected[depth];
+        if (layout == null || !layout.are(keys, from, to)) {
+            layout = layout(from, to);
+            if (layout.different() < to - from) {
+                throw new NotPlain();
+            }
+            expected[depth] = layout;
+        }
+        EntryMap entries =
+                new EntryMap(
+                        layout,
+                        files,
+                        Arrays.copyOfRange(spots, from, to),
+                        Arrays.copyOfRange(nodes, from, to));
+        return new Node.Fields(name, spot, entries);
     }
 
-    private Node list(Origin origin, int depth) throws NotPlain {
+    /** Reads a key, most quickly if it is the one that the map before had in the same place. */
+    private String key(@Nullable Keys before, int i) throws NotPlain {
+        if (before != null && i < before.count()) {
+            byte[] plain = before.plain(i);
+            if (plain.length > 0 && tokens.skip(plain)) {
+                return before.get(i);
+            }
+        }
+        return tokens.text();
+    }
+
+    private Keys layout(int from, int to) {
+        int hash = 0;
+        for (int i = from; i < to; i++) {
+            hash = 31 * hash + keys[i].hashCode();
+        }
+        int slot = (hash ^ hash >>> 16) & LAYOUTS - 1;
+        Keys known = layouts[slot];
+        if (known == null || !known.are(keys, from, to)) {
+            known = new Keys(Arrays.copyOfRange(keys, from, to));
+            layouts[slot] = known;
+        }
+        return known;
+    }
+
+    private Node list(long spot, int depth) throws NotPlain {
         int from = top;
         int next = enter(depth);
         while (next != ']') {
-            push("", origin, value(next, depth + 1));
+            push("", spot, value(next, depth + 1));
             next = afterEntry(']');
         }
-        at++;
-        long size = 1;
-        int height = 0;
-        for (int i = from; i < top; i++) {
-            size += nodes[i].size();
-            height = Math.max(height, nodes[i].height());
-        }
-        List<Node> items = List.of(Arrays.copyOfRange(nodes, from, top));
-        Node list = new Node.Items(origin, items, size, 1 + height);
+        tokens.step();
+        int to = top;
         top = from;
-        return list;
+        List<Node> items =
+                switch (to - from) {
+                    case 0 -> List.of();
+                    case 1 -> List.of(nodes[from]);
+                    case 2 -> List.of(nodes[from], nodes[from + 1]);
+                    default -> List.of(Arrays.copyOfRange(nodes, from, to));
+                };
+        return new Node.Items(name, spot, items);
     }
 
     private int enter(int depth) throws NotPlain {
         if (depth >= TreeBuilder.DEPTH) {
             throw new NotPlain();
         }
-        at++;
-        return blank();
+        return tokens.stepAndNext();
     }
 
     /** Goes over the comma after an entry; returns what follows: an entry or the end. */
     private int afterEntry(char end) throws NotPlain {
-        int next = blank();
+        int next = tokens.next();
         if (next == ',') {
-            at++;
-            next = blank();
+            next = tokens.stepAndNext();
             if (next != end) {
                 return next;
             }
@@ -208,132 +193,5 @@ final class PlainJson {
             return next;
         }
         throw new NotPlain();
-    }
-
-    private Node word(Origin origin, Node.ScalarKind kind, String word) throws NotPlain {
-        for (int i = 0; i < word.length(); i++) {
-            if (at == in.length || in[at++] != word.charAt(i)) {
-                throw new NotPlain();
-            }
-        }
-        endOfValue();
-        return new Node.Scalar(origin, kind, word);
-    }
-
-    private void endOfValue() throws NotPlain {
-        if (at == in.length || " \t\r\n,]}".indexOf(in[at]) < 0) {
-            throw new NotPlain();
-        }
-    }
-
-    private Node number(Origin origin) throws NotPlain {
-        int from = at;
-        if (at < in.length && in[at] == '-') {
-            at++;
-        }
-        int first = at;
-        digits();
-        if (in[first] == '0' && at - first > 1) {
-            throw new NotPlain();
-        }
-        if (at < in.length && in[at] == '.') {
-            at++;
-            digits();
-        }
-        if (at < in.length && (in[at] | 0x20) == 'e') {
-            at++;
-            if (at < in.length && (in[at] == '-' || in[at] == '+')) {
-                at++;
-            }
-            digits();
-        }
-        endOfValue();
-        if (at - from > LONGEST_NUMBER) {
-            throw new NotPlain();
-        }
-        return new Node.Scalar(origin, Node.ScalarKind.NUMBER, texts.text(from, at));
-    }
-
-    private void digits() throws NotPlain {
-        int from = at;
-        while (at < in.length && in[at] >= '0' && in[at] <= '9') {
-            at++;
-        }
-        if (at == from) {
-            throw new NotPlain();
-        }
-    }
-
-    private String text() throws NotPlain {
-        int from = at + 1;
-        int i = from;
-        while (i + 8 <= in.length) {
-            long special = special((long) EIGHT.get(in, i));
-            i += Long.numberOfTrailingZeros(special) >>> 3;
-            if (special != 0) {
-                break;
-            }
-        }
-        while (i < in.length && in[i] >= ' ' && in[i] != '"' && in[i] != '\\' && in[i] != 0x7F) {
-            i++;
-        }
-        if (i < in.length && in[i] == '"') {
-            at = i + 1;
-            return texts.text(from, i);
-        }
-        return rareText(from);
-    }
-
-    /**
-     * Finds the first of eight bytes that may not just be taken into a text: a quote, a backslash,
-     * or what is no printable ASCII. The lowest bit set in the result lies in that byte; bits above
-     * it mean nothing.
-     */
-    private static long special(long eight) {
-        long quote = eight ^ 0x2222222222222222L;
-        long escape = eight ^ 0x5C5C5C5C5C5C5C5CL;
-        long delete = eight ^ 0x7F7F7F7F7F7F7F7FL;
-        long ones = 0x0101010101010101L;
-        // a byte of a difference goes below zero here if it was zero, and a byte of text if it was
-        // below a blank
-        long below =
-                ((quote - ones) & ~quote)
-                        | ((escape - ones) & ~escape)
-                        | ((delete - ones) & ~delete)
-                        | (eight - EIGHT_BLANKS)
-                        | eight;
-        return below & 0x8080808080808080L;
-    }
-
-    /** Reads a text with characters beyond ASCII, or with the usual escapes. */
-    private String rareText(int from) throws NotPlain {
-        at = from;
-        StringBuilder out = new StringBuilder();
-        while (at < in.length && in[at] != '"') {
-            if (in[at] == '\\') {
-                int which = at + 1 < in.length ? "\"\\/bfnrt".indexOf(in[at + 1]) : -1;
-                if (which < 0) {
-                    throw new NotPlain();
-                }
-                out.append("\"\\/\b\f\n\r\t".charAt(which));
-                at += 2;
-            } else {
-                int begin = at;
-                while (at < in.length && in[at] != '"' && in[at] != '\\') {
-                    at++;
-                }
-                String run = new String(in, begin, at - begin, StandardCharsets.UTF_8);
-                if (Trees.strange(run)) {
-                    throw new NotPlain();
-                }
-                out.append(run);
-                lineStart += at - begin - run.length();
-            }
-        }
-        if (at == in.length) {
-            throw new NotPlain();
-        }
-        at++;
-        return out.toString();
     }
 }

@@ -2,7 +2,6 @@ package reseat.internal.read;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
@@ -49,10 +48,7 @@ final class Reachability {
     private final List<Joint> joints;
     private final int base;
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final Map<String, Integer> jointNumbers = new HashMap<>();
-    private final List<List<Integer>> jointsOf = new ArrayList<>();
     private final int[][] holds;
-    private final int[][] covers;
     private final BitRows held;
     private final BitRows hiders;
     private final BitRows covering;
@@ -61,7 +57,11 @@ final class Reachability {
     /** For each part, those beside the base that hang together with it and leave as it does. */
     private final BitRows like;
 
-    private final BitSet released = new BitSet();
+    private final boolean[] released;
+
+    /** Joints whose parts stay together, as they are not slack and were not released yet. */
+    private final boolean[] rigid;
+
     private final Set<String> cut = new HashSet<>();
     private final BitRows parted;
 
@@ -74,7 +74,7 @@ final class Reachability {
     private final boolean[] moves;
 
     /** Parts that can be moved alone: there is no more to find out about them. */
-    private final BitSet apartFromAll = new BitSet();
+    private final boolean[] apartFromAll;
 
     /**
      * Looks at a device whose references are sound.
@@ -90,32 +90,33 @@ final class Reachability {
         int m = this.joints.size();
         for (Part part : this.parts) {
             numbers.put(part.id(), numbers.size());
-            jointsOf.add(new ArrayList<>());
         }
         this.base = number(base);
         this.holds = new int[m][];
         this.held = new BitRows(m, n);
         this.hiders = new BitRows(m, n);
+        this.released = new boolean[m];
+        this.rigid = new boolean[m];
         for (int j = 0; j < m; j++) {
-            jointNumbers.put(this.joints.get(j).id(), j);
-            holds[j] = numbers(this.joints.get(j).holds());
-            held.setAll(j, holds[j]);
-            hiders.setAll(j, numbers(this.joints.get(j).under()));
-            for (int p : holds[j]) {
-                jointsOf.get(p).add(j);
+            Joint joint = this.joints.get(j);
+            holds[j] = new int[joint.holds().size()];
+            for (int k = 0; k < holds[j].length; k++) {
+                holds[j][k] = number(joint.holds().get(k));
+                held.set(j, holds[j][k]);
             }
+            rigid[j] = !joint.slack();
+            setAll(hiders, j, joint.under());
         }
-        this.covers = new int[n][];
         this.covering = new BitRows(n, n);
         this.parted = new BitRows(n, n);
         this.along = new BitRows(n, n);
         this.trains = new BitRows(n, n);
         this.moves = new boolean[n];
+        this.apartFromAll = new boolean[n];
         for (int p = 0; p < n; p++) {
-            covers[p] = numbers(this.parts.get(p).under());
-            covering.setAll(p, covers[p]);
+            setAll(covering, p, this.parts.get(p).under());
         }
-        this.island = islands();
+        this.island = Islands.of(n, this.base, holds);
         this.like = alike();
         settle();
     }
@@ -124,36 +125,10 @@ final class Reachability {
         return Objects.requireNonNull(numbers.get(part), part);
     }
 
-    private int[] numbers(List<String> ids) {
-        int[] all = new int[ids.size()];
-        for (int i = 0; i < all.length; i++) {
-            all[i] = number(ids.get(i));
+    private void setAll(BitRows rows, int row, List<String> ids) {
+        for (int i = 0; i < ids.size(); i++) {
+            rows.set(row, number(ids.get(i)));
         }
-        return all;
-    }
-
-    /** Numbers the groups of parts that hang together by joints when the base is taken away. */
-    private int[] islands() {
-        int[] group = new int[parts.size()];
-        int groups = 0;
-        for (int start = 0; start < group.length; start++) {
-            if (group[start] != 0 || start == base) {
-                continue;
-            }
-            group[start] = ++groups;
-            Deque<Integer> open = new ArrayDeque<>(List.of(start));
-            while (!open.isEmpty()) {
-                for (int j : jointsOf.get(open.pop())) {
-                    for (int q : holds[j]) {
-                        if (q != base && group[q] == 0) {
-                            group[q] = groups;
-                            open.push(q);
-                        }
-                    }
-                }
-            }
-        }
-        return group;
     }
 
     private BitRows alike() {
@@ -179,7 +154,7 @@ final class Reachability {
         while (grown) {
             takeAlong();
             for (int p = 0; p < parts.size(); p++) {
-                if (!apartFromAll.get(p)) {
+                if (!apartFromAll[p]) {
                     trains.copyFrom(along, p);
                     moves[p] = trains.close(p, along, like);
                 }
@@ -196,7 +171,7 @@ final class Reachability {
             along.set(p, p);
         }
         for (int j = 0; j < holds.length; j++) {
-            if (!released.get(j) && !joints.get(j).slack()) {
+            if (rigid[j]) {
                 for (int p : holds[j]) {
                     along.add(p, held, j);
                 }
@@ -207,16 +182,16 @@ final class Reachability {
     /** Parts that must come along whenever a part is moved, in the order in which to name them. */
     private List<Integer> taken(int p) {
         List<Integer> all = new ArrayList<>();
-        for (int j : jointsOf.get(p)) {
-            if (!released.get(j) && !joints.get(j).slack()) {
+        for (int j = 0; j < holds.length; j++) {
+            if (rigid[j] && held.get(j, p)) {
                 for (int q : holds[j]) {
                     all.add(q);
                 }
             }
         }
-        for (int q : covers[p]) {
-            if (!parted.get(p, q)) {
-                all.add(q);
+        for (String cover : parts.get(p).under()) {
+            if (!parted.get(p, number(cover))) {
+                all.add(number(cover));
             }
         }
         return all;
@@ -231,22 +206,17 @@ final class Reachability {
     private boolean growParted() {
         boolean grown = false;
         for (int u = 0; u < parts.size(); u++) {
-            if (!moves[u] || apartFromAll.get(u)) {
+            if (!moves[u] || apartFromAll[u]) {
                 continue;
             }
-            int together = 0;
-            for (int s = 0; s < parts.size(); s++) {
-                if (trains.get(u, s)) {
-                    together++;
-                } else if (!parted.get(u, s)) {
-                    parted.set(u, s);
-                    parted.set(s, u);
-                    grown = true;
-                }
+            int s = parted.nextOutside(u, trains, 0, parts.size());
+            while (s >= 0) {
+                parted.set(u, s);
+                parted.set(s, u);
+                grown = true;
+                s = parted.nextOutside(u, trains, s + 1, parts.size());
             }
-            if (together == 1) {
-                apartFromAll.set(u);
-            }
+            apartFromAll[u] = trains.count(u) == 1;
         }
         return grown;
     }
@@ -254,13 +224,14 @@ final class Reachability {
     private boolean growReleased() {
         boolean grown = false;
         for (int j = 0; j < holds.length; j++) {
-            Joint joint = joints.get(j);
-            if (!released.get(j)
-                    && cut.containsAll(joint.needs())
-                    && hiders.within(j, parted, holds[j][holds[j].length - 1])) {
-                released.set(j);
-                cut.addAll(joint.cuts());
-                grown = true;
+            if (!released[j] && hiders.within(j, parted, holds[j][holds[j].length - 1])) {
+                Joint joint = joints.get(j);
+                if (cut.containsAll(joint.needs())) {
+                    released[j] = true;
+                    rigid[j] = false;
+                    cut.addAll(joint.cuts());
+                    grown = true;
+                }
             }
         }
         return grown;
@@ -274,17 +245,24 @@ final class Reachability {
 
     /** Tells whether there is nothing to report: each joint is released, each part moved alone. */
     boolean everythingComesApart() {
-        return released.cardinality() == holds.length
-                && apartFromAll.cardinality() == parts.size() - 1;
+        boolean all = true;
+        for (boolean each : released) {
+            all &= each;
+        }
+        for (int p = 0; p < apartFromAll.length; p++) {
+            all &= apartFromAll[p] || p == base;
+        }
+        return all;
     }
 
     /** Tells whether some plan may release a joint. */
     boolean canRelease(String jointId) {
-        Integer j = jointNumbers.get(jointId);
-        if (j == null) {
-            throw new IllegalArgumentException("no joint " + jointId);
+        for (int j = 0; j < released.length; j++) {
+            if (joints.get(j).id().equals(jointId)) {
+                return released[j];
+            }
         }
-        return released.get(j);
+        throw new IllegalArgumentException("no joint " + jointId);
     }
 
     /** Tells whether some plan may move a part. */
@@ -371,9 +349,9 @@ final class Reachability {
         if (part.under().contains(next) && !parted.get(p, step)) {
             return new Obstacle("lies under", next, false, false);
         }
-        for (int j : jointsOf.get(p)) {
+        for (int j = 0; j < holds.length; j++) {
             Joint joint = joints.get(j);
-            if (!released.get(j) && !joint.slack() && joint.holds().contains(next)) {
+            if (rigid[j] && held.get(j, p) && joint.holds().contains(next)) {
                 return new Obstacle("is held by", joint.id(), true, false);
             }
         }

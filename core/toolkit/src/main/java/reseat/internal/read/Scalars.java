@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
@@ -15,14 +14,14 @@ import reseat.time.IndexString;
 final class Scalars {
 
     /** Longest name or sentence, in characters. */
-    private static final int MAX_TEXT = 4000;
+    static final int MAX_TEXT = 4000;
 
     /** Longest number as text. */
     private static final int MAX_NUMBER = 40;
 
-    private static final BigDecimal MAX_MM = new BigDecimal(10_000);
+    static final BigDecimal MAX_MM = new BigDecimal(10_000);
     private static final BigDecimal MAX_NM = new BigDecimal(1_000);
-    private static final BigDecimal MAX_COUNT = new BigDecimal(1_000_000);
+    static final BigDecimal MAX_COUNT = new BigDecimal(1_000_000);
     private static final BigDecimal MAX_MS = new BigDecimal(Duration.MAX_MS);
     private static final BigDecimal MAX_DWELL_MS = new BigDecimal(90L * Duration.MAX_MS);
 
@@ -227,9 +226,9 @@ final class Scalars {
         if (scalar.kind() != Node.ScalarKind.NUMBER || scalar.text().length() > MAX_NUMBER) {
             throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
         }
-        BigDecimal small = small(scalar.text());
-        if (small != null) {
-            return small;
+        int few = SureScalars.few(scalar.text());
+        if (few >= 0) {
+            return BigDecimal.valueOf(few);
         }
         try {
             BigDecimal value = new BigDecimal(scalar.text());
@@ -241,22 +240,6 @@ final class Scalars {
         } catch (NumberFormatException e) {
             throw new WrongValue("found " + scalar.describe() + ", expected a decimal number");
         }
-    }
-
-    /** Returns a number of a few digits and nothing else, as most are; null where it is another. */
-    private static @Nullable BigDecimal small(String text) {
-        if (text.isEmpty() || text.length() > 9) {
-            return null;
-        }
-        int value = 0;
-        for (int i = 0; i < text.length(); i++) {
-            int digit = text.charAt(i) - '0';
-            if (digit < 0 || digit > 9) {
-                return null;
-            }
-            value = 10 * value + digit;
-        }
-        return BigDecimal.valueOf(value);
     }
 
     private static BigDecimal whole(BigDecimal value, Node.Scalar scalar) throws WrongValue {

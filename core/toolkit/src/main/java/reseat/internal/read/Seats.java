@@ -14,6 +14,17 @@ final class Seats {
         return entry + "." + seat;
     }
 
+    /** Tells whether any entry has {@code seats}. */
+    static boolean any(Node.Fields joints) {
+        EntryMap entries = joints.entries();
+        for (int i = 0; i < entries.size(); i++) {
+            if (entries.value(i) instanceof Node.Fields joint && joint.get("seats") != null) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /**
      * Spreads out the entries with {@code seats}.
      *

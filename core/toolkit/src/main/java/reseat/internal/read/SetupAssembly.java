@@ -104,11 +104,12 @@ final class SetupAssembly {
         Map<String, Map<String, Long>> table = new LinkedHashMap<>();
         for (Tool from : tools) {
             Map<String, Long> row = new LinkedHashMap<>();
+            Look given = setup.look("tool").look(from.id());
             for (Tool to : tools) {
                 boolean bits = from.handle().isPresent() && from.handle().equals(to.handle());
                 row.put(
                         to.id(),
-                        change("tool", from.id(), to.id(), bits ? "bitChange" : "toolChange"));
+                        change(given, from.id(), to.id(), bits ? "bitChange" : "toolChange"));
             }
             table.put(from.id(), row);
         }
@@ -119,14 +120,15 @@ final class SetupAssembly {
         Map<String, Map<String, Long>> table = new LinkedHashMap<>();
         for (String from : postures) {
             Map<String, Long> row = new LinkedHashMap<>();
-            postures.forEach(to -> row.put(to, change("posture", from, to, "postureChange")));
+            Look given = setup.look("posture").look(from);
+            postures.forEach(to -> row.put(to, change(given, from, to, "postureChange")));
             table.put(from, row);
         }
         return table;
     }
 
-    private long change(String which, String from, String to, String general) {
-        Optional<Long> explicit = setup.look(which).look(from).ms(to, to);
+    private long change(Look given, String from, String to, String general) {
+        Optional<Long> explicit = given.ms(to, to);
         if (explicit.isPresent() || from.equals(to)) {
             return explicit.orElse(0L);
         }

@@ -1,5 +1,6 @@
 package reseat.internal.read;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,6 +113,37 @@ sealed interface Shape {
         /** Either key of a pair names the other; the one that sorts first speaks for both. */
         boolean speaksForBoth() {
             return name.compareTo(instead) < 0;
+        }
+    }
+
+    /**
+     * How the keys of a map fit a group.
+     *
+     * @param group the group
+     * @param resolved whether no default applies
+     * @param keys for each of the keys what it is; empty if a key is unknown or missing, or there
+     *     beside another that may only stand in its place
+     */
+    record Fit(Group group, boolean resolved, List<FormatKey> keys) {
+
+        static Fit of(Group group, boolean resolved, Keys keys) {
+            List<FormatKey> known = new ArrayList<>();
+            for (int i = 0; i < keys.count(); i++) {
+                FormatKey key = group.keys().get(keys.get(i));
+                if (key == null || (key.need() == Need.ONLY_RESOLVED && !resolved)) {
+                    return new Fit(group, resolved, List.of());
+                }
+                known.add(key);
+            }
+            for (FormatKey key : group.judged()) {
+                boolean here = keys.find(key.name()) >= 0;
+                boolean other = keys.find(key.instead()) >= 0;
+                if ((here && other && key.speaksForBoth())
+                        || (!here && !other && key.need().required(resolved))) {
+                    return new Fit(group, resolved, List.of());
+                }
+            }
+            return new Fit(group, resolved, List.copyOf(known));
         }
     }
 

@@ -14,6 +14,9 @@ import reseat.model.Origin;
 /** Holds a tree against the description of the format and reports every difference. */
 final class ShapeCheck {
 
+    /** Up to here, the entries of a list are told apart by comparing each with each. */
+    private static final int FEW = 8;
+
     private final KnownIds known;
     private final boolean resolved;
     private final Problems problems;
@@ -47,7 +50,10 @@ final class ShapeCheck {
      * @param shape what it should be
      */
     void check(String label, Node node, Shape shape) {
-        if (node instanceof Node.Fields && defaults.sound(node)) {
+        if (node instanceof Node.Scalar scalar && surely(scalar, shape)) {
+            return;
+        }
+        if (defaults.sound(node)) {
             return;
         }
         if (shape instanceof Shape.Either either) {
@@ -65,6 +71,16 @@ final class ShapeCheck {
         }
     }
 
+    /** Tells of most scalars that there is nothing to say of them. */
+    private boolean surely(Node.Scalar scalar, Shape shape) {
+        if (shape instanceof Shape.Value value) {
+            return SureScalars.sound(value.type(), scalar);
+        }
+        return shape instanceof Shape.Ref ref
+                && scalar.kind() != Node.ScalarKind.NULL
+                && known.surelyAllows(ref.scope(), scalar.text());
+    }
+
     private void wrong(String label, Node node, String expected) {
         problems.error(node.at(), label + ": found " + node.describe() + ", expected " + expected);
     }
@@ -74,23 +90,29 @@ final class ShapeCheck {
             wrong(label, node, "a map with the keys " + Words.and(group.keys().keySet()));
             return;
         }
-        fields.entries()
-                .forEach(
-                        (name, entry) -> {
-                            FormatKey key = group.keys().get(name);
-                            if (key == null
-                                    || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
-                                problems.error(
-                                        entry.keyAt(),
-                                        label
-                                                + ": unknown key "
-                                                + Words.quote(name)
-                                                + "."
-                                                + Words.hint(name, names(group), "keys"));
-                            } else if (!entry.value().isNull()) {
-                                check(name, entry.value(), key.shape());
-                            }
-                        });
+        EntryMap entries = fields.entries();
+        List<FormatKey> fit = entries.keys().fit(group, resolved).keys();
+        if (!fit.isEmpty() && !entries.hasNulls()) {
+            for (int i = 0; i < fit.size(); i++) {
+                check(fit.get(i).name(), entries.value(i), fit.get(i).shape());
+            }
+            return;
+        }
+        entries.forEach(
+                (name, entry) -> {
+                    FormatKey key = group.keys().get(name);
+                    if (key == null || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
+                        problems.error(
+                                entry.keyAt(),
+                                label
+                                        + ": unknown key "
+                                        + Words.quote(name)
+                                        + "."
+                                        + Words.hint(name, names(group), "keys"));
+                    } else if (!entry.value().isNull()) {
+                        check(name, entry.value(), key.shape());
+                    }
+                });
         for (FormatKey key : group.judged()) {
             both(label, fields, key);
             if (key.need().required(resolved)
@@ -131,28 +153,29 @@ final class ShapeCheck {
             wrong(label, node, "a map from ids, each to " + table.what());
             return;
         }
-        fields.entries()
-                .forEach(
-                        (id, entry) -> {
-                            if (!Ids.valid(id)) {
-                                single(
-                                        label,
-                                        Node.Scalar.text(entry.keyAt(), id),
-                                        new Shape.Value(ScalarType.ID));
-                            } else if (table.keys() != Scope.NEW) {
-                                reference(label, entry.keyAt(), id, table.keys());
-                            }
-                            if (entry.value().isNull()) {
-                                problems.error(
-                                        entry.value().at(),
-                                        id
-                                                + ": found nothing, expected "
-                                                + table.what()
-                                                + "; {} stands for one without facts");
-                            } else {
-                                check(id, entry.value(), table.value());
-                            }
-                        });
+        EntryMap entries = fields.entries();
+        for (int i = 0; i < entries.size(); i++) {
+            String id = entries.key(i);
+            if (!Ids.valid(id)) {
+                single(
+                        label,
+                        Node.Scalar.text(entries.keyAt(i), id),
+                        new Shape.Value(ScalarType.ID));
+            } else if (table.keys() != Scope.NEW && !known.allows(table.keys(), id)) {
+                unknown(label, entries.keyAt(i), id, table.keys());
+            }
+            Node value = entries.value(i);
+            if (value.isNull()) {
+                problems.error(
+                        value.at(),
+                        id
+                                + ": found nothing, expected "
+                                + table.what()
+                                + "; {} stands for one without facts");
+            } else {
+                check(id, value, table.value());
+            }
+        }
     }
 
     private void several(String label, Node node, Shape.Several several) {
@@ -175,14 +198,27 @@ final class ShapeCheck {
                             + ", expected at least "
                             + several.least());
         }
-        Set<String> seen = several.distinct() && items.size() > 1 ? new HashSet<>() : null;
-        for (Node item : items) {
+        int size = items.size();
+        Set<String> seen = several.distinct() && size > FEW ? new HashSet<>() : null;
+        for (int i = 0; i < size; i++) {
+            Node item = items.get(i);
             check(label, item, several.item());
-            if (seen != null && item instanceof Node.Scalar scalar && !seen.add(scalar.text())) {
+            if (several.distinct()
+                    && item instanceof Node.Scalar scalar
+                    && (seen == null ? standsBefore(items, i, scalar) : !seen.add(scalar.text()))) {
                 problems.error(
                         item.at(), label + ": " + scalar.describe() + " stands in this list twice");
             }
         }
+    }
+
+    private static boolean standsBefore(List<Node> items, int end, Node.Scalar scalar) {
+        for (int i = 0; i < end; i++) {
+            if (items.get(i) instanceof Node.Scalar before && before.text().equals(scalar.text())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void corner(String label, Node node) {
@@ -204,7 +240,10 @@ final class ShapeCheck {
             } else if (shape instanceof Shape.Choice choice) {
                 Scalars.choice(choice.words(), scalar);
             } else if (shape instanceof Shape.Ref ref) {
-                reference(label, node.at(), Scalars.id(scalar), ref.scope());
+                String id = Scalars.id(scalar);
+                if (!known.allows(ref.scope(), id)) {
+                    unknown(label, node.at(), id, ref.scope());
+                }
             }
         } catch (WrongValue e) {
             problems.error(node.at(), label + ": " + e.text());
@@ -220,17 +259,15 @@ final class ShapeCheck {
                 : "one of " + Words.and(((Shape.Choice) shape).words());
     }
 
-    private void reference(String label, Origin at, String id, Scope scope) {
-        if (!known.allows(scope, id)) {
-            problems.error(
-                    at,
-                    label
-                            + ": there is no "
-                            + scope.noun()
-                            + " "
-                            + Words.quote(id)
-                            + "."
-                            + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
-        }
+    private void unknown(String label, Origin at, String id, Scope scope) {
+        problems.error(
+                at,
+                label
+                        + ": there is no "
+                        + scope.noun()
+                        + " "
+                        + Words.quote(id)
+                        + "."
+                        + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import reseat.model.Bond;
 import reseat.model.Joint;
+import reseat.model.Origin;
 import reseat.model.Part;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
@@ -35,28 +36,44 @@ final class Soundness {
      *     sound or not
      */
     void run(Supplier<Set<String>> named) {
-        Set<String> held = new HashSet<>();
-        draft.joints.values().forEach(joint -> held.addAll(joint.holds()));
-        if (!held.containsAll(draft.parts.keySet())) {
-            held.addAll(named.get());
+        Set<String> loose = new HashSet<>();
+        for (Part part : draft.parts.values()) {
+            if (part.under().isEmpty() && !part.id().equals(draft.base)) {
+                loose.add(part.id());
+            }
         }
-        draft.parts.values().forEach(part -> part(part, held));
+        for (Joint joint : draft.joints.values()) {
+            if (loose.isEmpty()) {
+                break;
+            }
+            joint.holds().forEach(loose::remove);
+        }
+        if (!loose.isEmpty()) {
+            loose.removeAll(named.get());
+        }
+        draft.parts.values().forEach(part -> part(part, loose));
         Set<String> cut = new LinkedHashSet<>();
         draft.joints.values().forEach(joint -> cut.addAll(joint.cuts()));
         draft.joints.values().forEach(joint -> joint(joint, cut));
         seatsApart();
     }
 
-    private void part(Part part, Set<String> held) {
-        String pointer = "/parts/" + part.id();
+    private Origin at(Part part, String fact) {
+        return places.at("/parts/" + part.id() + fact);
+    }
+
+    private Origin at(Joint joint, String fact) {
+        return places.at("/joints/" + joint.id() + fact);
+    }
+
+    private void part(Part part, Set<String> loose) {
         boolean base = part.id().equals(draft.base);
         if (part.under().contains(part.id())) {
-            problems.error(
-                    places.at(pointer + "/under"), "part " + part.id() + " lies under itself");
+            problems.error(at(part, "/under"), "part " + part.id() + " lies under itself");
         }
         if (part.under().contains(draft.base) && !base) {
             problems.error(
-                    places.at(pointer + "/under"),
+                    at(part, "/under"),
                     "part "
                             + part.id()
                             + " lies under the base "
@@ -65,21 +82,21 @@ final class Soundness {
         }
         if (base && !part.under().isEmpty()) {
             problems.error(
-                    places.at(pointer + "/under"),
+                    at(part, "/under"),
                     "part "
                             + part.id()
                             + " is the base: nothing is in the way of a part that is never moved");
         }
-        if (!base && !held.contains(part.id()) && part.under().isEmpty()) {
+        if (loose.contains(part.id())) {
             problems.error(
-                    places.at(pointer),
+                    at(part, ""),
                     "part "
                             + part.id()
                             + " is kept by nothing: no joint holds it and it lies under no part");
         }
         if (part.spareIncludes().contains(part.id()) || part.spareIncludes().contains(draft.base)) {
             problems.error(
-                    places.at(pointer + "/spareIncludes"),
+                    at(part, "/spareIncludes"),
                     "part "
                             + part.id()
                             + ": a spare unit includes other parts, neither itself nor the base");
@@ -87,10 +104,9 @@ final class Soundness {
     }
 
     private void joint(Joint joint, Set<String> cut) {
-        String pointer = "/joints/" + joint.id();
         if (joint.under().contains(joint.site())) {
             problems.error(
-                    places.at(pointer + "/under"),
+                    at(joint, "/under"),
                     "joint "
                             + joint.id()
                             + " is hidden by its own site "
@@ -100,12 +116,12 @@ final class Soundness {
         for (String supply : joint.needs()) {
             if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
                 problems.error(
-                        places.at(pointer + "/needs"),
+                        at(joint, "/needs"),
                         "joint " + joint.id() + " needs " + supply + " cut, but no joint cuts it");
             }
             if (joint.cuts().contains(supply)) {
                 problems.error(
-                        places.at(pointer + "/needs"),
+                        at(joint, "/needs"),
                         "joint "
                                 + joint.id()
                                 + " needs "
@@ -113,17 +129,17 @@ final class Soundness {
                                 + " cut before it is released, and its release cuts it");
             }
         }
-        joint.seat().ifPresent(seat -> seat(joint, seat, pointer));
-        joint.bond().ifPresent(bond -> bond(joint, bond, pointer + "/bond"));
+        joint.seat().ifPresent(seat -> seat(joint, seat));
+        joint.bond().ifPresent(bond -> bond(joint, bond));
     }
 
-    private void seat(Joint joint, Seat seat, String pointer) {
+    private void seat(Joint joint, Seat seat) {
         seat.at()
                 .flatMap(point -> draft.outline.filter(outline -> !outline.contains(point)))
                 .ifPresent(
                         outline ->
                                 problems.error(
-                                        places.at(pointer + "/seat/x"),
+                                        at(joint, "/seat/x"),
                                         "joint "
                                                 + joint.id()
                                                 + ": its seat lies outside the outline of "
@@ -142,7 +158,7 @@ final class Soundness {
                                         tool == null ? Optional.empty() : tool.drive();
                                 if (drive.isPresent() && !drive.get().equals(type.drive())) {
                                     problems.warning(
-                                            places.at(pointer + "/ways/" + way.id() + "/tool"),
+                                            at(joint, "/ways/" + way.id() + "/tool"),
                                             "joint "
                                                     + joint.id()
                                                     + ": "
@@ -158,12 +174,12 @@ final class Soundness {
         }
     }
 
-    private void bond(Joint joint, Bond bond, String pointer) {
+    private void bond(Joint joint, Bond bond) {
         String who = "joint " + joint.id() + ": ";
         for (Bond.GivenDepth depth : bond.givenDepths()) {
             if (depth.edge() >= bond.edge().size()) {
                 problems.error(
-                        places.at(pointer + "/givenDepths"),
+                        at(joint, "/bond/givenDepths"),
                         who
                                 + "there is no edge "
                                 + depth.edge()
@@ -176,11 +192,11 @@ final class Soundness {
                 .forEach(
                         strip ->
                                 problems.error(
-                                        places.at(pointer + "/strips/" + strip.id()),
+                                        at(joint, "/bond/strips/" + strip.id()),
                                         who + "strip " + strip.id() + " has no width"));
         if (bond.edge().size() >= 3 && new HashSet<>(bond.edge()).size() < 3) {
             problems.error(
-                    places.at(pointer + "/edge"),
+                    at(joint, "/bond/edge"),
                     who + "an outline has at least three different corners");
         }
     }
@@ -197,7 +213,7 @@ final class Soundness {
                                         first.putIfAbsent(List.of(joint.site(), point), joint.id());
                                 if (before != null) {
                                     problems.warning(
-                                            places.at("/joints/" + joint.id() + "/seat/x"),
+                                            at(joint, "/seat/x"),
                                             "joint "
                                                     + joint.id()
                                                     + " has its seat at the same point of "

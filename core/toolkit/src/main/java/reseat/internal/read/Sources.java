@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Optional;
 import reseat.model.Origin;
@@ -28,12 +29,13 @@ final class Sources {
      */
     static Optional<byte[]> load(Path file, String name, Problems problems) {
         Origin at = new Origin(name, 0, 0);
-        if (Files.isDirectory(file)) {
-            problems.error(at, "this is a directory, not a file");
-            return Optional.empty();
-        }
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] content = bytes(in, Files.size(file));
+        try {
+            BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+            if (attributes.isDirectory()) {
+                problems.error(at, "this is a directory, not a file");
+                return Optional.empty();
+            }
+            byte[] content = bytes(file, attributes.size());
             if (content.length > MAX_BYTES) {
                 problems.error(at, "the file is larger than " + MAX_BYTES / (1024 * 1024) + " MiB");
                 return Optional.empty();
@@ -50,15 +52,20 @@ final class Sources {
     }
 
     /** Reads in one go what has the size it says; of pipes and devices, what they give. */
-    private static byte[] bytes(InputStream in, long size) throws IOException {
-        byte[] start = new byte[(int) Math.min(size, MAX_BYTES) + 1];
-        int read = in.readNBytes(start, 0, start.length);
-        if (read < start.length) {
-            return Arrays.copyOf(start, read);
+    private static byte[] bytes(Path file, long size) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] start = new byte[(int) Math.min(size, MAX_BYTES)];
+            int read = in.readNBytes(start, 0, start.length);
+            if (read < start.length) {
+                return Arrays.copyOf(start, read);
+            }
+            byte[] rest = in.readNBytes(MAX_BYTES + 1 - read);
+            if (rest.length == 0) {
+                return start;
+            }
+            byte[] all = Arrays.copyOf(start, read + rest.length);
+            System.arraycopy(rest, 0, all, read, rest.length);
+            return all;
         }
-        byte[] rest = in.readNBytes(MAX_BYTES + 1 - read);
-        byte[] all = Arrays.copyOf(start, read + rest.length);
-        System.arraycopy(rest, 0, all, read, rest.length);
-        return all;
     }
 }

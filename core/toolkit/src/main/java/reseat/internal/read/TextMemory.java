@@ -1,6 +1,5 @@
 package reseat.internal.read;
 
-import java.io.ByteArrayOutputStream;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
@@ -17,48 +16,49 @@ import org.jspecify.annotations.Nullable;
 final class TextMemory {
 
     private static final int SLOTS = 1024;
-    private static final int LONGEST = 24;
+
+    /** Up to here, the first and the last eight bytes of a text are all of it. */
+    private static final int LONGEST = 16;
+
     private static final VarHandle EIGHT =
             MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
     private final byte[] in;
     private final @Nullable String[] texts;
 
-    /**
-     * Where the text of a slot stands in the file; from -1 downwards, in the keys of the format.
-     */
-    private final int[] places;
+    /** Of the text in each slot, its first eight bytes and, from the ninth on, its last eight. */
+    private final long[] ends;
 
     TextMemory(byte[] in) {
         this.in = in;
-        this.texts = FormatKeys.TEXTS.clone();
-        this.places = FormatKeys.PLACES.clone();
+        this.texts = FormatKeys.LAID_OUT.texts.clone();
+        this.ends = FormatKeys.LAID_OUT.ends.clone();
     }
 
-    /** The keys of the format, laid out as this memory lays out its texts. */
-    private static final class FormatKeys {
-        private static final @Nullable String[] TEXTS = new String[SLOTS];
-        private static final int[] PLACES = new int[SLOTS];
-        private static final byte[] BYTES = layOut();
+    private TextMemory(byte[] in, @Nullable String[] texts, long[] ends) {
+        this.in = in;
+        this.texts = texts;
+        this.ends = ends;
+    }
 
-        private static byte[] layOut() {
+    /** The keys of the format. */
+    private static final class FormatKeys {
+        private static final TextMemory LAID_OUT = layOut();
+
+        private static TextMemory layOut() {
             Set<String> keys = new HashSet<>();
             collect(Format.DEVICE, keys);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            @Nullable String[] texts = new String[SLOTS];
+            long[] ends = new long[2 * SLOTS];
             // sorted: which of two keys of one slot is kept must not hang on hash order
             keys.stream()
                     .sorted()
                     .forEach(
                             key -> {
                                 byte[] ascii = key.getBytes(StandardCharsets.US_ASCII);
-                                int slot = slot(ascii, 0, ascii.length);
-                                TEXTS[slot] = key;
-                                PLACES[slot] = -1 - bytes.size();
-                                bytes.writeBytes(ascii);
+                                new TextMemory(ascii, texts, ends).keep(key);
                             });
-            // no key stands so near the end that eight bytes could not be taken from it
-            bytes.writeBytes(new byte[8]);
-            return bytes.toByteArray();
+            return new TextMemory(new byte[0], texts, ends);
         }
 
         private static void collect(Shape shape, Set<String> keys) {
@@ -81,18 +81,26 @@ final class TextMemory {
         }
     }
 
-    /** Eight bytes say enough to find a text; what is found is compared in full. */
-    private static int slot(byte[] in, int from, int length) {
-        long ends =
-                length < 8
-                        ? few(in, from, length)
-                        : (long) EIGHT.get(in, from)
-                                ^ Long.rotateLeft((long) EIGHT.get(in, from + length - 8), 17);
-        return (int) (((ends + length) * 0x9E3779B97F4A7C15L) >>> 54);
+    /** Keeps a text that is all there is in the file. */
+    private void keep(String key) {
+        long first = first(0, in.length);
+        long last = last(0, in.length);
+        int slot = slot(first, last, in.length);
+        texts[slot] = key;
+        ends[2 * slot] = first;
+        ends[2 * slot + 1] = last;
+    }
+
+    private long first(int from, int length) {
+        return length < 8 ? few(from, length) : (long) EIGHT.get(in, from);
+    }
+
+    private long last(int from, int length) {
+        return length <= 8 ? 0 : (long) EIGHT.get(in, from + length - 8);
     }
 
     /** Returns up to seven bytes as one number. */
-    private static long few(byte[] in, int from, int length) {
+    private long few(int from, int length) {
         if (length > 0 && from + 8 <= in.length) {
             // the first byte is the lowest: shift out what comes after the text
             return (long) EIGHT.get(in, from) << (8 * (8 - length));
@@ -102,6 +110,11 @@ final class TextMemory {
             all |= (in[from + i] & 0xFFL) << (8 * (8 - length + i));
         }
         return all;
+    }
+
+    private static int slot(long first, long last, int length) {
+        long all = (first ^ Long.rotateLeft(last, 17)) + length;
+        return (int) ((all * 0x9E3779B97F4A7C15L) >>> 54);
     }
 
     /**
@@ -116,27 +129,20 @@ final class TextMemory {
         if (length > LONGEST) {
             return new String(in, 0, from, length);
         }
-        int slot = slot(in, from, length);
+        long first = first(from, length);
+        long last = last(from, length);
+        int slot = slot(first, last, length);
         String known = texts[slot];
-        if (known != null && known.length() == length && same(places[slot], from, length)) {
+        if (known != null
+                && ends[2 * slot] == first
+                && ends[2 * slot + 1] == last
+                && known.length() == length) {
             return known;
         }
         String made = new String(in, 0, from, length);
         texts[slot] = made;
-        places[slot] = from;
+        ends[2 * slot] = first;
+        ends[2 * slot + 1] = last;
         return made;
-    }
-
-    private boolean same(int place, int from, int length) {
-        byte[] other = place < 0 ? FormatKeys.BYTES : in;
-        int begin = place < 0 ? -1 - place : place;
-        int done = 0;
-        for (; done + 8 <= length; done += 8) {
-            if ((long) EIGHT.get(other, begin + done) != (long) EIGHT.get(in, from + done)) {
-                return false;
-            }
-        }
-        int rest = length - done;
-        return few(other, begin + done, rest) == few(in, from + done, rest);
     }
 }

@@ -3,6 +3,7 @@ package reseat.internal.read;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,11 +24,25 @@ final class TreeBuilder {
 
     private final Problems problems;
     private final Deque<Open> open = new ArrayDeque<>();
+
+    /** Collections that end are measured: an alias may stand for any of them. */
+    private final IdentityHashMap<Node, Measure> measures = new IdentityHashMap<>();
+
     private @Nullable Node root;
     private long values;
 
     TreeBuilder(Problems problems) {
         this.problems = problems;
+    }
+
+    /**
+     * How large a node is.
+     *
+     * @param size how many values it counts with everything inside, aliases counted each time
+     * @param height how many collections lie within each other at most, itself included
+     */
+    private record Measure(long size, int height) {
+        private static final Measure SCALAR = new Measure(1, 0);
     }
 
     /** A collection that has begun and not ended; a list where keys is null. */
@@ -37,6 +52,8 @@ final class TreeBuilder {
         private final List<Node> items;
         private @Nullable String key;
         private Origin keyAt;
+        private long size = 1;
+        private int height = 1;
 
         Open(Origin at, boolean map) {
             this.at = at;
@@ -66,7 +83,9 @@ final class TreeBuilder {
                 done.keys == null
                         ? new Node.Items(done.at, done.items)
                         : new Node.Fields(done.at, done.keys);
-        place(node);
+        Measure measure = new Measure(done.size, done.height);
+        measures.put(node, measure);
+        place(node, measure);
         return node;
     }
 
@@ -78,7 +97,7 @@ final class TreeBuilder {
             parent.key = scalar.text();
             parent.keyAt = scalar.at();
         } else {
-            place(scalar);
+            place(scalar, Measure.SCALAR);
         }
     }
 
@@ -88,12 +107,13 @@ final class TreeBuilder {
         if (parent != null && parent.keys != null && parent.key == null) {
             throw new TreeException(at, "a key must be a plain text, not an alias");
         }
-        if (open.size() + node.height() > DEPTH) {
+        Measure measure = measures.getOrDefault(node, Measure.SCALAR);
+        if (open.size() + measure.height() > DEPTH) {
             throw new TreeException(
                     at, "with this alias, maps and lists lie more than " + DEPTH + " deep");
         }
-        count(at, node.size());
-        place(node);
+        count(at, measure.size());
+        place(node, measure);
     }
 
     private void count(Origin at, long more) throws TreeException {
@@ -104,11 +124,13 @@ final class TreeBuilder {
         }
     }
 
-    private void place(Node node) {
+    private void place(Node node, Measure measure) {
         Open parent = open.peek();
         if (parent == null) {
             root = node;
-        } else if (parent.keys == null) {
+            return;
+        }
+        if (parent.keys == null) {
             parent.items.add(node);
         } else {
             String key = parent.key;
@@ -124,8 +146,11 @@ final class TreeBuilder {
                                 + Words.quote(key)
                                 + " stands here a second time; the first is in line "
                                 + first.keyAt().line());
+                return;
             }
         }
+        parent.size += measure.size();
+        parent.height = Math.max(parent.height, 1 + measure.height());
     }
 
     /** Returns the whole tree; null if the file had no value. */

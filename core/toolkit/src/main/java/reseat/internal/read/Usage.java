@@ -8,12 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import reseat.model.Consumable;
+import reseat.model.ConsumableUse;
 import reseat.model.Hazard;
 import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Part;
 import reseat.model.Signal;
 import reseat.model.Tool;
+import reseat.model.Way;
 
 /**
  * Takes over from the defaults what the facts of a device use: a device carries its tools, set-ups,
@@ -52,21 +54,16 @@ final class Usage {
         Set<String> needed = new LinkedHashSet<>(Set.of(draft.hand));
         Set<String> postures = new LinkedHashSet<>(Set.of(draft.usualPosture));
         for (Part part : draft.parts.values()) {
-            part.move()
-                    .ifPresent(
-                            move -> {
-                                needed.add(move.tool());
-                                postures.add(move.posture());
-                            });
+            if (part.move().isPresent()) {
+                needed.add(part.move().get().tool());
+                postures.add(part.move().get().posture());
+            }
         }
         for (Joint joint : draft.joints.values()) {
-            joint.ways()
-                    .values()
-                    .forEach(
-                            way -> {
-                                needed.add(way.tool());
-                                postures.add(way.posture());
-                            });
+            for (Way way : joint.ways().values()) {
+                needed.add(way.tool());
+                postures.add(way.posture());
+            }
         }
         Set<String> used = new LinkedHashSet<>(needed);
         used.addAll(stated.look("tools").fields().entries().keySet());
@@ -108,20 +105,20 @@ final class Usage {
                 new LinkedHashSet<>(stated.look("hazards").fields().entries().keySet());
         Set<String> used =
                 new LinkedHashSet<>(stated.look("consumables").fields().entries().keySet());
-        draft.parts
-                .values()
-                .forEach(
-                        part -> {
-                            hazards.addAll(part.hazards());
-                            part.move().ifPresent(move -> hazards.addAll(move.hazards()));
-                        });
-        draft.joints.values().stream()
-                .flatMap(joint -> joint.ways().values().stream())
-                .forEach(
-                        way -> {
-                            hazards.addAll(way.hazards());
-                            way.consumes().forEach(use -> used.add(use.consumable()));
-                        });
+        for (Part part : draft.parts.values()) {
+            hazards.addAll(part.hazards());
+            if (part.move().isPresent()) {
+                hazards.addAll(part.move().get().hazards());
+            }
+        }
+        for (Joint joint : draft.joints.values()) {
+            for (Way way : joint.ways().values()) {
+                hazards.addAll(way.hazards());
+                for (ConsumableUse use : way.consumes()) {
+                    used.add(use.consumable());
+                }
+            }
+        }
         draft.prepares.values().forEach(prepare -> hazards.addAll(prepare.hazards()));
         for (Kind kind : kinds) {
             hazards.addAll(kind.hazards());
@@ -130,13 +127,13 @@ final class Usage {
         consumables.values().stream()
                 .filter(each -> used.contains(each.id()))
                 .forEach(each -> draft.consumables.put(each.id(), each));
-        device.table("hazards")
-                .forEach(
-                        (id, look) -> {
-                            if (hazards.contains(id)) {
-                                hazard(id, look, problems);
-                            }
-                        });
+        device.each(
+                "hazards",
+                (id, look) -> {
+                    if (hazards.contains(id)) {
+                        hazard(id, look, problems);
+                    }
+                });
     }
 
     private void hazard(String id, Look look, Problems problems) {
