@@ -267,6 +267,18 @@ public final class Landmarks {
         return new Choices(c, need, links, at, facts, needs).list();
     }
 
+    /**
+     * Finds works outside some needs that would do in the place of some of them: while they may be
+     * done, the needs have less to do before each other. Valid until the next call of {@link
+     * #compute}.
+     */
+    public int[] alternatives(long[] needs) {
+        long[] works = new Choices(c, need, links, at, facts, needs).alternatives();
+        return IntStream.range(0, impossibleBit)
+                .filter(work -> Bits.get(works, work) && !isExcluded(work))
+                .toArray();
+    }
+
     /** What is closed, pinned and forced. */
     public static final class Assumptions {
         private final boolean[] closedNode;

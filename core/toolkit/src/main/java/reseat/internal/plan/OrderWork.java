@@ -30,6 +30,8 @@ final class OrderWork {
     private final Visits visits;
     private final Chains toolChains;
     private final Chains postureChains;
+    private final Entries toolEntries;
+    private final Entries postureEntries;
 
     /**
      * Numbers work.
@@ -41,6 +43,7 @@ final class OrderWork {
      *     the item itself
      * @param among the set of all names
      * @param visits the changes
+     * @param start class in hand
      */
     OrderWork(
             int[] names,
@@ -48,7 +51,8 @@ final class OrderWork {
             long[][] extra,
             long[][] needs,
             long[] among,
-            Visits visits) {
+            Visits visits,
+            int start) {
         this.visits = visits;
         n = names.length;
         words = Math.max(1, Bits.words(n));
@@ -98,6 +102,12 @@ final class OrderWork {
         int[][] justBefore = justBefore();
         toolChains = new Chains(visits.toolOf, visits.toolChanges(), justBefore, true);
         postureChains = new Chains(visits.postureOf, visits.postureChanges(), justBefore, false);
+        toolEntries = entries(visits.toolOf, visits.toolChanges(), justBefore, start);
+        postureEntries = entries(visits.postureOf, visits.postureChanges(), justBefore, start);
+    }
+
+    private Entries entries(int[] of, long[][] change, int[][] justBefore, int start) {
+        return new Entries(this, of, change, justBefore, of[start]);
     }
 
     private int[][] justBefore() {
@@ -131,10 +141,16 @@ final class OrderWork {
     long rest(long[] done, int clazz) {
         int tool = visits.toolOf[clazz];
         int posture = visits.postureOf[clazz];
-        return Math.max(toolChains.dearest(tool, done), visits.tools(tool, toolChains.still(done)))
-                + Math.max(
+        long tools =
+                Math.max(
+                        toolChains.dearest(tool, done),
+                        visits.tools(tool, toolChains.still(done)));
+        long postures =
+                Math.max(
                         postureChains.dearest(posture, done),
                         visits.postures(posture, postureChains.still(done)));
+        return Math.max(tools, toolEntries.rest(tool, done))
+                + Math.max(postures, postureEntries.rest(posture, done));
     }
 
     /** Does all that costs no set-up and nothing extra, and what becomes ready by it. */

@@ -1,0 +1,164 @@
+package reseat.internal.plan;
+
+import java.util.Arrays;
+import reseat.internal.graph.Bits;
+
+/**
+ * How often sets of tools, or of postures, must be taken up to do work: as often as the chain of
+ * items that goes in and out of the set most often. Exact for each set by itself, as with two
+ * classes doing all that is ready is best; a {@link CutPacking packing} adds the sets up.
+ */
+final class Entries {
+
+    private static final int MOST_PLACES = 31;
+
+    private final int words;
+
+    /** For each tool or posture its place among those that the work has, or -1. */
+    private final int[] placeOf;
+
+    private int[] chosen = new int[0];
+    private long[] weights = new long[0];
+
+    /** For each chosen set, outside or in it, and for each count less one: items that need more. */
+    private long[][][][] needing = new long[0][][][];
+
+    /**
+     * Prepares a bound for work.
+     *
+     * @param work the work
+     * @param of for each class its tool or posture
+     * @param change the changes
+     * @param justBefore for each item those right before it
+     * @param start the tool or posture in hand
+     */
+    Entries(OrderWork work, int[] of, long[][] change, int[][] justBefore, int start) {
+        words = work.words;
+        placeOf = new int[change.length];
+        Arrays.fill(placeOf, -1);
+        int[] places = places(work, of, start);
+        if (places.length < 2 || places.length > MOST_PLACES) {
+            return;
+        }
+        long[][] between = new long[places.length][places.length];
+        for (int a = 0; a < places.length; a++) {
+            for (int b = 0; b < places.length; b++) {
+                between[a][b] = change[places[a]][places[b]];
+            }
+        }
+        int[] may = new int[work.n];
+        for (int i = 0; i < work.n; i++) {
+            for (int clazz : work.classes[i]) {
+                may[i] |= 1 << placeOf[of[clazz]];
+            }
+        }
+        int[] sets = CutPacking.sets(places.length);
+        int[] entries = new int[sets.length];
+        int[][] count = new int[2][work.n];
+        for (int k = 0; k < sets.length; k++) {
+            count(sets[k], may, justBefore, count);
+            entries[k] = most(count[sets[k] >> placeOf[start] & 1]);
+        }
+        choose(sets, CutPacking.weights(between, sets, entries));
+        needing = new long[chosen.length][2][][];
+        for (int k = 0; k < chosen.length; k++) {
+            count(chosen[k], may, justBefore, count);
+            needing[k][0] = needing(count[0]);
+            needing[k][1] = needing(count[1]);
+        }
+    }
+
+    private int[] places(OrderWork work, int[] of, int start) {
+        boolean[] has = new boolean[placeOf.length];
+        has[start] = true;
+        for (int[] classes : work.classes) {
+            for (int clazz : classes) {
+                has[of[clazz]] = true;
+            }
+        }
+        int[] places = new int[has.length];
+        int n = 0;
+        for (int k = 0; k < has.length; k++) {
+            if (has[k]) {
+                placeOf[k] = n;
+                places[n++] = k;
+            }
+        }
+        return Arrays.copyOf(places, n);
+    }
+
+    private void choose(int[] sets, long[] weightOf) {
+        chosen = new int[sets.length];
+        weights = new long[sets.length];
+        int n = 0;
+        for (int k = 0; k < sets.length; k++) {
+            if (weightOf[k] > 0) {
+                chosen[n] = sets[k];
+                weights[n++] = weightOf[k];
+            }
+        }
+        chosen = Arrays.copyOf(chosen, n);
+        weights = Arrays.copyOf(weights, n);
+    }
+
+    /** Counts, from outside and from inside, the entries to do each item and what follows it. */
+    private static void count(int set, int[] may, int[][] justBefore, int[][] count) {
+        int[] outside = count[0];
+        int[] inside = count[1];
+        Arrays.fill(outside, 0);
+        Arrays.fill(inside, 0);
+        for (int i = may.length - 1; i >= 0; i--) {
+            if ((may[i] & set) == 0) {
+                inside[i] = outside[i];
+            } else if ((may[i] & ~set) == 0) {
+                outside[i] = inside[i] + 1;
+            }
+            for (int k : justBefore[i]) {
+                outside[k] = Math.max(outside[k], outside[i]);
+                inside[k] = Math.max(inside[k], inside[i]);
+            }
+        }
+    }
+
+    private static int most(int[] counts) {
+        int most = 0;
+        for (int count : counts) {
+            most = Math.max(most, count);
+        }
+        return most;
+    }
+
+    private long[][] needing(int[] count) {
+        long[][] needing = new long[most(count)][words];
+        for (int i = 0; i < count.length; i++) {
+            for (int level = 0; level < count[i]; level++) {
+                Bits.set(needing[level], i);
+            }
+        }
+        return needing;
+    }
+
+    /** Returns a lower bound on the changes still to be made, in milliseconds. */
+    long rest(int at, long[] done) {
+        long sum = 0;
+        for (int k = 0; k < chosen.length; k++) {
+            sum += weights[k] * entries(needing[k][chosen[k] >> placeOf[at] & 1], done);
+        }
+        return sum;
+    }
+
+    /** Finds the highest count that something undone needs, between bounds. */
+    private static int entries(long[][] needing, long[] done) {
+        int low = 0;
+        int high = needing.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (Bits.subset(needing[middle], done)) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+}
