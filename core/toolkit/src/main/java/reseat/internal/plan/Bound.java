@@ -120,7 +120,7 @@ final class Bound {
 
     /** Puts needs in a cheap order. */
     List<Integer> order(long[] needs, int clazz, int width) {
-        return order.order(works.eachByItself(needs, clazz), clazz, width);
+        return order.order(works.eachByItself(needs), clazz, width);
     }
 
     /**
@@ -128,15 +128,13 @@ final class Bound {
      * itself with more: fewer classes make fewer states.
      */
     long setups(long[] needs, int clazz, int effort) {
-        long together = order.bound(works.of(needs, clazz), clazz, effort / JOINT_SHARE);
+        long together = order.bound(works.of(needs), clazz, effort / JOINT_SHARE);
         if (effort < JOINT_SHARE) {
             return together;
         }
-        int tool = visits.toolOf[clazz];
-        int posture = visits.postureOf[clazz];
         long alone =
-                tools.bound(works.byTool(needs, tool), tool, effort)
-                        + postures.bound(works.byPosture(needs, posture), posture, effort);
+                tools.bound(works.byTool(needs), visits.toolOf[clazz], effort)
+                        + postures.bound(works.byPosture(needs), visits.postureOf[clazz], effort);
         return Math.max(together, alone);
     }
 }

@@ -92,10 +92,14 @@ final class OrderBound {
      * @return a lower bound in milliseconds
      */
     long bound(OrderWork work, int from, int expansions) {
-        State start = start(work, from);
-        if (expansions == 0) {
-            return start.bound;
-        }
+        return expansions == 0
+                ? start(work, from, new OrderRest(work, from)).bound
+                : search(work.condensed(), from, expansions);
+    }
+
+    private long search(OrderWork work, int from, int expansions) {
+        OrderRest rest = new OrderRest(work, from);
+        State start = start(work, from, rest);
         Map<State, State> best = new HashMap<>();
         PriorityQueue<State> open = new PriorityQueue<>(PROMISE);
         best.put(start, start);
@@ -114,7 +118,7 @@ final class OrderBound {
                 return at.bound;
             }
             next.clear();
-            expand(work, at, next);
+            expand(work, rest, at, next);
             for (State state : next) {
                 State known = best.get(state);
                 if (known == null || known.cost > state.cost) {
@@ -135,8 +139,9 @@ final class OrderBound {
      * @return the items in order
      */
     List<Integer> order(OrderWork work, int from, int width) {
+        OrderRest rest = new OrderRest(work, from);
         State best = null;
-        List<State> layer = List.of(start(work, from));
+        List<State> layer = List.of(start(work, from, rest));
         List<State> next = new ArrayList<>();
         while (!layer.isEmpty()) {
             Map<State, State> found = new HashMap<>();
@@ -146,7 +151,7 @@ final class OrderBound {
                     continue;
                 }
                 next.clear();
-                expand(work, at, next);
+                expand(work, rest, at, next);
                 for (State state : next) {
                     State known = found.get(state);
                     if (known == null || known.cost > state.cost) {
@@ -194,13 +199,13 @@ final class OrderBound {
         return items;
     }
 
-    private State start(OrderWork work, int clazz) {
+    private State start(OrderWork work, int clazz, OrderRest rest) {
         long[] done = new long[work.words];
         work.close(done, clazz);
-        return new State(done, clazz, 0, work.rest(done, clazz), null);
+        return new State(done, clazz, 0, rest.of(done, clazz), null);
     }
 
-    private void expand(OrderWork work, State at, List<State> next) {
+    private void expand(OrderWork work, OrderRest rest, State at, List<State> next) {
         long[] tried = new long[Bits.words(setup.length)];
         for (int w = 0; w < work.words; w++) {
             long open = ~at.done[w];
@@ -212,7 +217,7 @@ final class OrderBound {
                 int[] classes = work.classes[i];
                 if (untried(tried, classes, work.extra[i])
                         && Bits.subset(work.before[i], at.done)) {
-                    take(work, at, i, tried, next);
+                    take(work, rest, at, i, tried, next);
                 }
             }
         }
@@ -227,7 +232,8 @@ final class OrderBound {
         return false;
     }
 
-    private void take(OrderWork work, State at, int item, long[] tried, List<State> next) {
+    private void take(
+            OrderWork work, OrderRest rest, State at, int item, long[] tried, List<State> next) {
         int[] classes = work.classes[item];
         for (int o = 0; o < classes.length; o++) {
             long extra = work.extra[item][o];
@@ -242,7 +248,7 @@ final class OrderBound {
             }
             work.close(done, classes[o]);
             long cost = at.cost + setup[at.clazz][classes[o]] + extra;
-            long bound = Math.max(at.bound, cost + work.rest(done, classes[o]));
+            long bound = Math.max(at.bound, cost + rest.of(done, classes[o]));
             next.add(new State(done, classes[o], cost, bound, at));
         }
     }

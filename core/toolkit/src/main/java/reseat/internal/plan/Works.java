@@ -31,15 +31,15 @@ final class Works {
         postures = new View(visits.posturesAlone(), visits.postureOf, false);
     }
 
-    OrderWork of(long[] needs, int clazz) {
-        return whole.work(needs, this::before, clazz);
+    OrderWork of(long[] needs) {
+        return whole.work(needs, this::before);
     }
 
     /**
      * The same where each part is moved by itself if its joints are released at all: it waits for
      * all those joints. How a plan is best put in order, if it moves no parts together.
      */
-    OrderWork eachByItself(long[] needs, int clazz) {
+    OrderWork eachByItself(long[] needs) {
         long[][] before = new long[c.nodes + c.parts][];
         for (int work = Bits.next(needs, 0); work >= 0; work = Bits.next(needs, work + 1)) {
             before[work] = before(work).clone();
@@ -61,7 +61,7 @@ final class Works {
                 more |= follow(before, work, needs);
             }
         }
-        return whole.work(needs, work -> before[work], clazz);
+        return whole.work(needs, work -> before[work]);
     }
 
     /** Adds what must come before that which comes before a work. */
@@ -81,12 +81,12 @@ final class Works {
                 : landmarks.needsOfMove(work - c.nodes);
     }
 
-    OrderWork byTool(long[] needs, int tool) {
-        return tools.work(needs, this::before, tool);
+    OrderWork byTool(long[] needs) {
+        return tools.work(needs, this::before);
     }
 
-    OrderWork byPosture(long[] needs, int posture) {
-        return postures.work(needs, this::before, posture);
+    OrderWork byPosture(long[] needs) {
+        return postures.work(needs, this::before);
     }
 
     private final class View {
@@ -113,7 +113,7 @@ final class Works {
             }
         }
 
-        OrderWork work(long[] needs, IntFunction<long[]> rows, int start) {
+        OrderWork work(long[] needs, IntFunction<long[]> rows) {
             int n = Bits.count(needs);
             int[] names = new int[n];
             int[][] itemClasses = new int[n][];
@@ -127,7 +127,7 @@ final class Works {
                 before[k] = rows.apply(work);
                 k++;
             }
-            return new OrderWork(names, itemClasses, itemExtra, before, needs, visits, start);
+            return new OrderWork(names, itemClasses, itemExtra, before, needs, visits);
         }
     }
 }
