@@ -29,10 +29,9 @@ final class Entries {
      * @param work the work
      * @param of for each class its tool or posture
      * @param change the changes
-     * @param justBefore for each item those right before it
      * @param start the tool or posture in hand
      */
-    Entries(OrderWork work, int[] of, long[][] change, int[][] justBefore, int start) {
+    Entries(OrderWork work, int[] of, long[][] change, int start) {
         words = work.words;
         placeOf = new int[change.length];
         Arrays.fill(placeOf, -1);
@@ -56,13 +55,13 @@ final class Entries {
         int[] entries = new int[sets.length];
         int[][] count = new int[2][work.n];
         for (int k = 0; k < sets.length; k++) {
-            count(sets[k], may, justBefore, count);
+            count(sets[k], may, work.justBefore, count);
             entries[k] = most(count[sets[k] >> placeOf[start] & 1]);
         }
         choose(sets, CutPacking.weights(between, sets, entries));
         needing = new long[chosen.length][2][][];
         for (int k = 0; k < chosen.length; k++) {
-            count(chosen[k], may, justBefore, count);
+            count(chosen[k], may, work.justBefore, count);
             needing[k][0] = needing(count[0]);
             needing[k][1] = needing(count[1]);
         }
@@ -138,27 +137,49 @@ final class Entries {
         return needing;
     }
 
-    /** Returns a lower bound on the changes still to be made, in milliseconds. */
-    long rest(int at, long[] done) {
-        long sum = 0;
+    /** Returns for each chosen set how often it must be entered to do all the work. */
+    short[] entries(int at) {
+        short[] entries = new short[chosen.length];
         for (int k = 0; k < chosen.length; k++) {
-            sum += weights[k] * entries(needing[k][chosen[k] >> placeOf[at] & 1], done);
+            entries[k] = (short) needing[k][inside(k, at)].length;
         }
-        return sum;
+        return entries;
     }
 
-    /** Finds the highest count that something undone needs, between bounds. */
-    private static int entries(long[][] needing, long[] done) {
-        int low = 0;
-        int high = needing.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (Bits.subset(needing[middle], done)) {
-                high = middle;
-            } else {
-                low = middle + 1;
+    /**
+     * Returns how often each chosen set must still be entered after a change. Where the change
+     * neither enters nor leaves a set, nothing about it changes; else it changes by one at most.
+     */
+    short[] after(short[] before, int from, int to, long[] done) {
+        if (from == to || chosen.length == 0) {
+            return before;
+        }
+        short[] after = before.clone();
+        for (int k = 0; k < chosen.length; k++) {
+            int was = inside(k, from);
+            int is = inside(k, to);
+            if (was != is) {
+                int least = before[k] - is;
+                after[k] = (short) (needMore(needing[k][is], least, done) ? least + 1 : least);
             }
         }
-        return low;
+        return after;
+    }
+
+    private static boolean needMore(long[][] needing, int count, long[] done) {
+        return count < 0 || (count < needing.length && !Bits.subset(needing[count], done));
+    }
+
+    private int inside(int chosenSet, int at) {
+        return chosen[chosenSet] >> placeOf[at] & 1;
+    }
+
+    /** Returns a lower bound on the changes that make some entries, in milliseconds. */
+    long ms(short[] entries) {
+        long sum = 0;
+        for (int k = 0; k < entries.length; k++) {
+            sum += weights[k] * entries[k];
+        }
+        return sum;
     }
 }

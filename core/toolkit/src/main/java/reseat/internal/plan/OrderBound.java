@@ -20,8 +20,8 @@ import reseat.internal.graph.Bits;
  */
 final class OrderBound {
 
-    private static final Comparator<State> PROMISE =
-            Comparator.<State>comparingLong(state -> state.bound)
+    private static final Comparator<OrderState> PROMISE =
+            Comparator.<OrderState>comparingLong(state -> state.bound)
                     .thenComparingLong(state -> -state.cost);
 
     /** So many states are looked at between two looks at the clock. */
@@ -44,45 +44,6 @@ final class OrderBound {
         this.over = over;
     }
 
-    /** Work done, the class in hand, and how it came to that. */
-    private static final class State {
-        final long[] done;
-        final int clazz;
-        final long cost;
-        final long bound;
-        final @Nullable State from;
-        private final int hash;
-
-        State(long[] done, int clazz, long cost, long bound, @Nullable State from) {
-            this.done = done;
-            this.clazz = clazz;
-            this.cost = cost;
-            this.bound = bound;
-            this.from = from;
-            // sets that differ in few bits must not share a hash, as they would under a sum of
-            // 31sts
-            long mixed = clazz;
-            for (long word : done) {
-                mixed = (mixed ^ word) * 0x9E3779B97F4A7C15L;
-                mixed ^= mixed >>> 32;
-            }
-            hash = (int) mixed;
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof State that
-                    && hash == that.hash
-                    && clazz == that.clazz
-                    && Arrays.equals(done, that.done);
-        }
-
-        @Override
-        public int hashCode() {
-            return hash;
-        }
-    }
-
     /**
      * Bounds the set-ups and extra costs.
      *
@@ -99,14 +60,14 @@ final class OrderBound {
 
     private long search(OrderWork work, int from, int expansions) {
         OrderRest rest = new OrderRest(work, from);
-        State start = start(work, from, rest);
-        Map<State, State> best = new HashMap<>();
-        PriorityQueue<State> open = new PriorityQueue<>(PROMISE);
+        OrderState start = start(work, from, rest);
+        Map<OrderState, OrderState> best = new HashMap<>();
+        PriorityQueue<OrderState> open = new PriorityQueue<>(PROMISE);
         best.put(start, start);
         open.add(start);
-        List<State> next = new ArrayList<>();
+        List<OrderState> next = new ArrayList<>();
         for (int left = expansions; ; left--) {
-            State at = open.remove();
+            OrderState at = open.remove();
             while (best.getOrDefault(at, at).cost < at.cost) {
                 at = open.remove();
             }
@@ -119,8 +80,8 @@ final class OrderBound {
             }
             next.clear();
             expand(work, rest, at, next);
-            for (State state : next) {
-                State known = best.get(state);
+            for (OrderState state : next) {
+                OrderState known = best.get(state);
                 if (known == null || known.cost > state.cost) {
                     best.remove(state);
                     best.put(state, state);
@@ -140,20 +101,20 @@ final class OrderBound {
      */
     List<Integer> order(OrderWork work, int from, int width) {
         OrderRest rest = new OrderRest(work, from);
-        State best = null;
-        List<State> layer = List.of(start(work, from, rest));
-        List<State> next = new ArrayList<>();
+        OrderState best = null;
+        List<OrderState> layer = List.of(start(work, from, rest));
+        List<OrderState> next = new ArrayList<>();
         while (!layer.isEmpty()) {
-            Map<State, State> found = new HashMap<>();
-            for (State at : layer) {
+            Map<OrderState, OrderState> found = new HashMap<>();
+            for (OrderState at : layer) {
                 if (work.all(at.done)) {
                     best = best == null || at.cost < best.cost ? at : best;
                     continue;
                 }
                 next.clear();
                 expand(work, rest, at, next);
-                for (State state : next) {
-                    State known = found.get(state);
+                for (OrderState state : next) {
+                    OrderState known = found.get(state);
                     if (known == null || known.cost > state.cost) {
                         found.remove(state);
                         found.put(state, state);
@@ -171,20 +132,20 @@ final class OrderBound {
         return best == null ? List.of() : items(work, best);
     }
 
-    private static int byWork(State a, State b) {
+    private static int byWork(OrderState a, OrderState b) {
         int byDone = Arrays.compare(a.done, b.done);
         return byDone != 0 ? byDone : Integer.compare(a.clazz, b.clazz);
     }
 
-    private static List<Integer> items(OrderWork work, State last) {
-        List<State> states = new ArrayList<>();
-        for (State at = last; at != null; at = at.from) {
+    private static List<Integer> items(OrderWork work, OrderState last) {
+        List<OrderState> states = new ArrayList<>();
+        for (OrderState at = last; at != null; at = at.from) {
             states.add(at);
         }
         Collections.reverse(states);
         List<Integer> items = new ArrayList<>();
         long[] done = new long[work.words];
-        for (State at : states) {
+        for (OrderState at : states) {
             for (int pass = 0; pass < 2; pass++) {
                 // what was chosen at extra cost comes first: it may have made the others ready
                 long[] of = work.freeIn[at.clazz];
@@ -199,24 +160,22 @@ final class OrderBound {
         return items;
     }
 
-    private State start(OrderWork work, int clazz, OrderRest rest) {
+    private OrderState start(OrderWork work, int clazz, OrderRest rest) {
+        short[] tools = rest.tools(clazz);
+        short[] postures = rest.postures(clazz);
         long[] done = new long[work.words];
-        work.close(done, clazz);
-        return new State(done, clazz, 0, rest.of(done, clazz), null);
+        long[] ready = work.ready();
+        work.close(done, ready, clazz);
+        long bound = rest.of(done, clazz, tools, postures);
+        return new OrderState(done, ready, clazz, tools, postures, 0, bound, null);
     }
 
-    private void expand(OrderWork work, OrderRest rest, State at, List<State> next) {
+    private void expand(OrderWork work, OrderRest rest, OrderState at, List<OrderState> next) {
         long[] tried = new long[Bits.words(setup.length)];
         for (int w = 0; w < work.words; w++) {
-            long open = ~at.done[w];
-            for (; open != 0; open &= open - 1) {
+            for (long open = at.ready[w]; open != 0; open &= open - 1) {
                 int i = (w << 6) + Long.numberOfTrailingZeros(open);
-                if (i >= work.n) {
-                    return;
-                }
-                int[] classes = work.classes[i];
-                if (untried(tried, classes, work.extra[i])
-                        && Bits.subset(work.before[i], at.done)) {
+                if (untried(tried, work.classes[i], work.extra[i])) {
                     take(work, rest, at, i, tried, next);
                 }
             }
@@ -233,23 +192,27 @@ final class OrderBound {
     }
 
     private void take(
-            OrderWork work, OrderRest rest, State at, int item, long[] tried, List<State> next) {
+            OrderWork work, OrderRest rest, OrderState at, int item, long[] tried, List<OrderState> next) {
         int[] classes = work.classes[item];
         for (int o = 0; o < classes.length; o++) {
             long extra = work.extra[item][o];
             if (extra == 0 && Bits.get(tried, classes[o])) {
                 continue;
             }
+            int clazz = classes[o];
             long[] done = at.done.clone();
+            long[] ready = at.ready.clone();
             if (extra == 0) {
-                Bits.set(tried, classes[o]);
+                Bits.set(tried, clazz);
             } else {
-                Bits.set(done, item);
+                work.take(done, ready, item);
             }
-            work.close(done, classes[o]);
-            long cost = at.cost + setup[at.clazz][classes[o]] + extra;
-            long bound = Math.max(at.bound, cost + rest.of(done, classes[o]));
-            next.add(new State(done, classes[o], cost, bound, at));
+            work.close(done, ready, clazz);
+            short[] tools = rest.tools(at.tools, at.clazz, clazz, done);
+            short[] postures = rest.postures(at.postures, at.clazz, clazz, done);
+            long cost = at.cost + setup[at.clazz][clazz] + extra;
+            long bound = Math.max(at.bound, cost + rest.of(done, clazz, tools, postures));
+            next.add(new OrderState(done, ready, clazz, tools, postures, cost, bound, at));
         }
     }
 }

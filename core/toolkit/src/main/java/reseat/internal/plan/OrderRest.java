@@ -13,7 +13,6 @@ final class OrderRest {
 
     private final OrderWork work;
     private final Visits visits;
-    private final int[][] justBefore;
     private final Chains toolChains;
     private final Chains postureChains;
     private final Entries tools;
@@ -28,7 +27,6 @@ final class OrderRest {
     OrderRest(OrderWork work, int start) {
         this.work = work;
         visits = work.visits;
-        justBefore = work.justBefore();
         toolChains = new Chains(visits.toolOf, visits.toolChanges(), true);
         postureChains = new Chains(visits.postureOf, visits.postureChanges(), false);
         tools = entries(visits.toolOf, visits.toolChanges(), start);
@@ -36,23 +34,48 @@ final class OrderRest {
     }
 
     private Entries entries(int[] of, long[][] change, int start) {
-        return new Entries(work, of, change, justBefore, of[start]);
+        return new Entries(work, of, change, of[start]);
     }
 
-    /** Returns what must still be paid at least, for set-ups and extra costs, in milliseconds. */
-    long of(long[] done, int clazz) {
+    /** Returns how often sets of tools must be taken up from the start on. */
+    short[] tools(int clazz) {
+        return tools.entries(visits.toolOf[clazz]);
+    }
+
+    /** Returns how often sets of tools must be taken up after a change of class. */
+    short[] tools(short[] before, int from, int clazz, long[] done) {
+        return tools.after(before, visits.toolOf[from], visits.toolOf[clazz], done);
+    }
+
+    /** Returns how often sets of postures must be taken up from the start on. */
+    short[] postures(int clazz) {
+        return postures.entries(visits.postureOf[clazz]);
+    }
+
+    /** Returns how often sets of postures must be taken up after a change of class. */
+    short[] postures(short[] before, int from, int clazz, long[] done) {
+        return postures.after(before, visits.postureOf[from], visits.postureOf[clazz], done);
+    }
+
+    /**
+     * Returns what must still be paid at least, for set-ups and extra costs, in milliseconds.
+     *
+     * @param done what is done
+     * @param clazz class in hand
+     * @param ofTools how often sets of tools must still be taken up
+     * @param ofPostures the same for postures
+     */
+    long of(long[] done, int clazz, short[] ofTools, short[] ofPostures) {
         int tool = visits.toolOf[clazz];
         int posture = visits.postureOf[clazz];
         long byTool =
                 Math.max(
-                        toolChains.dearest(tool, done),
-                        visits.tools(tool, toolChains.still(done)));
+                        toolChains.dearest(tool, done), visits.tools(tool, toolChains.still(done)));
         long byPosture =
                 Math.max(
                         postureChains.dearest(posture, done),
                         visits.postures(posture, postureChains.still(done)));
-        return Math.max(byTool, tools.rest(tool, done))
-                + Math.max(byPosture, postures.rest(posture, done));
+        return Math.max(byTool, tools.ms(ofTools)) + Math.max(byPosture, postures.ms(ofPostures));
     }
 
     /** Chains of items in one of the two tables of changes. */
@@ -87,7 +110,7 @@ final class OrderRest {
                 if (only >= 0 && only < 64) {
                     Bits.set(must[only], i);
                 }
-                for (int k : justBefore[i]) {
+                for (int k : work.justBefore[i]) {
                     for (int o = 0; o < after[k].length; o++) {
                         after[k][o] = Math.max(after[k][o], dearest[of[classes[k][o]]][i]);
                     }

@@ -27,6 +27,12 @@ final class OrderWork {
 
     final Visits visits;
 
+    /** For each item, the items that come right before it. */
+    final int[][] justBefore;
+
+    /** For each item, the items that come right after it. */
+    private final int[][] justAfter;
+
     /**
      * Numbers work.
      *
@@ -84,6 +90,8 @@ final class OrderWork {
             }
         }
         freeIn = freeIn();
+        justBefore = justBefore();
+        justAfter = justAfter();
     }
 
     private OrderWork(OrderWork of, int[] kept) {
@@ -105,6 +113,8 @@ final class OrderWork {
             }
         }
         freeIn = freeIn();
+        justBefore = justBefore();
+        justAfter = justAfter();
     }
 
     private long[][] freeIn() {
@@ -184,8 +194,26 @@ final class OrderWork {
         return true;
     }
 
-    /** Returns for each item those that come right before it. */
-    int[][] justBefore() {
+    private int[][] justAfter() {
+        int[] count = new int[n];
+        for (int[] just : justBefore) {
+            for (int k : just) {
+                count[k]++;
+            }
+        }
+        int[][] after = new int[n][];
+        for (int k = 0; k < n; k++) {
+            after[k] = new int[count[k]];
+        }
+        for (int i = 0; i < n; i++) {
+            for (int k : justBefore[i]) {
+                after[k][--count[k]] = i;
+            }
+        }
+        return after;
+    }
+
+    private int[][] justBefore() {
         int[][] just = new int[n][];
         int[] found = new int[n];
         for (int i = 0; i < n; i++) {
@@ -212,15 +240,35 @@ final class OrderWork {
         return -1;
     }
 
+    /** Returns the items that wait for nothing. */
+    long[] ready() {
+        long[] ready = new long[words];
+        for (int i = 0; i < n; i++) {
+            if (justBefore[i].length == 0) {
+                Bits.set(ready, i);
+            }
+        }
+        return ready;
+    }
+
+    /** Does an item that is ready. */
+    void take(long[] done, long[] ready, int item) {
+        Bits.set(done, item);
+        Bits.clear(ready, item);
+        for (int next : justAfter[item]) {
+            if (Bits.subset(before[next], done)) {
+                Bits.set(ready, next);
+            }
+        }
+    }
+
     /** Does all that costs no set-up and nothing extra, and what becomes ready by it. */
-    void close(long[] done, int clazz) {
+    void close(long[] done, long[] ready, int clazz) {
         long[] free = freeIn[clazz];
         for (int w = 0; w < words; w++) {
-            for (long bits = free[w] & ~done[w]; bits != 0; bits &= bits - 1) {
-                int i = (w << 6) + Long.numberOfTrailingZeros(bits);
-                if (Bits.subset(before[i], done)) {
-                    Bits.set(done, i);
-                }
+            // what becomes ready has a higher number
+            for (long bits = free[w] & ready[w]; bits != 0; bits = free[w] & ready[w]) {
+                take(done, ready, (w << 6) + Long.numberOfTrailingZeros(bits));
             }
         }
     }
