@@ -78,6 +78,11 @@ final class Bound {
         return withoutSetups(needs, place) + setups(needs, clazz, effort);
     }
 
+    /** Tells which moves of parts together are still to be made in the states looked at next. */
+    void owe(List<int[]> asOne) {
+        moves.owe(asOne);
+    }
+
     /** Bounds releases and moves. */
     long withoutSetups(long[] needs, char[] place) {
         long sum = 0;

@@ -127,6 +127,9 @@ final class CaseTree {
     private void harder(Case one, Map<Integer, Long> promises) {
         Node start = fresh();
         long[] needs = judge.needs(start);
+        if (landmarks.impossible(needs)) {
+            return;
+        }
         long effort = judge.thorough() / FIRST_EFFORT_SHARE;
         for (int k = 0; k < one.effort; k++) {
             effort *= MORE_EFFORT;
@@ -154,6 +157,10 @@ final class CaseTree {
         int chosen = choose(one, route, promises);
         Node start = fresh();
         long[] needs = judge.needs(start);
+        if (landmarks.impossible(needs)) {
+            // no plan of this case is better than the best
+            return;
+        }
         long bound = Math.max(one.bound, judge.withoutSetups(start, needs) + one.setups);
         if (chosen < 0) {
             harder(new Case(bound, one.setups, route, promises, one.effort), promises);
