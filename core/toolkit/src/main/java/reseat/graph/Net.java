@@ -27,10 +27,7 @@ final class Net {
         landmarks = new Landmarks(c, question.need);
         goalNeeds =
                 landmarks.compute(
-                        new long[Bits.words(c.nodes)],
-                        c.startPlace,
-                        question.toMove(),
-                        List.of());
+                        new long[Bits.words(c.nodes)], c.startPlace, question.toMove(), List.of());
     }
 
     Fact.Released released(int node) {

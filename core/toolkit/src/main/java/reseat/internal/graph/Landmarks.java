@@ -148,8 +148,7 @@ public final class Landmarks {
      * @param asOne moves of parts together that still have to be made
      * @return the needs of the goal; a set of its own
      */
-    public long[] compute(
-            long[] releasedNodes, char[] placeOf, int[] toMove, List<int[]> asOne) {
+    public long[] compute(long[] releasedNodes, char[] placeOf, int[] toMove, List<int[]> asOne) {
         at.stand(releasedNodes, placeOf, asOne);
         Arrays.fill(company, null);
         facts.solve();

@@ -105,7 +105,9 @@ final class Expander {
         Position at = node.at;
         List<Node> next = new ArrayList<>();
         for (int j = 0; j < c.nodes; j++) {
-            if (!Bits.get(at.released, j) && !landmarks.isExcluded(j) && task.available(at, j)
+            if (!Bits.get(at.released, j)
+                    && !landmarks.isExcluded(j)
+                    && task.available(at, j)
                     && !task.breaks(at, j)) {
                 for (int o = 0; o < c.options[j].length; o++) {
                     next.add(release(node, j, o));

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
-import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
 /**
@@ -192,7 +191,12 @@ final class OrderBound {
     }
 
     private void take(
-            OrderWork work, OrderRest rest, OrderState at, int item, long[] tried, List<OrderState> next) {
+            OrderWork work,
+            OrderRest rest,
+            OrderState at,
+            int item,
+            long[] tried,
+            List<OrderState> next) {
         int[] classes = work.classes[item];
         for (int o = 0; o < classes.length; o++) {
             long extra = work.extra[item][o];
