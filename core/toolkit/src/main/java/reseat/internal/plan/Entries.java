@@ -12,6 +12,9 @@ final class Entries {
 
     private static final int MOST_PLACES = 31;
 
+    /** No sets. */
+    static final Entries NONE = new Entries();
+
     private final int words;
 
     /** For each tool or posture its place among those that the work has, or -1. */
@@ -22,6 +25,11 @@ final class Entries {
 
     /** For each chosen set, outside or in it, and for each count less one: items that need more. */
     private long[][][][] needing = new long[0][][][];
+
+    private Entries() {
+        words = 0;
+        placeOf = new int[0];
+    }
 
     /**
      * Prepares a bound for work.

@@ -23,7 +23,7 @@ final class Judge {
         this.c = task.c;
         this.limits = limits;
         landmarks = new Landmarks(c, task.need);
-        bound = new Bound(c, task.need, landmarks, limits::over);
+        bound = new Bound(task, landmarks, limits::over);
     }
 
     /**

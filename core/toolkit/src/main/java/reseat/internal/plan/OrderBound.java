@@ -29,17 +29,23 @@ final class OrderBound {
     /** The most states kept: 100 MB or so. */
     private static final int MOST_STATES = 600_000;
 
+    /** From so many states on, packing sets pays for itself. */
+    private static final int WORTH_PACKING = 1_000;
+
     private final long[][] setup;
+    private final boolean packs;
     private final BooleanSupplier over;
 
     /**
      * Makes a bound.
      *
      * @param setup what a change from one class to another costs, in milliseconds
+     * @param packs whether bounds without a search pack sets as well; takes longer
      * @param over tells whether to stop and return the bound reached
      */
-    OrderBound(long[][] setup, BooleanSupplier over) {
+    OrderBound(long[][] setup, boolean packs, BooleanSupplier over) {
         this.setup = setup;
+        this.packs = packs;
         this.over = over;
     }
 
@@ -53,12 +59,12 @@ final class OrderBound {
      */
     long bound(OrderWork work, int from, int expansions) {
         return expansions == 0
-                ? start(work, from, new OrderRest(work, from)).bound
+                ? start(work, from, new OrderRest(work, from, packs)).bound
                 : search(work.condensed(), from, expansions);
     }
 
     private long search(OrderWork work, int from, int expansions) {
-        OrderRest rest = new OrderRest(work, from);
+        OrderRest rest = new OrderRest(work, from, packs || expansions >= WORTH_PACKING);
         OrderState start = start(work, from, rest);
         Map<OrderState, OrderState> best = new HashMap<>();
         PriorityQueue<OrderState> open = new PriorityQueue<>(PROMISE);
@@ -99,7 +105,7 @@ final class OrderBound {
      * @return the items in order
      */
     List<Integer> order(OrderWork work, int from, int width) {
-        OrderRest rest = new OrderRest(work, from);
+        OrderRest rest = new OrderRest(work, from, packs);
         OrderState best = null;
         List<OrderState> layer = List.of(start(work, from, rest));
         List<OrderState> next = new ArrayList<>();

@@ -23,18 +23,19 @@ final class OrderRest {
      *
      * @param work the work
      * @param start class in hand at the start
+     * @param packs whether to count how often sets must be taken up
      */
-    OrderRest(OrderWork work, int start) {
+    OrderRest(OrderWork work, int start, boolean packs) {
         this.work = work;
         visits = work.visits;
         toolChains = new Chains(visits.toolOf, visits.toolChanges(), true);
         postureChains = new Chains(visits.postureOf, visits.postureChanges(), false);
-        tools = entries(visits.toolOf, visits.toolChanges(), start);
-        postures = entries(visits.postureOf, visits.postureChanges(), start);
+        tools = entries(visits.toolOf, visits.toolChanges(), start, packs);
+        postures = entries(visits.postureOf, visits.postureChanges(), start, packs);
     }
 
-    private Entries entries(int[] of, long[][] change, int start) {
-        return new Entries(work, of, change, of[start]);
+    private Entries entries(int[] of, long[][] change, int start, boolean packs) {
+        return packs ? new Entries(work, of, change, of[start]) : Entries.NONE;
     }
 
     /** Returns how often sets of tools must be taken up from the start on. */

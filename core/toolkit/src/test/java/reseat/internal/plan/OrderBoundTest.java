@@ -23,7 +23,7 @@ class OrderBoundTest {
             OrderWork work = work(random, change);
             long best = optimum(work, change);
             String of = "seed " + seed;
-            OrderBound bound = new OrderBound(change, () -> false);
+            OrderBound bound = new OrderBound(change, seed % 2 == 0, () -> false);
             assertEquals(best, bound.bound(work, 0, 1_000_000), of);
             for (int effort : new int[] {0, 1, 5, 20}) {
                 long low = bound.bound(work, 0, effort);
