@@ -26,7 +26,8 @@ final class Net {
         c = question.c;
         landmarks = new Landmarks(c, question.need);
         goalNeeds =
-                landmarks.compute(new long[Bits.words(c.nodes)], c.startPlace, question.toMove());
+                landmarks.compute(
+                        new long[Bits.words(c.nodes)], c.startPlace, question.toMove(), List.of());
     }
 
     Fact.Released released(int node) {

@@ -17,6 +17,7 @@ final class Choices {
     private final long[] needs;
     private final boolean[] seen;
     private final List<long[][]> choices = new ArrayList<>();
+    private final long[] alternatives;
 
     Choices(Compiled c, Need need, Links links, Footing at, Fixpoint facts, long[] needs) {
         this.c = c;
@@ -25,6 +26,7 @@ final class Choices {
         this.facts = facts;
         this.needs = needs;
         seen = new boolean[links.pairA.length];
+        alternatives = new long[needs.length];
         for (int i : links.goalPairs) {
             parting(i);
         }
@@ -42,6 +44,11 @@ final class Choices {
 
     List<long[][]> list() {
         return choices;
+    }
+
+    /** Returns the works outside the needs that would do in the place of needs. */
+    long[] alternatives() {
+        return alternatives;
     }
 
     private void partings(int[] pairs) {
@@ -98,6 +105,10 @@ final class Choices {
         }
         if (first && second) {
             choices.add(new long[][] {one, other});
+        } else if (first) {
+            Bits.addAll(alternatives, one);
+        } else if (second) {
+            Bits.addAll(alternatives, other);
         }
     }
 }

@@ -245,8 +245,43 @@ final class Fixpoint {
         return true;
     }
 
+    /** Adds what must be done before the moves of parts together that are still to be made. */
+    void beforeMoves(long[] needs) {
+        if (at.asOne.broken()) {
+            Bits.addAll(needs, all);
+        }
+        for (int[] move : at.asOne.moves()) {
+            for (int p : move) {
+                for (int j : links.rigidOf[p]) {
+                    if (!at.isReleased(j) && !within(c.holds[j], move)) {
+                        Bits.addAll(needs, rel[j]);
+                    }
+                }
+                for (int i : links.partPairs[p]) {
+                    int cover = links.pairA[i] == p ? links.pairB[i] : links.pairA[i];
+                    if (at.samePlace(cover, p) && !Links.contains(move, cover)) {
+                        Bits.addAll(needs, sep[i]);
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean within(int[] some, int[] all) {
+        for (int each : some) {
+            if (!Links.contains(all, each)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Adds what must be done before a node can be released. */
     void beforeRelease(int j, long[] needs) {
+        for (int p : at.asOne.movedBefore(j)) {
+            Bits.addAll(needs, go[p]);
+            Bits.set(needs, c.nodes + p);
+        }
         for (int i : links.nodePairs[j]) {
             Bits.addAll(needs, sep[i]);
         }
@@ -262,6 +297,11 @@ final class Fixpoint {
     }
 
     private void wentDown(int p) {
+        for (int j : at.asOne.waitingFor(p)) {
+            if (!at.closedNode[j]) {
+                mark(j);
+            }
+        }
         markPairs(p);
         for (int x : links.neighbours[p]) {
             if (at.component[x] == at.component[p]) {

@@ -1,6 +1,7 @@
 package reseat.internal.graph;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A state and what is taken for granted in it: released nodes, places, cut supplies, works never
@@ -20,6 +21,9 @@ final class Footing {
 
     final int[] component;
 
+    /** The moves of parts together that are still to be made. */
+    final AsOne asOne;
+
     long[] released = new long[0];
     char[] place = new char[0];
     long cut;
@@ -33,15 +37,17 @@ final class Footing {
         pinned = c.stuck.clone();
         together = new boolean[c.nodes];
         component = new int[c.parts];
+        asOne = new AsOne(c);
     }
 
-    void stand(long[] releasedNodes, char[] placeOf) {
+    void stand(long[] releasedNodes, char[] placeOf, List<int[]> moves) {
         released = releasedNodes;
         place = placeOf;
         cut = c.startCut;
         for (int j = Bits.next(releasedNodes, 0); j >= 0; j = Bits.next(releasedNodes, j + 1)) {
             cut |= c.cuts[j];
         }
+        asOne.stand(releasedNodes, moves);
         components();
         for (int j = 0; j < c.nodes; j++) {
             together[j] = !isReleased(j) && allTogether(c.holds[j]);

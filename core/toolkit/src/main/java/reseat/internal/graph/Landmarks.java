@@ -145,10 +145,11 @@ public final class Landmarks {
      * @param releasedNodes released nodes
      * @param placeOf place of every part
      * @param toMove parts that still have to be moved, whatever else the goal needs
+     * @param asOne moves of parts together that still have to be made
      * @return the needs of the goal; a set of its own
      */
-    public long[] compute(long[] releasedNodes, char[] placeOf, int[] toMove) {
-        at.stand(releasedNodes, placeOf);
+    public long[] compute(long[] releasedNodes, char[] placeOf, int[] toMove, List<int[]> asOne) {
+        at.stand(releasedNodes, placeOf, asOne);
         Arrays.fill(company, null);
         facts.solve();
         long[] goal = new long[words];
@@ -164,6 +165,7 @@ public final class Landmarks {
         for (int p : toMove) {
             addWork(goal, moveBit(p));
         }
+        facts.beforeMoves(goal);
         for (int j = 0; j < c.nodes; j++) {
             if (forcedNode[j]) {
                 Bits.addAll(goal, rel[j]);
@@ -265,6 +267,23 @@ public final class Landmarks {
      */
     public List<long[][]> choices(long[] needs) {
         return new Choices(c, need, links, at, facts, needs).list();
+    }
+
+    /**
+     * Finds works outside some needs that would do in the place of some of them: while they may be
+     * done, the needs have less to do before each other. Valid until the next call of {@link
+     * #compute}.
+     */
+    public int[] alternatives(long[] needs) {
+        long[] works = new Choices(c, need, links, at, facts, needs).alternatives();
+        return IntStream.range(0, impossibleBit)
+                .filter(work -> Bits.get(works, work) && !isExcluded(work))
+                .toArray();
+    }
+
+    /** Tells whether the release of a node would part what hangs together. */
+    public static boolean breaks(Compiled c, int[] parts, long[] released, int node) {
+        return AsOne.breaks(c, parts, released, node);
     }
 
     /** What is closed, pinned and forced. */

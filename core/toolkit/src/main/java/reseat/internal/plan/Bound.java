@@ -5,7 +5,6 @@ import java.util.function.BooleanSupplier;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
-import reseat.internal.graph.Need;
 
 /**
  * A lower bound on what is still to be paid from a state: the releases that every way needs at
@@ -31,17 +30,18 @@ final class Bound {
     private final ChoiceBound choices;
     private final boolean teardown;
 
-    Bound(Compiled c, Need need, Landmarks landmarks, BooleanSupplier over) {
-        this.c = c;
+    Bound(Task task, Landmarks landmarks, BooleanSupplier over) {
+        this.c = task.c;
+        boolean large = task.isLarge();
         this.landmarks = landmarks;
         visits = new Visits(c);
         works = new Works(c, landmarks, visits);
-        order = new OrderBound(c.setup, over);
-        tools = new OrderBound(visits.toolChanges(), over);
-        postures = new OrderBound(visits.postureChanges(), over);
-        this.moves = new MoveBound(c, need, landmarks);
+        order = new OrderBound(c.setup, large, over);
+        tools = new OrderBound(visits.toolChanges(), large, over);
+        postures = new OrderBound(visits.postureChanges(), large, over);
+        this.moves = new MoveBound(c, task.need, landmarks);
         choices = new ChoiceBound(c, landmarks, moves);
-        this.teardown = need.teardown();
+        this.teardown = task.need.teardown();
     }
 
     /**
@@ -76,6 +76,11 @@ final class Bound {
     /** Bounds needs as they are; a choice between isolators is not looked at. */
     private long plain(long[] needs, char[] place, int clazz, int effort) {
         return withoutSetups(needs, place) + setups(needs, clazz, effort);
+    }
+
+    /** Tells which moves of parts together are still to be made in the states looked at next. */
+    void owe(List<int[]> asOne) {
+        moves.owe(asOne);
     }
 
     /** Bounds releases and moves. */

@@ -83,7 +83,8 @@ final class Expander {
                 if (options[o].clazz() == at.clazz
                         && options[o].costMs() == c.minCost[j]
                         && task.available(at, j)
-                        && (eager || harmless(j))) {
+                        && (eager || harmless(j))
+                        && !task.breaks(at, j)) {
                     return release(node, j, o);
                 }
             }
@@ -104,7 +105,10 @@ final class Expander {
         Position at = node.at;
         List<Node> next = new ArrayList<>();
         for (int j = 0; j < c.nodes; j++) {
-            if (!Bits.get(at.released, j) && !landmarks.isExcluded(j) && task.available(at, j)) {
+            if (!Bits.get(at.released, j)
+                    && !landmarks.isExcluded(j)
+                    && task.available(at, j)
+                    && !task.breaks(at, j)) {
                 for (int o = 0; o < c.options[j].length; o++) {
                     next.add(release(node, j, o));
                 }

@@ -38,7 +38,10 @@ final class Following {
         left.addAll(works);
         Node node = start;
         while (!task.reached(node.at)) {
-            Node next = next(node, node.at.clazz, false);
+            Node next = asOne(node);
+            if (next == null) {
+                next = next(node, node.at.clazz, false);
+            }
             if (next == null) {
                 next = next(node, ANY, false);
             }
@@ -53,6 +56,44 @@ final class Following {
         return node;
     }
 
+    /** Makes a required move as soon as it is possible. */
+    private @Nullable Node asOne(Node node) {
+        for (int[] move : task.asOne(node.at.met)) {
+            boolean[] in = new boolean[c.parts];
+            for (int p : move) {
+                in[p] = true;
+            }
+            if (mayGo(node.at, move, in)) {
+                for (int p : move) {
+                    moved[p] = true;
+                }
+                return expander.move(node, move);
+            }
+        }
+        return null;
+    }
+
+    private boolean mayGo(Position at, int[] move, boolean[] in) {
+        for (int p : move) {
+            if (landmarks.isPinned(p) || c.partClass[p] != c.partClass[move[0]]) {
+                return false;
+            }
+            for (int j : c.nodesOf[p]) {
+                for (int q : c.holds[j]) {
+                    if (!in[q] && !c.slack[j] && !Bits.get(at.released, j)) {
+                        return false;
+                    }
+                }
+            }
+            for (int u : c.partUnder[p]) {
+                if (!in[u] && at.place[u] == at.place[p]) {
+                    return false;
+                }
+            }
+        }
+        return !task.forbidden(move) && hangsTogether(at, move, in);
+    }
+
     /** Does the first work of a class that can be done; in need also one that splits a group. */
     private @Nullable Node next(Node node, int clazz, boolean inNeed) {
         for (Iterator<Integer> works = left.iterator(); works.hasNext(); ) {
@@ -61,7 +102,8 @@ final class Following {
                 int option = option(node.at.clazz, work);
                 if (option >= 0
                         && (clazz == ANY || isFree(work, option, clazz))
-                        && task.available(node.at, work)) {
+                        && task.available(node.at, work)
+                        && !task.breaks(node.at, work)) {
                     works.remove();
                     return expander.release(node, work, option);
                 }

@@ -23,7 +23,7 @@ final class Judge {
         this.c = task.c;
         this.limits = limits;
         landmarks = new Landmarks(c, task.need);
-        bound = new Bound(c, task.need, landmarks, limits::over);
+        bound = new Bound(task, landmarks, limits::over);
     }
 
     /**
@@ -35,7 +35,7 @@ final class Judge {
      */
     long[] judge(Node node, int effort) {
         limits.count();
-        long[] needs = landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
+        long[] needs = compute(node.at);
         node.rest = Math.max(node.rest, bound.of(needs, node.at.place, node.at.clazz, effort));
         node.judged = true;
         return needs;
@@ -44,7 +44,13 @@ final class Judge {
     /** Computes the needs of the goal at a node, without a bound. */
     long[] needs(Node node) {
         limits.count();
-        return landmarks.compute(node.at.released, node.at.place, task.toMove(node.at.met));
+        return compute(node.at);
+    }
+
+    private long[] compute(Position at) {
+        List<int[]> asOne = task.asOne(at.met);
+        bound.owe(asOne);
+        return landmarks.compute(at.released, at.place, task.toMove(at.met), asOne);
     }
 
     /**

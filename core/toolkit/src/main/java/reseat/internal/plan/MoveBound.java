@@ -25,12 +25,22 @@ final class MoveBound {
      */
     private record Leave(int below, int node) {}
 
+    /**
+     * A move that is still to be made.
+     *
+     * @param part a part that it takes
+     * @param below a part that it must not take, or {@link #NONE}
+     * @param company the parts that it takes at most
+     * @param exactly whether it takes all of these
+     * @param ms what it costs at least, in milliseconds
+     */
     // an array: made here, handed on, never changed
     @SuppressWarnings("ArrayRecordComponent")
-    record Debt(int part, int below, boolean[] company) {}
+    record Debt(int part, int below, boolean[] company, boolean exactly, long ms) {}
 
     private final Compiled c;
     private final Landmarks landmarks;
+    private List<int[]> asOne = List.of();
     private final List<List<Leave>> leaves = new ArrayList<>();
 
     MoveBound(Compiled c, Need need, Landmarks landmarks) {
@@ -56,6 +66,11 @@ final class MoveBound {
         }
     }
 
+    /** Tells which moves of parts together are still to be made. */
+    void owe(List<int[]> moves) {
+        asOne = moves;
+    }
+
     /**
      * Finds debts among some needs that no move pays two of, the dearest first.
      *
@@ -71,9 +86,10 @@ final class MoveBound {
         }
         parts.sort((a, b) -> Long.compare(c.moveCost(b), c.moveCost(a)));
         List<Debt> apart = new ArrayList<>();
+        asOne.forEach(move -> apart.add(exactly(move)));
         for (int p : parts) {
             int below = below(p, needs, place);
-            Debt debt = new Debt(p, below, landmarks.company(p, below));
+            Debt debt = new Debt(p, below, landmarks.company(p, below), false, c.moveCost(p));
             if (paidApart(debt, apart)) {
                 apart.add(debt);
             }
@@ -85,14 +101,26 @@ final class MoveBound {
     long sum(List<Debt> debts) {
         long sum = 0;
         for (Debt debt : debts) {
-            sum += c.moveCost(debt.part);
+            sum += debt.ms;
         }
         return sum;
     }
 
     /** Returns the debt of a part that a plan moves for whatever reason. */
     Debt debt(int part) {
-        return new Debt(part, NONE, landmarks.company(part));
+        return new Debt(part, NONE, landmarks.company(part), false, c.moveCost(part));
+    }
+
+    private Debt exactly(int[] move) {
+        boolean[] company = new boolean[c.parts];
+        long ms = 0;
+        long restoreMs = 0;
+        for (int p : move) {
+            company[p] = true;
+            ms = Math.max(ms, c.partMs[p]);
+            restoreMs = Math.max(restoreMs, c.partRestoreMs[p]);
+        }
+        return new Debt(move[0], NONE, company, true, ms + restoreMs);
     }
 
     /** Tells whether no move pays a debt and one of some others. */
@@ -120,9 +148,16 @@ final class MoveBound {
     }
 
     private boolean conflict(Debt p, Debt q) {
+        if (p.exactly || q.exactly) {
+            return (p.exactly && q.exactly) || (p.exactly ? !pays(p, q) : !pays(q, p));
+        }
         return !p.company[q.part]
                 || !q.company[p.part]
                 || (p.below == NONE && q.below == NONE && inOrder(p.part, q.part));
+    }
+
+    private static boolean pays(Debt move, Debt other) {
+        return move.company[other.part] && (other.below == NONE || !move.company[other.below]);
     }
 
     /** Where one must have moved before the other can, their first moves differ. */

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
-import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Bits;
 
 /**
@@ -20,8 +19,8 @@ import reseat.internal.graph.Bits;
  */
 final class OrderBound {
 
-    private static final Comparator<State> PROMISE =
-            Comparator.<State>comparingLong(state -> state.bound)
+    private static final Comparator<OrderState> PROMISE =
+            Comparator.<OrderState>comparingLong(state -> state.bound)
                     .thenComparingLong(state -> -state.cost);
 
     /** So many states are looked at between two looks at the clock. */
@@ -30,57 +29,24 @@ final class OrderBound {
     /** The most states kept: 100 MB or so. */
     private static final int MOST_STATES = 600_000;
 
+    /** From so many states on, packing sets pays for itself. */
+    private static final int WORTH_PACKING = 1_000;
+
     private final long[][] setup;
+    private final boolean packs;
     private final BooleanSupplier over;
 
     /**
      * Makes a bound.
      *
      * @param setup what a change from one class to another costs, in milliseconds
+     * @param packs whether bounds without a search pack sets as well; takes longer
      * @param over tells whether to stop and return the bound reached
      */
-    OrderBound(long[][] setup, BooleanSupplier over) {
+    OrderBound(long[][] setup, boolean packs, BooleanSupplier over) {
         this.setup = setup;
+        this.packs = packs;
         this.over = over;
-    }
-
-    /** Work done, the class in hand, and how it came to that. */
-    private static final class State {
-        final long[] done;
-        final int clazz;
-        final long cost;
-        final long bound;
-        final @Nullable State from;
-        private final int hash;
-
-        State(long[] done, int clazz, long cost, long bound, @Nullable State from) {
-            this.done = done;
-            this.clazz = clazz;
-            this.cost = cost;
-            this.bound = bound;
-            this.from = from;
-            // sets that differ in few bits must not share a hash, as they would under a sum of
-            // 31sts
-            long mixed = clazz;
-            for (long word : done) {
-                mixed = (mixed ^ word) * 0x9E3779B97F4A7C15L;
-                mixed ^= mixed >>> 32;
-            }
-            hash = (int) mixed;
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof State that
-                    && hash == that.hash
-                    && clazz == that.clazz
-                    && Arrays.equals(done, that.done);
-        }
-
-        @Override
-        public int hashCode() {
-            return hash;
-        }
     }
 
     /**
@@ -92,17 +58,21 @@ final class OrderBound {
      * @return a lower bound in milliseconds
      */
     long bound(OrderWork work, int from, int expansions) {
-        State start = start(work, from);
-        if (expansions == 0) {
-            return start.bound;
-        }
-        Map<State, State> best = new HashMap<>();
-        PriorityQueue<State> open = new PriorityQueue<>(PROMISE);
+        return expansions == 0
+                ? start(work, from, new OrderRest(work, from, packs)).bound
+                : search(work.condensed(), from, expansions);
+    }
+
+    private long search(OrderWork work, int from, int expansions) {
+        OrderRest rest = new OrderRest(work, from, packs || expansions >= WORTH_PACKING);
+        OrderState start = start(work, from, rest);
+        Map<OrderState, OrderState> best = new HashMap<>();
+        PriorityQueue<OrderState> open = new PriorityQueue<>(PROMISE);
         best.put(start, start);
         open.add(start);
-        List<State> next = new ArrayList<>();
+        List<OrderState> next = new ArrayList<>();
         for (int left = expansions; ; left--) {
-            State at = open.remove();
+            OrderState at = open.remove();
             while (best.getOrDefault(at, at).cost < at.cost) {
                 at = open.remove();
             }
@@ -114,9 +84,9 @@ final class OrderBound {
                 return at.bound;
             }
             next.clear();
-            expand(work, at, next);
-            for (State state : next) {
-                State known = best.get(state);
+            expand(work, rest, at, next);
+            for (OrderState state : next) {
+                OrderState known = best.get(state);
                 if (known == null || known.cost > state.cost) {
                     best.remove(state);
                     best.put(state, state);
@@ -135,20 +105,21 @@ final class OrderBound {
      * @return the items in order
      */
     List<Integer> order(OrderWork work, int from, int width) {
-        State best = null;
-        List<State> layer = List.of(start(work, from));
-        List<State> next = new ArrayList<>();
+        OrderRest rest = new OrderRest(work, from, packs);
+        OrderState best = null;
+        List<OrderState> layer = List.of(start(work, from, rest));
+        List<OrderState> next = new ArrayList<>();
         while (!layer.isEmpty()) {
-            Map<State, State> found = new HashMap<>();
-            for (State at : layer) {
+            Map<OrderState, OrderState> found = new HashMap<>();
+            for (OrderState at : layer) {
                 if (work.all(at.done)) {
                     best = best == null || at.cost < best.cost ? at : best;
                     continue;
                 }
                 next.clear();
-                expand(work, at, next);
-                for (State state : next) {
-                    State known = found.get(state);
+                expand(work, rest, at, next);
+                for (OrderState state : next) {
+                    OrderState known = found.get(state);
                     if (known == null || known.cost > state.cost) {
                         found.remove(state);
                         found.put(state, state);
@@ -166,20 +137,20 @@ final class OrderBound {
         return best == null ? List.of() : items(work, best);
     }
 
-    private static int byWork(State a, State b) {
+    private static int byWork(OrderState a, OrderState b) {
         int byDone = Arrays.compare(a.done, b.done);
         return byDone != 0 ? byDone : Integer.compare(a.clazz, b.clazz);
     }
 
-    private static List<Integer> items(OrderWork work, State last) {
-        List<State> states = new ArrayList<>();
-        for (State at = last; at != null; at = at.from) {
+    private static List<Integer> items(OrderWork work, OrderState last) {
+        List<OrderState> states = new ArrayList<>();
+        for (OrderState at = last; at != null; at = at.from) {
             states.add(at);
         }
         Collections.reverse(states);
         List<Integer> items = new ArrayList<>();
         long[] done = new long[work.words];
-        for (State at : states) {
+        for (OrderState at : states) {
             for (int pass = 0; pass < 2; pass++) {
                 // what was chosen at extra cost comes first: it may have made the others ready
                 long[] of = work.freeIn[at.clazz];
@@ -194,25 +165,23 @@ final class OrderBound {
         return items;
     }
 
-    private State start(OrderWork work, int clazz) {
+    private OrderState start(OrderWork work, int clazz, OrderRest rest) {
+        short[] tools = rest.tools(clazz);
+        short[] postures = rest.postures(clazz);
         long[] done = new long[work.words];
-        work.close(done, clazz);
-        return new State(done, clazz, 0, work.rest(done, clazz), null);
+        long[] ready = work.ready();
+        work.close(done, ready, clazz);
+        long bound = rest.of(done, clazz, tools, postures);
+        return new OrderState(done, ready, clazz, tools, postures, 0, bound, null);
     }
 
-    private void expand(OrderWork work, State at, List<State> next) {
+    private void expand(OrderWork work, OrderRest rest, OrderState at, List<OrderState> next) {
         long[] tried = new long[Bits.words(setup.length)];
         for (int w = 0; w < work.words; w++) {
-            long open = ~at.done[w];
-            for (; open != 0; open &= open - 1) {
+            for (long open = at.ready[w]; open != 0; open &= open - 1) {
                 int i = (w << 6) + Long.numberOfTrailingZeros(open);
-                if (i >= work.n) {
-                    return;
-                }
-                int[] classes = work.classes[i];
-                if (untried(tried, classes, work.extra[i])
-                        && Bits.subset(work.before[i], at.done)) {
-                    take(work, at, i, tried, next);
+                if (untried(tried, work.classes[i], work.extra[i])) {
+                    take(work, rest, at, i, tried, next);
                 }
             }
         }
@@ -227,23 +196,33 @@ final class OrderBound {
         return false;
     }
 
-    private void take(OrderWork work, State at, int item, long[] tried, List<State> next) {
+    private void take(
+            OrderWork work,
+            OrderRest rest,
+            OrderState at,
+            int item,
+            long[] tried,
+            List<OrderState> next) {
         int[] classes = work.classes[item];
         for (int o = 0; o < classes.length; o++) {
             long extra = work.extra[item][o];
             if (extra == 0 && Bits.get(tried, classes[o])) {
                 continue;
             }
+            int clazz = classes[o];
             long[] done = at.done.clone();
+            long[] ready = at.ready.clone();
             if (extra == 0) {
-                Bits.set(tried, classes[o]);
+                Bits.set(tried, clazz);
             } else {
-                Bits.set(done, item);
+                work.take(done, ready, item);
             }
-            work.close(done, classes[o]);
-            long cost = at.cost + setup[at.clazz][classes[o]] + extra;
-            long bound = Math.max(at.bound, cost + work.rest(done, classes[o]));
-            next.add(new State(done, classes[o], cost, bound, at));
+            work.close(done, ready, clazz);
+            short[] tools = rest.tools(at.tools, at.clazz, clazz, done);
+            short[] postures = rest.postures(at.postures, at.clazz, clazz, done);
+            long cost = at.cost + setup[at.clazz][clazz] + extra;
+            long bound = Math.max(at.bound, cost + rest.of(done, clazz, tools, postures));
+            next.add(new OrderState(done, ready, clazz, tools, postures, cost, bound, at));
         }
     }
 }

@@ -6,9 +6,7 @@ import reseat.internal.graph.Bits;
 
 /**
  * Work to be ordered: each item is done once, after the items it needs, in one of its classes.
- * Items are numbered so that each comes after those it needs. Set-ups are a change of tool plus a
- * change of posture, so what must still be paid is bounded for each of the two by itself: the
- * dearest chain of items that follow each other, or the cheapest walk over what must be visited.
+ * Items are numbered so that each comes after those it needs.
  */
 final class OrderWork {
 
@@ -27,9 +25,13 @@ final class OrderWork {
     /** For each class, the items that can be done in it at no extra cost. */
     final long[][] freeIn;
 
-    private final Visits visits;
-    private final Chains toolChains;
-    private final Chains postureChains;
+    final Visits visits;
+
+    /** For each item, the items that come right before it. */
+    final int[][] justBefore;
+
+    /** For each item, the items that come right after it. */
+    private final int[][] justAfter;
 
     /**
      * Numbers work.
@@ -87,17 +89,128 @@ final class OrderWork {
                 }
             }
         }
-        freeIn = new long[visits.toolOf.length][words];
+        freeIn = freeIn();
+        justBefore = justBefore();
+        justAfter = justAfter();
+    }
+
+    private OrderWork(OrderWork of, int[] kept) {
+        visits = of.visits;
+        n = kept.length;
+        words = Math.max(1, Bits.words(n));
+        names = new int[n];
+        classes = new int[n][];
+        extra = new long[n][];
+        before = new long[n][words];
         for (int i = 0; i < n; i++) {
-            for (int o = 0; o < this.classes[i].length; o++) {
-                if (this.extra[i][o] == 0) {
-                    Bits.set(freeIn[this.classes[i][o]], i);
+            names[i] = of.names[kept[i]];
+            classes[i] = of.classes[kept[i]];
+            extra[i] = of.extra[kept[i]];
+            for (int k = 0; k < i; k++) {
+                if (Bits.get(of.before[kept[i]], kept[k])) {
+                    Bits.set(before[i], k);
                 }
             }
         }
-        int[][] justBefore = justBefore();
-        toolChains = new Chains(visits.toolOf, visits.toolChanges(), justBefore, true);
-        postureChains = new Chains(visits.postureOf, visits.postureChanges(), justBefore, false);
+        freeIn = freeIn();
+        justBefore = justBefore();
+        justAfter = justAfter();
+    }
+
+    private long[][] freeIn() {
+        long[][] free = new long[visits.toolOf.length][words];
+        for (int i = 0; i < n; i++) {
+            for (int o = 0; o < classes[i].length; o++) {
+                if (extra[i][o] == 0) {
+                    Bits.set(free[classes[i][o]], i);
+                }
+            }
+        }
+        return free;
+    }
+
+    /**
+     * Leaves out what can always be done beside another item, at no set-up: that other is done in
+     * no class that is not free for it, waits for all that it waits for, and comes before all that
+     * it comes before. The least set-ups stay the same.
+     */
+    OrderWork condensed() {
+        long[][] after = new long[n][words];
+        long[] kept = new long[words];
+        for (int i = 0; i < n; i++) {
+            Bits.set(kept, i);
+            for (int k = Bits.next(before[i], 0); k >= 0; k = Bits.next(before[i], k + 1)) {
+                Bits.set(after[k], i);
+            }
+        }
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (int i = Bits.next(kept, 0); i >= 0; i = Bits.next(kept, i + 1)) {
+                if (besideAnother(i, after, kept)) {
+                    Bits.clear(kept, i);
+                    more = true;
+                }
+            }
+        }
+        int[] left = IntStream.range(0, n).filter(i -> Bits.get(kept, i)).toArray();
+        return left.length == n ? this : new OrderWork(this, left);
+    }
+
+    private boolean besideAnother(int item, long[][] after, long[] kept) {
+        for (int w = 0; w < words; w++) {
+            for (long bits = kept[w]; bits != 0; bits &= bits - 1) {
+                int other = (w << 6) + Long.numberOfTrailingZeros(bits);
+                if (other != item
+                        && freeWherever(item, other)
+                        && within(before[item], before[other], kept, other)
+                        && within(after[item], after[other], kept, other)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean freeWherever(int item, int other) {
+        for (int clazz : classes[other]) {
+            if (!Bits.get(freeIn[clazz], item)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean within(long[] some, long[] all, long[] kept, int besides) {
+        for (int w = 0; w < kept.length; w++) {
+            long more = some[w] & kept[w] & ~all[w];
+            if (w == besides >> 6) {
+                more &= ~(1L << besides);
+            }
+            if (more != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int[][] justAfter() {
+        int[] count = new int[n];
+        for (int[] just : justBefore) {
+            for (int k : just) {
+                count[k]++;
+            }
+        }
+        int[][] after = new int[n][];
+        for (int k = 0; k < n; k++) {
+            after[k] = new int[count[k]];
+        }
+        for (int i = 0; i < n; i++) {
+            for (int k : justBefore[i]) {
+                after[k][--count[k]] = i;
+            }
+        }
+        return after;
     }
 
     private int[][] justBefore() {
@@ -127,110 +240,40 @@ final class OrderWork {
         return -1;
     }
 
-    /** Returns what must still be paid at least, for set-ups and extra costs, in milliseconds. */
-    long rest(long[] done, int clazz) {
-        int tool = visits.toolOf[clazz];
-        int posture = visits.postureOf[clazz];
-        return Math.max(toolChains.dearest(tool, done), visits.tools(tool, toolChains.still(done)))
-                + Math.max(
-                        postureChains.dearest(posture, done),
-                        visits.postures(posture, postureChains.still(done)));
+    /** Returns the items that wait for nothing. */
+    long[] ready() {
+        long[] ready = new long[words];
+        for (int i = 0; i < n; i++) {
+            if (justBefore[i].length == 0) {
+                Bits.set(ready, i);
+            }
+        }
+        return ready;
+    }
+
+    /** Does an item that is ready. */
+    void take(long[] done, long[] ready, int item) {
+        Bits.set(done, item);
+        Bits.clear(ready, item);
+        for (int next : justAfter[item]) {
+            if (Bits.subset(before[next], done)) {
+                Bits.set(ready, next);
+            }
+        }
     }
 
     /** Does all that costs no set-up and nothing extra, and what becomes ready by it. */
-    void close(long[] done, int clazz) {
+    void close(long[] done, long[] ready, int clazz) {
         long[] free = freeIn[clazz];
         for (int w = 0; w < words; w++) {
-            for (long bits = free[w] & ~done[w]; bits != 0; bits &= bits - 1) {
-                int i = (w << 6) + Long.numberOfTrailingZeros(bits);
-                if (Bits.subset(before[i], done)) {
-                    Bits.set(done, i);
-                }
+            // what becomes ready has a higher number
+            for (long bits = free[w] & ready[w]; bits != 0; bits = free[w] & ready[w]) {
+                take(done, ready, (w << 6) + Long.numberOfTrailingZeros(bits));
             }
         }
     }
 
     boolean all(long[] done) {
         return Bits.count(done) == n;
-    }
-
-    /** Chains of items in one of the two tables of changes. */
-    private final class Chains {
-        private final long[][] dearest;
-        private final int[][] dearestFirst;
-        private final long[][] must;
-
-        Chains(int[] of, long[][] change, int[][] justBefore, boolean withExtra) {
-            int m = change.length;
-            dearest = new long[m][n];
-            must = new long[Math.min(64, m)][words];
-            long[][] after = new long[n][];
-            for (int i = 0; i < n; i++) {
-                after[i] = new long[classes[i].length];
-            }
-            for (int i = n - 1; i >= 0; i--) {
-                int only = of[classes[i][0]];
-                for (int at = 0; at < m; at++) {
-                    long least = Long.MAX_VALUE;
-                    for (int o = 0; o < after[i].length; o++) {
-                        int next = of[classes[i][o]];
-                        only = next == only ? only : -1;
-                        long cost = change[at][next] + after[i][o];
-                        least = Math.min(least, withExtra ? cost + extra[i][o] : cost);
-                    }
-                    dearest[at][i] = least;
-                }
-                if (only >= 0 && only < 64) {
-                    Bits.set(must[only], i);
-                }
-                for (int k : justBefore[i]) {
-                    for (int o = 0; o < after[k].length; o++) {
-                        after[k][o] = Math.max(after[k][o], dearest[of[classes[k][o]]][i]);
-                    }
-                }
-            }
-            dearestFirst = new int[m][];
-        }
-
-        long dearest(int at, long[] done) {
-            int[] order = dearestFirst[at];
-            if (order == null) {
-                order = order(dearest[at]);
-                dearestFirst[at] = order;
-            }
-            for (int i : order) {
-                if (!Bits.get(done, i)) {
-                    return dearest[at][i];
-                }
-            }
-            return 0;
-        }
-
-        private int[] order(long[] value) {
-            long[] keys = new long[n];
-            for (int i = 0; i < n; i++) {
-                keys[i] = -(value[i] << 20) + i;
-            }
-            Arrays.sort(keys);
-            int[] order = new int[n];
-            for (int k = 0; k < n; k++) {
-                order[k] = (int) (keys[k] & 0xFFFFF);
-            }
-            return order;
-        }
-
-        /** Tells which tools or postures every way to do what is left visits. */
-        long still(long[] done) {
-            long mask = 0;
-            for (int k = 0; k < must.length; k++) {
-                for (int w = 0; w < words; w++) {
-                    if ((must[k][w] & ~done[w]) != 0) {
-                        mask |= 1L << k;
-                        break;
-                    }
-                }
-            }
-            return mask;
-        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
+import reseat.internal.graph.Landmarks;
 import reseat.internal.graph.Need;
 import reseat.internal.graph.Question;
 import reseat.model.Rules;
@@ -156,6 +157,31 @@ final class Task {
             }
         }
         return parts.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Returns the required moves that are not made yet. */
+    List<int[]> asOne(long met) {
+        if (met == allMet || requiredMoves.isEmpty()) {
+            return List.of();
+        }
+        int bit = requiredTools.size() + requiredParts.size();
+        List<int[]> open = new ArrayList<>();
+        for (int[] move : requiredMoves) {
+            if ((met & (1L << bit++)) == 0) {
+                open.add(move);
+            }
+        }
+        return open;
+    }
+
+    /** Tells whether the release of a node would make a required move impossible. */
+    boolean breaks(Position at, int node) {
+        for (int[] move : asOne(at.met)) {
+            if (Landmarks.breaks(c, move, at.released, node)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

@@ -37,7 +37,8 @@ final class Visits {
         postures = new Axis(postureChanges);
     }
 
-    private Visits(long[][] changes) {
+    /** Makes the changes of one table, where each place is a class. */
+    Visits(long[][] changes) {
         int m = changes.length;
         toolOf = new int[m];
         postureOf = new int[m];
