@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import reseat.model.Device;
-import reseat.oracle.FuzzDevices;
+import reseat.oracle.SmallDevices;
 
 /** What {@link OneByOne} takes apart, {@link Reachability} finds nothing wrong with. */
 final class OneByOneTest {
@@ -14,7 +14,7 @@ final class OneByOneTest {
         int apart = 0;
         int devices = 2000;
         for (long seed = 1; seed <= devices; seed++) {
-            Device device = FuzzDevices.of(seed);
+            Device device = SmallDevices.of(seed);
             Draft draft = new Draft();
             draft.base = device.base();
             draft.parts.putAll(device.parts());
