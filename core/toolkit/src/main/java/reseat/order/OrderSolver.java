@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * improve the best order, {@link Pricing} raises the bound and closes steps, and {@link Beam}
  * searches states from both ends with that bound. Where precedence is dense the search alone is
  * soon exact; where it is thin the order comes from improving and the bound from pricing; in
- * between each makes the others stronger. Exact for any size in principle, at exponential cost: the problem is NP-hard. One
- * thread; under an effort limit alone the answer is the same every time.
+ * between each makes the others stronger. Exact for any size in principle, at exponential cost: the
+ * problem is NP-hard. One thread; under an effort limit alone the answer is the same every time.
  *
  * @see "L. F. Escudero, An inexact algorithm for the sequential ordering problem, European Journal
  *     of Operational Research 37, 1988, which states the problem"
