@@ -1,5 +1,12 @@
 package reseat.fasten;
 
+import reseat.fasten.StackUp.Outcome;
+import reseat.internal.fasten.Numbers;
+import reseat.model.Device;
+import reseat.model.Kind;
+import reseat.model.ScrewType;
+import reseat.model.Seat;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -7,12 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Numbers;
-import reseat.model.Device;
-import reseat.model.Kind;
-import reseat.model.ScrewType;
-import reseat.model.Seat;
 
 /**
  * Which screw types a person can take for one another, weighed by what happens when they do.
@@ -161,7 +162,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         ScrewThread first = tables.thread(a.thread());
         ScrewThread second = tables.thread(b.thread());
         double pitches = first.pitchMm() / second.pitchMm();
-        if (Math.abs(first.diameterMm() - second.diameterMm()) >= DIAMETER_SEEN_MM
+        // 2.5 - 2.2 is a little less than 0.3 in binary numbers
+        if (Math.abs(first.diameterMm() - second.diameterMm()) >= DIAMETER_SEEN_MM - 1e-9
                 || pitches >= PITCH_SEEN
                 || pitches <= 1 / PITCH_SEEN) {
             seen.add("thread " + a.thread() + " / " + b.thread());
