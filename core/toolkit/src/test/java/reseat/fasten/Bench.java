@@ -1,13 +1,6 @@
 package reseat.fasten;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
+import reseat.model.BadInputException;
 import reseat.model.Bond;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
@@ -22,6 +15,15 @@ import reseat.model.Seat;
 import reseat.model.SetupTable;
 import reseat.model.Tool;
 import reseat.model.Way;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 
 /**
  * A small device for tests: a lid on a frame, a cell and a board behind it, and whatever screws a
@@ -39,6 +41,16 @@ public final class Bench {
     public Bench() {
         tools.put("hand", "");
         tools.put("t5", "T5");
+    }
+
+    /** The tables that ship, with no answer kept from another test. */
+    static FastenerTables tables() {
+        try {
+            return FastenerTables.standard()
+                    .withRows("materials.csv", "material,group,rm,shear,source,tag\n");
+        } catch (BadInputException e) {
+            throw new AssertionError(e);
+        }
     }
 
     public Bench family(String id) {

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+
 import reseat.model.Bond;
 import reseat.model.Point;
+
+import java.util.List;
+import java.util.OptionalDouble;
 
 class CutPlanTest {
 
@@ -108,6 +110,62 @@ class CutPlanTest {
         assertTrue(judged.get(1).safe());
         assertFalse(judged.get(1).severs());
         assertTrue(judged.get(2).safe() && judged.get(2).severs());
+    }
+
+    /** Exactly the depth that is needed severs, exactly the depth that is allowed is safe. */
+    @Test
+    void judgesTheLimitsThemselvesAsKept() {
+        Bond bond =
+                bond(
+                        ROUND,
+                        List.of(keepOut("coax", 40, 5, 60, 8)),
+                        0.5,
+                        List.of(
+                                new Bond.GivenDepth(0, 4.5),
+                                new Bond.GivenDepth(0, 4.51),
+                                new Bond.GivenDepth(3, 3.5),
+                                new Bond.GivenDepth(3, 3.49)));
+        List<CutPlan.Judged> judged = CutPlan.of(bond).judge(bond);
+        assertTrue(judged.get(0).safe());
+        assertFalse(judged.get(1).safe());
+        assertTrue(judged.get(2).severs());
+        assertFalse(judged.get(3).severs());
+        assertEquals(3.5, judged.get(3).leastMm(), 1e-6);
+        for (Bond.GivenDepth none :
+                List.of(new Bond.GivenDepth(0, 0), new Bond.GivenDepth(-1, 3))) {
+            Bond wrong = bond(ROUND, List.of(), 0.5, List.of(none));
+            assertThrows(FastenerInputException.class, () -> CutPlan.of(wrong).judge(wrong));
+        }
+    }
+
+    @Test
+    void aPieceIsSafeWhileTheDepthItNeedsIsAllowed() {
+        CutPlan.Place place = new CutPlan.Place(0, 0, 1);
+        assertTrue(new CutPlan.Piece(place, 3.5, 3.5, "coax").safe());
+        assertFalse(new CutPlan.Piece(place, 3.6, 3.5, "coax").safe());
+    }
+
+    @Test
+    void tellsTheDepthAtEachPlaceOfAnEdgeFromCornerToCorner() {
+        CutPlan plan = CutPlan.of(bond(ROUND, List.of(), 0.5, List.of()));
+        for (double at : new double[] {0, 60, 120}) {
+            assertEquals(3.5, plan.depthAt(0, at).orElseThrow(), 1e-6);
+        }
+        assertTrue(plan.depthAt(0, 120.1).isEmpty());
+        assertTrue(plan.depthAt(0, -0.1).isEmpty());
+        assertTrue(plan.depthAt(4, 1).isEmpty());
+    }
+
+    /**
+     * A quarter, a third and so on of the four sides of 120 mm by 80 mm, the last back to (0, 0).
+     */
+    @Test
+    void placesOnAnEdgeAreCountedFromItsFirstCorner() {
+        Bond bond = bond(ROUND, List.of(), 0.5, List.of());
+        assertEquals(new Point(30, 0), CutPlan.pointAt(bond, 0, 30));
+        assertEquals(new Point(120, 20), CutPlan.pointAt(bond, 1, 20));
+        assertEquals(new Point(90, 80), CutPlan.pointAt(bond, 2, 30));
+        assertEquals(new Point(0, 50), CutPlan.pointAt(bond, 3, 30));
     }
 
     @Test

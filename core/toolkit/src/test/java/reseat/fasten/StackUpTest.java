@@ -3,26 +3,28 @@ package reseat.fasten;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 import reseat.fasten.StackUp.Outcome;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.Seat;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 class StackUpTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     @Test
     void addsUpAThroughSeat() {
         Device device =
                 bench(6).screw("s", Bench.seat("right").lengths(1.2, 4.2).behind("cell", 1.0))
                         .build();
-        StackUp lies = StackUp.of(TABLES, device, "s");
+        StackUp lies = StackUp.of(tables, device, "s");
         assertEquals(4.8, lies.reachMm().orElseThrow(), 1e-9);
         assertEquals(4.2, lies.engagementMm().orElseThrow(), 1e-9);
         assertTrue(lies.bottomClearanceMm().isEmpty());
@@ -71,7 +73,7 @@ class StackUpTest {
                         .type("right", "M2", 8, t -> Bench.threaded(t, 5))
                         .screw("s", Bench.seat("right").lengths(2.5, 6))
                         .build();
-        StackUp lies = StackUp.of(TABLES, device, "s");
+        StackUp lies = StackUp.of(tables, device, "s");
         assertEquals(Outcome.BOTTOMS, lies.outcome());
         assertTrue(lies.told().contains("its own shank, 0.5 mm"), lies.told());
     }
@@ -92,7 +94,7 @@ class StackUpTest {
                 bench(6).type("other", thread, 6)
                         .screw("s", Bench.seat("right").lengths(1, 6))
                         .build();
-        StackUp judged = StackUp.of(TABLES, device, "s", device.screwTypes().get("other"));
+        StackUp judged = StackUp.of(tables, device, "s", device.screwTypes().get("other"));
         assertEquals(outcome, judged.outcome(), judged.told());
     }
 
@@ -114,7 +116,7 @@ class StackUpTest {
                         .type("fat", "M3", 6)
                         .screw("s", Bench.seat("right").lengths(1, 5).behind("display", 1))
                         .build();
-        List<StackUp> swaps = StackUp.swaps(TABLES, device, "s");
+        List<StackUp> swaps = StackUp.swaps(tables, device, "s");
         assertEquals(List.of("longer", "shorter"), swaps.stream().map(StackUp::screw).toList());
         assertEquals(Outcome.PIERCES, swaps.get(0).outcome());
         assertEquals(Outcome.STRIPS, swaps.get(1).outcome());
@@ -123,7 +125,7 @@ class StackUpTest {
     @Test
     void saysWhichFactsAreMissing() {
         Device device = bench(6).screw("s", Bench.seat("right").unmeasured()).build();
-        StackUp lies = StackUp.of(TABLES, device, "s");
+        StackUp lies = StackUp.of(tables, device, "s");
         assertEquals(Outcome.UNKNOWN, lies.outcome());
         assertEquals(List.of("clamped thickness", "depth of thread"), lies.missing());
         assertTrue(lies.told().contains("are not known"), lies.told());
@@ -134,7 +136,7 @@ class StackUpTest {
         Device device =
                 bench(3).screw("s", Bench.seat("right").form(Seat.Form.NUT).lengths(1.7, 1.6))
                         .build();
-        assertEquals(Outcome.FITS, StackUp.of(TABLES, device, "s").outcome());
+        assertEquals(Outcome.FITS, StackUp.of(tables, device, "s").outcome());
     }
 
     @Test
@@ -152,8 +154,8 @@ class StackUpTest {
                 Stream.of(Outcome.values()).map(Outcome::name).toList());
     }
 
-    private static StackUp swap(Device device) {
-        return StackUp.of(TABLES, device, "s", device.screwTypes().get("other"));
+    private StackUp swap(Device device) {
+        return StackUp.of(tables, device, "s", device.screwTypes().get("other"));
     }
 
     private static Bench bench(double length) {
