@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import reseat.graph.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
-import reseat.model.Rules;
 
 import java.util.List;
 import java.util.Set;
@@ -51,20 +50,58 @@ class OtherRoutesTest {
         assertTrue(others.get(0).proved() && others.get(0).totalMs() > best.totalMs());
     }
 
+    /**
+     * Two supplies: the cell is cut behind a or behind b, which costs two screws; the dock behind c
+     * or behind d, which costs one.
+     */
+    private static final Device TWO_SUPPLIES =
+            Toy.of(
+                    "part a",
+                    "part b",
+                    "part c",
+                    "part d",
+                    "joint b-screw holds b frame tool t5",
+                    "joint b-screw-2 holds b frame tool t5",
+                    "joint d-screw holds d frame tool t5",
+                    "joint a-link holds a frame under a cuts cell slack",
+                    "joint b-link holds b frame under b cuts cell slack",
+                    "joint c-link holds c frame under c cuts dock slack",
+                    "joint d-link holds d frame under d cuts dock slack",
+                    "joint plug holds a c frame slack needs cell dock");
+
     @Test
     void areGivenCheapestFirst() {
-        PlanRequest both =
-                PlanRequest.of(THREE_WAYS, REACH)
-                        .with(
-                                Rules.none()
-                                        .forbidJoints(List.of("front-link"))
-                                        .requireJoints(List.of("front-clip")));
-        Plan side = Given.plan(both);
-        List<Plan> others = new Planner().otherRoutes(side, 5, Watch.NONE);
+        Plan best = Given.plan(PlanRequest.of(TWO_SUPPLIES, new Goal.Reach("plug")));
+        assertEquals(List.of("a", "c"), List.copyOf(best.movedParts()));
+        List<Plan> others = new Planner().otherRoutes(best, 5, Watch.NONE);
         assertEquals(
-                others.stream().map(Plan::totalMs).sorted().toList(),
-                others.stream().map(Plan::totalMs).toList());
-        assertEquals(List.of(Set.of("rear")), others.stream().map(Plan::movedParts).toList());
+                List.of(Set.of("a", "d"), Set.of("b", "c")),
+                others.stream().map(Plan::movedParts).toList(),
+                "without c first, though a is moved first");
+        assertEquals(1, new Planner().otherRoutes(best, 1, Watch.NONE).size());
+    }
+
+    /** Leaving the front or leaving the flap both mean the rear: that is one route. */
+    @Test
+    void thatMoveTheSamePartsAreOne() {
+        Device twoCovers =
+                Toy.of(
+                        "part front",
+                        "part flap",
+                        "part rear",
+                        "joint rear-screw holds rear frame tool t5",
+                        "joint rear-screw-2 holds rear frame tool t5",
+                        "joint rear-screw-3 holds rear frame tool t5",
+                        "joint front-link holds front frame under front flap cuts cell slack",
+                        "joint flap-cord holds flap frame slack",
+                        "joint rear-link holds rear frame under rear cuts cell slack",
+                        "joint plug holds rear frame slack needs cell");
+        Plan best = Given.plan(PlanRequest.of(twoCovers, new Goal.Reach("plug")));
+        assertEquals(Set.of("front", "flap"), best.movedParts());
+        assertEquals(
+                List.of(Set.of("rear")),
+                new Planner()
+                        .otherRoutes(best, 5, Watch.NONE).stream().map(Plan::movedParts).toList());
     }
 
     @Test

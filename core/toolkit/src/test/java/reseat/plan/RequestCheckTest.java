@@ -86,6 +86,18 @@ class RequestCheckTest {
                 problems(new Goal.Reach("board")));
     }
 
+    @Test
+    void ofSeveralNamesTheNearestIsOffered() {
+        Device two =
+                Toy.of(
+                        "part lid",
+                        "joint plug-a-long holds lid frame",
+                        "joint plug-z holds lid frame");
+        assertEquals(
+                List.of("toy has no joint \"plug\"; the nearest is \"plug-z\""),
+                problems(PlanRequest.of(two, new Goal.Reach("plug"))));
+    }
+
     /** Up to a third of the letters may differ, and always one. */
     @Test
     void aNameThatIsTooFarIsNotOffered() {

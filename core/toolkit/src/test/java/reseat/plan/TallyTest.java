@@ -4,9 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 
 class TallyTest {
 
@@ -27,6 +28,14 @@ class TallyTest {
         List<Integer> running = tally.entries().stream().map(Tally.Entry::outInAll).toList();
 
         assertEquals(List.of(1, 2, 3, 4, 5, 4, 3, 2, 1, 0), running);
+    }
+
+    /** Four of m2x4 and the bolt, m2x6, which comes out last and goes in first. */
+    @Test
+    void countsEachTypeByItself() {
+        assertEquals(
+                List.of(1, 2, 3, 4, 1, 0, 3, 2, 1, 0),
+                tally.entries().stream().map(Tally.Entry::outOfType).toList());
     }
 
     @Test

@@ -116,6 +116,14 @@ class TurningNotesTest {
                 said(notes(move("deck", "flap"), release("deck-flex")).teardown(), Kind.TETHER));
         assertEquals(
                 List.of(), said(notes(release("lid-clip"), move("lid")).teardown(), Kind.TETHER));
+        assertEquals(
+                1,
+                said(
+                                notes(move("deck", "flap"), release("lid-clip"), move("lid"))
+                                        .teardown(),
+                                Kind.TETHER)
+                        .size(),
+                "the lid does not hang, though the deck does");
     }
 
     /** Both kinds are good for 20 makings: the deck's was made 20 times before, the flap's 19. */

@@ -129,6 +129,53 @@ class WhyTest {
     }
 
     @Test
+    void aTargetHasToLeaveTheDevice() {
+        Device one = Toy.of("part lid", "joint lid-clip holds lid frame");
+        assertEquals(
+                List.of("lid lies in the device: lid must be moved to free lid"),
+                why(one, new Goal.Free(List.of("lid")), Rules.none()).explain("lid").links());
+    }
+
+    /** The board may come out on its tray, but then one of them has to leave the other. */
+    @Test
+    void aTargetHasToLieAlone() {
+        Device tray =
+                Toy.of(
+                        "part tray",
+                        "part board",
+                        "joint tray-screw holds tray frame tool t5",
+                        "joint board-clip holds board tray under frame");
+        Plan plan = Given.plan(PlanRequest.of(tray, new Goal.Free(List.of("board"))));
+        assertEquals(
+                List.of(
+                        "release:tray-screw/t5",
+                        "move:tray+board",
+                        "release:board-clip/hand",
+                        "move:tray"),
+                plan.acts().stream().map(act -> act.act().id()).toList());
+        assertEquals(
+                List.of("board lies with tray: tray must be moved to free board"),
+                Why.of(plan).explain("move:tray").links());
+    }
+
+    @Test
+    void whatTheSpareUnitBringsMayStayOnTheTarget() {
+        Device unit =
+                Toy.of(
+                        "part board spare shield",
+                        "part shield",
+                        "joint board-clip holds board frame",
+                        "joint shield-tape holds shield board");
+        Why why = why(unit, new Goal.Free(List.of("board")), Rules.none());
+        assertEquals(
+                List.of("shield-tape stays connected in this plan"),
+                why.explain("shield-tape").links());
+        assertEquals(
+                List.of("board lies in the device: board must be moved to free board"),
+                why.explain("board").links());
+    }
+
+    @Test
     void aJointOfThreePartsHoldsThemTogether() {
         Device stack =
                 Toy.of(
