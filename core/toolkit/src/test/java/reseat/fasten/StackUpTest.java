@@ -122,6 +122,101 @@ class StackUpTest {
         assertEquals(Outcome.STRIPS, swaps.get(1).outcome());
     }
 
+    /** The other screw in a through seat 4.5 mm deep, the cell 1 mm on; magnesium asks for 2 d. */
+    @ParameterizedTest
+    @CsvSource({
+        "6.0, other in s engages 4.5 mm.",
+        "1.0, other in s is too short to reach the thread.",
+        "4.0, other in s engages 3 mm (7.5 turns); 4 mm is the least for this seat.",
+        "6.5, other in s touches the cell.",
+        "6.6, other in s goes 0.1 mm into the cell.",
+        "6.9, other in s goes 0.4 mm into the cell."
+    })
+    void tellsWhatALengthDoes(double length, String told) {
+        Device device =
+                bench(6).type("other", "M2", length)
+                        .screw("s", Bench.seat("right").lengths(1, 4.5).behind("cell", 1.0))
+                        .build();
+        assertEquals(told, swap(device).told());
+    }
+
+    /** Tapped 5 mm deep, and two incomplete turns, 0.8 mm, beyond; but the hole ends at 5.5 mm. */
+    @Test
+    void tellsHowFarAScrewBottoms() {
+        Device device =
+                bench(6).type("other", "M2", 7)
+                        .screw("s", Bench.seat("right").lengths(1, 5).depth(5.5))
+                        .screw("deep", Bench.seat("right").lengths(1, 5).depth(9))
+                        .build();
+        assertEquals("other in s bottoms 0.5 mm before the head clamps.", swap(device).told());
+        StackUp deep = StackUp.of(tables, device, "deep", device.screwTypes().get("other"));
+        assertEquals("other in deep bottoms 0.2 mm before the head clamps.", deep.told());
+        StackUp right = StackUp.of(tables, device, "deep");
+        assertEquals(0.8, right.bottomClearanceMm().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void namesAllThatATipReaches() {
+        Device device =
+                bench(6).type("other", "M2", 7)
+                        .screw(
+                                "s",
+                                Bench.seat("right")
+                                        .lengths(1, 5)
+                                        .behind("cell", 0.7)
+                                        .behind("display", 5)
+                                        .behind("board", 1))
+                        .build();
+        assertEquals(
+                "other in s goes 0.3 mm into the cell and touches the board.", swap(device).told());
+    }
+
+    /** D1 of M2 is 1.567: M1.4 drops through, M1.6 catches on half of the rest. */
+    @ParameterizedTest
+    @CsvSource({
+        "M2.5, is too thick to start.",
+        "M1.4, drops through the thread without catching.",
+        "M1.6, catches on 0.02 mm of flank and pulls out.",
+        "M2x0.25, '(M2x0.25 in M2), cuts its own and strips.'"
+    })
+    void tellsWhatAnotherThreadDoes(String thread, String told) {
+        Device device =
+                bench(6).type("other", thread, 6)
+                        .screw("s", Bench.seat("right").lengths(1, 6))
+                        .build();
+        StackUp judged = swap(device);
+        assertTrue(judged.told().endsWith(told), judged.told());
+        assertEquals(0, judged.engagementMm().orElseThrow(), "it holds on no thread");
+    }
+
+    @Test
+    void aForeignThreadThatDoesNotReachDoesNotStart() {
+        Device device =
+                bench(6).type("other", "M2x0.25", 1)
+                        .screw("s", Bench.seat("right").lengths(1, 6))
+                        .build();
+        assertEquals(Outcome.NO_ENTRY, swap(device).outcome());
+    }
+
+    /** A seat that is short by design is no worse for a screw that engages as much. */
+    @Test
+    void aShortSeatIsJudgedByItsOwnScrew() {
+        Device device =
+                bench(3.2)
+                        .type("other", "M2", 3.2)
+                        .type("shorter", "M2", 3.1)
+                        .screw("s", Bench.seat("right").lengths(1.2, 4))
+                        .build();
+        assertEquals(Outcome.FITS, StackUp.of(tables, device, "s").outcome());
+        assertEquals(
+                "right in s engages 2 mm; 4 mm is good practice in this seat.",
+                StackUp.of(tables, device, "s").told());
+        assertEquals(Outcome.FITS, swap(device).outcome());
+        assertEquals(
+                Outcome.STRIPS,
+                StackUp.of(tables, device, "s", device.screwTypes().get("shorter")).outcome());
+    }
+
     @Test
     void saysWhichFactsAreMissing() {
         Device device = bench(6).screw("s", Bench.seat("right").unmeasured()).build();
