@@ -1,7 +1,5 @@
 package reseat.internal.fasten;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
@@ -12,12 +10,16 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+
 import reseat.fasten.CutPlan;
 import reseat.fasten.CutPlan.Piece;
 import reseat.fasten.CutPlan.Place;
 import reseat.fasten.FastenerInputException;
 import reseat.model.Bond;
 import reseat.model.Point;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Least and greatest depth along the edge of a bonded part.
@@ -243,9 +245,9 @@ public final class CutGeometry {
         return distance > 0 && PointLocation.isInRing(begin, ring) ? 0 : distance;
     }
 
-    /** Rounds off what floating point leaves, a nanometre, upwards. */
+    /** Rounds off what floating point leaves, a nanometre, upwards; nothing stays 0, not -0. */
     private static double rounded(double mm) {
-        return Math.ceil(mm * 1e6 - 1e-3) / 1e6;
+        return Math.max(0, Math.ceil(mm * 1e6 - 1e-3) / 1e6);
     }
 
     private static Polygon polygon(String what, List<Point> corners) {
