@@ -1,12 +1,5 @@
 package reseat.fasten;
 
-import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Numbers;
-import reseat.model.Device;
-import reseat.model.Kind;
-import reseat.model.ScrewType;
-import reseat.model.Seat;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,6 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import reseat.fasten.StackUp.Outcome;
+import reseat.internal.fasten.Numbers;
+import reseat.model.Device;
+import reseat.model.Kind;
+import reseat.model.ScrewType;
+import reseat.model.Seat;
 
 /**
  * Which screw types a person can take for one another, weighed by what happens when they do.

@@ -1,5 +1,13 @@
 package reseat.fasten;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import reseat.model.BadInputException;
 import reseat.model.Bond;
 import reseat.model.ConsumableUse;
@@ -15,15 +23,6 @@ import reseat.model.Seat;
 import reseat.model.SetupTable;
 import reseat.model.Tool;
 import reseat.model.Way;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
 
 /**
  * A small device for tests: a lid on a frame, a cell and a board behind it, and whatever screws a

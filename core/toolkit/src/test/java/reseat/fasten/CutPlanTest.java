@@ -5,15 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import reseat.model.Bond;
-import reseat.model.Point;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import reseat.model.Bond;
+import reseat.model.Point;
 
 class CutPlanTest {
 

@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import reseat.fasten.TorqueEstimate.Limit;
 import reseat.model.Seat;
-
-import java.util.List;
 
 /** Estimates of torques, worked out beside the code, and the words in which they are asked for. */
 class EstimateTest {

@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import reseat.model.Device;
 import reseat.model.ScrewType;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What estimates start from: which numbers are refused, and what a device file tells. */
 class InputsTest {

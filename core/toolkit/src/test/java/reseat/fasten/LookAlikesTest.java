@@ -5,18 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import reseat.fasten.StackUp.Outcome;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Which two screws a person takes for each other, and how bad that would be. */
 class LookAlikesTest {

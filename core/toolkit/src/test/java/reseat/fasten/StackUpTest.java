@@ -3,17 +3,15 @@ package reseat.fasten;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import reseat.fasten.StackUp.Outcome;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.Seat;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 class StackUpTest {
 

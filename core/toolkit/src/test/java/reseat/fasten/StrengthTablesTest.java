@@ -3,11 +3,10 @@ package reseat.fasten;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.util.OptionalDouble;
 
 /** Strengths and breaking torques (facts 1, 3 and 10). */
 class StrengthTablesTest {

@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import reseat.fasten.ScrewThread.ScrewLimits;
 
 /** Geometry of threads against what was read (facts 2 and 10). */

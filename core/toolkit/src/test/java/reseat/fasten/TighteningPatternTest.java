@@ -141,8 +141,7 @@ class TighteningPatternTest {
                         new Point(60, 30),
                         new Point(50, 50));
         assertEquals(
-                List.of(4, 5, 6, 0, 2, 1, 3),
-                TighteningPattern.of(seats).passes().get(1).order());
+                List.of(4, 5, 6, 0, 2, 1, 3), TighteningPattern.of(seats).passes().get(1).order());
     }
 
     @Test

@@ -3,11 +3,9 @@ package reseat.fasten;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import reseat.model.Device;
-
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.model.Device;
 
 class TrayPlanTest {
 

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.plan.Effort;
@@ -16,11 +19,6 @@ import reseat.plan.Planner;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * The planner's cost is the exhaustive optimum on 2,000 solvable random devices, each of its plans

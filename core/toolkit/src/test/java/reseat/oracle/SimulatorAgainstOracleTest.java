@@ -3,13 +3,6 @@ package reseat.oracle;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import reseat.model.Act;
-import reseat.model.Joint;
-import reseat.simulate.Simulator;
-import reseat.simulate.Verdict;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +10,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import reseat.model.Act;
+import reseat.model.Joint;
+import reseat.simulate.Simulator;
+import reseat.simulate.Verdict;
 
 /** The simulator and the oracle's own rules say the same of random acts on random devices. */
 class SimulatorAgainstOracleTest {

@@ -1,5 +1,8 @@
 package reseat.plan;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
 import reseat.model.Act;
@@ -9,10 +12,6 @@ import reseat.model.Rules;
 import reseat.model.State;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 /** Devices and plans that the tests of the rebuild start from. */
 final class Given {

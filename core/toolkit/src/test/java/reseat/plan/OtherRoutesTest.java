@@ -3,14 +3,12 @@ package reseat.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import reseat.graph.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
-
-import java.util.List;
-import java.util.Set;
 
 /** Other routes: the best plans that leave in place a part that the given plan moves. */
 class OtherRoutesTest {

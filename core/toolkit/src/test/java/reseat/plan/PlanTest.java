@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
-
 import reseat.graph.Toy;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Goal;
-
-import java.util.List;
 
 class PlanTest {
 

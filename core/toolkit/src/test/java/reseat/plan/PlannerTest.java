@@ -4,16 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import reseat.graph.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;
 import reseat.model.State;
-
-import java.util.List;
-import java.util.Set;
 
 /**
  * Best plans small enough to be found by hand. Each act of a toy takes 1000 ms and 500 ms to undo,

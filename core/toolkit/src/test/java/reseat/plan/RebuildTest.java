@@ -4,8 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import reseat.fasten.SeatOrder;
 import reseat.fasten.TighteningPattern.Stage;
 import reseat.model.Act;
@@ -15,13 +20,6 @@ import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.State;
-
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
 
 class RebuildTest {
 

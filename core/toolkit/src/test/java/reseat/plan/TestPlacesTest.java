@@ -2,17 +2,14 @@ package reseat.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static reseat.plan.Given.move;
 import static reseat.plan.Given.release;
 
-import org.junit.jupiter.api.Test;
-
-import reseat.model.Act;
-import reseat.model.Goal;
-
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import reseat.model.Act;
+import reseat.model.Goal;
 
 class TestPlacesTest {
 

@@ -1,18 +1,15 @@
 package reseat.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import static reseat.plan.Given.move;
 import static reseat.plan.Given.release;
-
-import org.junit.jupiter.api.Test;
-
-import reseat.model.Act;
-import reseat.plan.Advice.Kind;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import reseat.model.Act;
+import reseat.plan.Advice.Kind;
 
 /** What is told when a notebook is turned over while it is half apart, there and back. */
 class TurningNotesTest {

@@ -5,16 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import reseat.graph.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;
 import reseat.model.State;
-
-import java.util.List;
-import java.util.Set;
 
 /** Why something must come off. */
 class WhyTest {

@@ -1,5 +1,7 @@
 package reseat.internal.fasten;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
@@ -10,16 +12,12 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-
 import reseat.fasten.CutPlan;
 import reseat.fasten.CutPlan.Piece;
 import reseat.fasten.CutPlan.Place;
 import reseat.fasten.FastenerInputException;
 import reseat.model.Bond;
 import reseat.model.Point;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Least and greatest depth along the edge of a bonded part.

@@ -3,8 +3,14 @@ package reseat.internal.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
@@ -13,14 +19,6 @@ import reseat.model.Part;
 import reseat.model.SetupTable;
 import reseat.model.Way;
 import reseat.plan.PlanRequest;
-
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Random;
-import java.util.stream.IntStream;
 
 /**
  * Orders of up to seven items with random precedence, classes and extra costs, against all their
