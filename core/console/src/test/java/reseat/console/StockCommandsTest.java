@@ -48,6 +48,14 @@ class StockCommandsTest {
     }
 
     @Test
+    void refusesAPartThatTheDeviceDoesNotHave() {
+        Ran ran = today("tansy", "cel");
+
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().startsWith("reseat: tansy has no part \"cel\""), ran.err());
+    }
+
+    @Test
     void saysWhatIsMissingAndWhy() {
         Ran expired = today("quill", "heat-spreader");
         assertEquals(1, expired.code());

@@ -161,7 +161,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         ScrewThread first = tables.thread(a.thread());
         ScrewThread second = tables.thread(b.thread());
         double pitches = first.pitchMm() / second.pitchMm();
-        if (Math.abs(first.diameterMm() - second.diameterMm()) >= DIAMETER_SEEN_MM
+        // 2.5 - 2.2 is a little less than 0.3 in binary numbers
+        if (Math.abs(first.diameterMm() - second.diameterMm()) >= DIAMETER_SEEN_MM - 1e-9
                 || pitches >= PITCH_SEEN
                 || pitches <= 1 / PITCH_SEEN) {
             seen.add("thread " + a.thread() + " / " + b.thread());

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import reseat.model.BadInputException;
 import reseat.model.Bond;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
@@ -39,6 +40,16 @@ public final class Bench {
     public Bench() {
         tools.put("hand", "");
         tools.put("t5", "T5");
+    }
+
+    /** The tables that ship, with no answer kept from another test. */
+    static FastenerTables tables() {
+        try {
+            return FastenerTables.standard()
+                    .withRows("materials.csv", "material,group,rm,shear,source,tag\n");
+        } catch (BadInputException e) {
+            throw new AssertionError(e);
+        }
     }
 
     public Bench family(String id) {

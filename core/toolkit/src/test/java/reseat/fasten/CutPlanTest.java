@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -110,6 +112,62 @@ class CutPlanTest {
         assertTrue(judged.get(2).safe() && judged.get(2).severs());
     }
 
+    /** Exactly the depth that is needed severs, exactly the depth that is allowed is safe. */
+    @Test
+    void judgesTheLimitsThemselvesAsKept() {
+        Bond bond =
+                bond(
+                        ROUND,
+                        List.of(keepOut("coax", 40, 5, 60, 8)),
+                        0.5,
+                        List.of(
+                                new Bond.GivenDepth(0, 4.5),
+                                new Bond.GivenDepth(0, 4.51),
+                                new Bond.GivenDepth(3, 3.5),
+                                new Bond.GivenDepth(3, 3.49)));
+        List<CutPlan.Judged> judged = CutPlan.of(bond).judge(bond);
+        assertTrue(judged.get(0).safe());
+        assertFalse(judged.get(1).safe());
+        assertTrue(judged.get(2).severs());
+        assertFalse(judged.get(3).severs());
+        assertEquals(3.5, judged.get(3).leastMm(), 1e-6);
+        for (Bond.GivenDepth none :
+                List.of(new Bond.GivenDepth(0, 0), new Bond.GivenDepth(-1, 3))) {
+            Bond wrong = bond(ROUND, List.of(), 0.5, List.of(none));
+            assertThrows(FastenerInputException.class, () -> CutPlan.of(wrong).judge(wrong));
+        }
+    }
+
+    @Test
+    void aPieceIsSafeWhileTheDepthItNeedsIsAllowed() {
+        CutPlan.Place place = new CutPlan.Place(0, 0, 1);
+        assertTrue(new CutPlan.Piece(place, 3.5, 3.5, "coax").safe());
+        assertFalse(new CutPlan.Piece(place, 3.6, 3.5, "coax").safe());
+    }
+
+    @Test
+    void tellsTheDepthAtEachPlaceOfAnEdgeFromCornerToCorner() {
+        CutPlan plan = CutPlan.of(bond(ROUND, List.of(), 0.5, List.of()));
+        for (double at : new double[] {0, 60, 120}) {
+            assertEquals(3.5, plan.depthAt(0, at).orElseThrow(), 1e-6);
+        }
+        assertTrue(plan.depthAt(0, 120.1).isEmpty());
+        assertTrue(plan.depthAt(0, -0.1).isEmpty());
+        assertTrue(plan.depthAt(4, 1).isEmpty());
+    }
+
+    /**
+     * A quarter, a third and so on of the four sides of 120 mm by 80 mm, the last back to (0, 0).
+     */
+    @Test
+    void placesOnAnEdgeAreCountedFromItsFirstCorner() {
+        Bond bond = bond(ROUND, List.of(), 0.5, List.of());
+        assertEquals(new Point(30, 0), CutPlan.pointAt(bond, 0, 30));
+        assertEquals(new Point(120, 20), CutPlan.pointAt(bond, 1, 20));
+        assertEquals(new Point(90, 80), CutPlan.pointAt(bond, 2, 30));
+        assertEquals(new Point(0, 50), CutPlan.pointAt(bond, 3, 30));
+    }
+
     @Test
     void cutsFromTheNearestEdgeOfAnAngledPart() {
         List<Point> ell =
@@ -138,6 +196,102 @@ class CutPlanTest {
                 plan.pieces().stream()
                         .filter(CutPlan.Piece::bonded)
                         .noneMatch(p -> p.place().edge() == 0));
+    }
+
+    private static List<Double> depths(CutPlan plan, int edge) {
+        return plan.pieces().stream()
+                .filter(piece -> piece.place().edge() == edge)
+                .map(CutPlan.Piece::leastMm)
+                .toList();
+    }
+
+    /**
+     * A square of 20 mm with a strip 4 mm wide along its diagonal from (5, 5) to (15, 15), which
+     * runs along no edge: each point is cut from its nearest edge. At x the strip comes up to y =
+     * x, so that the piece from 8 to 9 mm needs 9 mm, but for the finest cell of 1/16 mm; past the
+     * middle the right edge is nearer, and from 11.41 mm on there is nothing left for the bottom.
+     */
+    @Test
+    void cutsWhatRunsAlongNoEdgeFromTheNearest() {
+        List<Point> square =
+                List.of(new Point(0, 0), new Point(20, 0), new Point(20, 20), new Point(0, 20));
+        CutPlan plan =
+                CutPlan.of(
+                        new Bond(
+                                square,
+                                List.of(strip("diagonal", 4, 5, 5, 15, 15)),
+                                List.of(),
+                                0.5,
+                                OptionalDouble.empty(),
+                                List.of()));
+        List<Double> bottom = depths(plan, 0);
+        assertEquals(20, bottom.size());
+        for (int at = 0; at < 20; at++) {
+            double deepest = at < 5 || at > 11 ? 0 : Math.min(at + 1, 20 - at);
+            boolean beside = at == 4 || at == 12;
+            assertEquals(deepest, bottom.get(at), beside ? 5.1 : 0.1, "at " + at);
+            assertTrue(bottom.get(at) >= deepest, "at " + at + " the bond must be severed");
+        }
+        List<Double> left = new ArrayList<>(depths(plan, 3));
+        Collections.reverse(left);
+        assertEquals(bottom, left, "mirrored in the diagonal");
+        for (int at = 0; at < 20; at++) {
+            assertEquals(bottom.get(at), depths(plan, 2).get(at), 0.1, "turned half round");
+        }
+    }
+
+    /**
+     * A square of 10 √2 mm that stands on its corner; the strip is 2 mm wide, lies along the edge
+     * from (10, 0) to (20, 10) and covers it from 2 to 12 mm. Pieces are 0.943 mm long.
+     */
+    @Test
+    void cutsAlongASlantedEdge() {
+        List<Point> diamond =
+                List.of(new Point(10, 0), new Point(20, 10), new Point(10, 20), new Point(0, 10));
+        double s = Math.sqrt(0.5);
+        CutPlan plan =
+                CutPlan.of(
+                        new Bond(
+                                diamond,
+                                List.of(strip("slanted", 2, 10 + s, 3 * s, 10 + 11 * s, 13 * s)),
+                                List.of(),
+                                0.5,
+                                OptionalDouble.empty(),
+                                List.of()));
+        List<Double> expected = new ArrayList<>(Collections.nCopies(15, 0.0));
+        Collections.fill(expected.subList(2, 13), 2.0);
+        assertEquals(expected, depths(plan, 0));
+        for (int edge = 1; edge < 4; edge++) {
+            assertEquals(Collections.nCopies(15, 0.0), depths(plan, edge));
+        }
+        assertEquals(List.of(2.0), plan.settings());
+    }
+
+    @Test
+    void anEdgeInsideAKeepOutIsCutNowhere() {
+        CutPlan plan =
+                CutPlan.of(bond(ROUND, List.of(keepOut("frame", -5, -5, 130, 4)), 0, List.of()));
+        assertTrue(
+                plan.pieces().stream()
+                        .filter(piece -> piece.place().edge() == 0)
+                        .allMatch(piece -> piece.greatestMm() == 0));
+        assertEquals("frame", plan.unsafe().get(0).keepOut());
+        assertEquals(0, plan.unsafe().get(0).allowedMm());
+    }
+
+    @Test
+    void anOutlineHasThreeCornersOrMore() {
+        Bond line =
+                new Bond(
+                        EDGE.subList(0, 2),
+                        ROUND,
+                        List.of(),
+                        0.5,
+                        OptionalDouble.empty(),
+                        List.of());
+        assertEquals(
+                "The edge of the bonded part needs three corners or more; found 2.",
+                assertThrows(FastenerInputException.class, () -> CutPlan.of(line)).getMessage());
     }
 
     @Test

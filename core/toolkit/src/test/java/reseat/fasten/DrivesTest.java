@@ -1,6 +1,7 @@
 package reseat.fasten;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,8 +15,8 @@ import reseat.fasten.DriverFit.Verdict;
 /** Drives (facts 7). */
 class DrivesTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
-    private static final Drives DRIVES = TABLES.drives();
+    private final FastenerTables tables = Bench.tables();
+    private final Drives drives = tables.drives();
 
     /** ISO 10664, nbk1560.com technical-19. */
     @ParameterizedTest
@@ -33,7 +34,7 @@ class DrivesTest {
         "T40, 6.75, 4.85"
     })
     void holdsHexalobularSizes(String drive, double a, double b) {
-        assertEquals(a, DRIVES.acrossMm(DRIVES.drive(drive)).orElseThrow());
+        assertEquals(a, drives.acrossMm(drives.drive(drive)).orElseThrow());
         assertEquals(b, row(drive).required("withinMm"));
     }
 
@@ -94,7 +95,7 @@ class DrivesTest {
     })
     void knowsTheDriveOfAScrew(String head, String thread, String standard, String drive) {
         assertTrue(
-                DRIVES.byScrew(Optional.of(head), TABLES.thread(thread)).stream()
+                drives.byScrew(Optional.of(head), tables.thread(thread)).stream()
                         .anyMatch(
                                 r ->
                                         r.text("standard").equals(standard)
@@ -116,7 +117,7 @@ class DrivesTest {
     void holdsLeastWidthsOfSlots(String thread, double least) {
         TableRow row = byScrew("ISO 1207", thread);
         assertEquals(least, row.required("recessAcrossMm"));
-        double nominal = DRIVES.acrossMm(DRIVES.drive(row.text("drive"))).orElseThrow();
+        double nominal = drives.acrossMm(drives.drive(row.text("drive"))).orElseThrow();
         assertEquals(nominal + 0.06, least, 1e-9);
     }
 
@@ -224,7 +225,7 @@ class DrivesTest {
         for (int i = 0; i < threads.length; i++) {
             String thread = threads[i];
             List<String> found =
-                    TABLES.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+                    tables.rows(FastenerTable.DRIVE_BY_SCREW).stream()
                             .filter(r -> r.text("standard").equals(standard))
                             .filter(r -> r.text("head").equals(head))
                             .filter(r -> r.text("thread").equals(thread))
@@ -244,14 +245,14 @@ class DrivesTest {
     void namesDrivesByTheirIds() {
         for (FastenerTable table :
                 List.of(FastenerTable.DRIVE_BY_SCREW, FastenerTable.DRIVE_TORQUES)) {
-            for (TableRow row : TABLES.rows(table)) {
-                assertEquals(row.text("drive"), DRIVES.drive(row.text("drive")).id(), row.key());
+            for (TableRow row : tables.rows(table)) {
+                assertEquals(row.text("drive"), drives.drive(row.text("drive")).id(), row.key());
             }
         }
     }
 
-    private static TableRow byScrew(String standard, String thread) {
-        return TABLES.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+    private TableRow byScrew(String standard, String thread) {
+        return tables.rows(FastenerTable.DRIVE_BY_SCREW).stream()
                 .filter(r -> r.text("standard").equals(standard))
                 .filter(r -> r.text("thread").equals(thread))
                 .findFirst()
@@ -307,9 +308,68 @@ class DrivesTest {
         "T5, PH0, BLOCKED"
     })
     void judgesDriversInRecesses(String driver, String recess, Verdict verdict) {
-        DriverFit fit = DRIVES.fit(DRIVES.drive(driver), DRIVES.drive(recess));
+        DriverFit fit = drives.fit(drives.drive(driver), drives.drive(recess));
         assertEquals(verdict, fit.verdict(), fit.toString());
         assertTrue(!fit.why().isBlank() && !fit.source().isBlank());
+    }
+
+    /**
+     * A narrower width of the same system turns from half the width on; a hexagon jams in six lobes
+     * from three quarters of 1.75 mm, which are 1.3125 mm, to all of it.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "H0.74, H1.5, BLOCKED",
+        "H0.75, H1.5, CAMS_OUT",
+        "H1.31, T6, BLOCKED",
+        "H1.32, T6, CAMS_OUT",
+        "H1.75, T6, CAMS_OUT",
+        "H1.76, T6, BLOCKED"
+    })
+    void aNarrowDriverTurnsOnlyWithinLimits(String driver, String recess, Verdict verdict) {
+        assertEquals(verdict, drives.fit(drives.drive(driver), drives.drive(recess)).verdict());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "T6, T5, the driver is too large",
+        "T3, T5, the driver is too small to touch",
+        "T5, PH0, the forms differ"
+    })
+    void saysWhyADriverDoesNotGo(String driver, String recess, String why) {
+        DriverFit fit = drives.fit(drives.drive(driver), drives.drive(recess));
+        assertEquals(why, fit.why());
+        assertFalse(fit.good());
+    }
+
+    @Test
+    void aDriverIsGoodWhereItFits() {
+        assertTrue(drives.fit(drives.drive("T5"), drives.drive("T5")).good());
+        assertFalse(drives.fit(drives.drive("T4"), drives.drive("T5")).good(), "loose is not good");
+    }
+
+    @Test
+    void offersNoDriverThatDoesNotGo() {
+        List<DriverFit> offered = drives.drivers(drives.drive("T5"));
+        assertEquals("T5", offered.get(0).driver().id());
+        assertTrue(offered.stream().noneMatch(f -> f.verdict() == Verdict.BLOCKED));
+        assertTrue(offered.stream().anyMatch(f -> f.driver().id().equals("T4")));
+    }
+
+    @Test
+    void looksOnlyAtTheHeadThatIsAskedFor() {
+        ScrewThread m3 = tables.thread("M3");
+        List<String> pan = heads(drives.byScrew(Optional.of("pan"), m3));
+        assertEquals(List.of("pan"), pan);
+        assertTrue(heads(drives.byScrew(Optional.empty(), m3)).contains("countersunk"));
+    }
+
+    private static List<String> heads(List<TableRow> rows) {
+        return rows.stream()
+                .map(row -> row.text("head"))
+                .filter(head -> !head.equals("any"))
+                .distinct()
+                .toList();
     }
 
     @ParameterizedTest
@@ -334,14 +394,14 @@ class DrivesTest {
         "IP6, IP6"
     })
     void readsTheSpellingsOfDrives(String text, String id) {
-        assertEquals(id, DRIVES.drive(text).id());
+        assertEquals(id, drives.drive(text).id());
     }
 
     @Test
     void namesTheDrivesItKnows() {
         String message =
                 String.valueOf(
-                        assertThrows(FastenerInputException.class, () -> DRIVES.drive("T11"))
+                        assertThrows(FastenerInputException.class, () -> drives.drive("T11"))
                                 .getMessage());
         assertTrue(message.contains("There is no drive \"T11\""), message);
         assertTrue(message.contains("Did you mean"), message);
@@ -351,32 +411,32 @@ class DrivesTest {
     /** Torque ranges of the trade, from memory: indicative. */
     @Test
     void knowsWhatDriversStand() {
-        assertEquals(0.43, DRIVES.capacityNm(DRIVES.drive("T5")).orElseThrow());
-        assertEquals(2.2, DRIVES.capacityNm(DRIVES.drive("TR8")).orElseThrow());
-        assertTrue(DRIVES.capacityNm(DRIVES.drive("5L0.8")).isEmpty());
+        assertEquals(0.43, drives.capacityNm(drives.drive("T5")).orElseThrow());
+        assertEquals(2.2, drives.capacityNm(drives.drive("TR8")).orElseThrow());
+        assertTrue(drives.capacityNm(drives.drive("5L0.8")).isEmpty());
     }
 
     @Test
     void listsTheDriversOfARecessBestFirst() {
-        assertEquals("JIS-S0", DRIVES.drivers(DRIVES.drive("JIS-S0")).get(0).driver().id());
+        assertEquals("JIS-S0", drives.drivers(drives.drive("JIS-S0")).get(0).driver().id());
         assertTrue(
-                DRIVES.drivers(DRIVES.drive("JIS-S0")).stream()
+                drives.drivers(drives.drive("JIS-S0")).stream()
                         .anyMatch(
                                 f ->
                                         f.driver().id().equals("PH0")
                                                 && f.verdict() == Verdict.CAMS_OUT));
     }
 
-    private static String byStandard(String standard, String thread) {
-        return DRIVES.byScrew(Optional.of("pan"), TABLES.thread(thread)).stream()
+    private String byStandard(String standard, String thread) {
+        return drives.byScrew(Optional.of("pan"), tables.thread(thread)).stream()
                 .filter(r -> r.text("standard").equals(standard))
                 .map(r -> r.text("drive"))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static TableRow row(String drive) {
-        return TABLES.rows(FastenerTable.DRIVES).stream()
+    private TableRow row(String drive) {
+        return tables.rows(FastenerTable.DRIVES).stream()
                 .filter(r -> r.text("drive").equals(drive))
                 .findFirst()
                 .orElseThrow();

@@ -16,13 +16,13 @@ import reseat.model.BadInputException;
 
 class FastenerTablesTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
     private static final String HEADER = "material,group,rm,shear,source,tag\n";
 
     @ParameterizedTest
     @EnumSource(FastenerTable.class)
     void namesASourceForEveryRow(FastenerTable table) {
-        for (TableRow row : TABLES.rows(table)) {
+        for (TableRow row : tables.rows(table)) {
             assertTrue(!row.source().isBlank(), row.key());
             assertTrue(
                     List.of("read", "recomputed", "memory", "practice").contains(row.tag()),
@@ -36,20 +36,20 @@ class FastenerTablesTest {
         Files.writeString(
                 file,
                 "\uFEFFmaterial;group;shear;source;tag\nwood;wood;7,5;\"our own; trial\";shop\nmagnesium;magnesium;120;bench;shop\n");
-        FastenerTables own = TABLES.withRows(file);
+        FastenerTables own = tables.withRows(file);
         assertEquals(7.5, own.material("wood").shear());
         assertEquals("our own; trial", own.material("wood").source());
         assertEquals(120, own.material("magnesium").shear());
-        assertEquals(140, TABLES.material("magnesium").shear());
+        assertEquals(140, tables.material("magnesium").shear());
         assertEquals(
-                TABLES.rows(FastenerTable.MATERIALS).size() + 1,
+                tables.rows(FastenerTable.MATERIALS).size() + 1,
                 own.rows(FastenerTable.MATERIALS).size());
     }
 
     @Test
     void letsAShopAddAThreadAndUseIt() throws Exception {
         FastenerTables own =
-                TABLES.withRows(
+                tables.withRows(
                         "threads.csv",
                         "thread,series,diameterMm,pitchMm,coarse,source,tag\nM1.5,old,1.5,0.35,yes,caliper,shop\n");
         assertEquals(1.5 - 0.649519 * 0.35, own.thread("M1.5").pitchDiameterMm(), 1e-9);
@@ -98,22 +98,22 @@ class FastenerTablesTest {
 
     @Test
     void namesWhatIsKnown() {
-        String material = unknown(() -> TABLES.material("magnesum"));
+        String material = unknown(() -> tables.material("magnesum"));
         assertTrue(
                 material.contains("There is no material \"magnesum\". Did you mean magnesium?"),
                 material);
-        assertTrue(unknown(() -> TABLES.strengthClass("8.9")).contains("Did you mean 8.8"), "8.9");
+        assertTrue(unknown(() -> tables.strengthClass("8.9")).contains("Did you mean 8.8"), "8.9");
         assertTrue(
-                unknown(() -> TABLES.friction("greased")).contains("Known: zinc-dry, oiled"),
+                unknown(() -> tables.friction("greased")).contains("Known: zinc-dry, oiled"),
                 "greased");
-        assertTrue(unknown(() -> TABLES.headForm("mushroom")).contains("Known: hex"), "mushroom");
+        assertTrue(unknown(() -> tables.headForm("mushroom")).contains("Known: hex"), "mushroom");
     }
 
     @Test
     void findsNamesByTheirAliases() {
-        assertEquals("magnesium", TABLES.material("AZ91D").id());
-        assertEquals("A2-70", TABLES.strengthClass("70").id());
-        assertEquals("countersunk", TABLES.headForm("csk"));
+        assertEquals("magnesium", tables.material("AZ91D").id());
+        assertEquals("A2-70", tables.strengthClass("70").id());
+        assertEquals("countersunk", tables.headForm("csk"));
     }
 
     /** ISO 4762 dw as FreeCAD_FastenersWB has it; hex from memory. */
@@ -123,19 +123,19 @@ class FastenerTablesTest {
         double[] hex = {2.27, 3.07, 4.07, 4.57, 5.88, 6.88, 8.88};
         String[] threads = {"M1.6", "M2", "M2.5", "M3", "M4", "M5", "M6"};
         for (int i = 0; i < threads.length; i++) {
-            ScrewThread thread = TABLES.thread(threads[i]);
-            assertEquals(socket[i], TABLES.headSize("socket", thread).orElseThrow().bearingMm());
-            assertEquals(hex[i], TABLES.headSize("hex", thread).orElseThrow().bearingMm());
+            ScrewThread thread = tables.thread(threads[i]);
+            assertEquals(socket[i], tables.headSize("socket", thread).orElseThrow().bearingMm());
+            assertEquals(hex[i], tables.headSize("hex", thread).orElseThrow().bearingMm());
         }
         assertEquals(
                 0.92 * 5.6,
-                TABLES.headSize("pan", TABLES.thread("M3")).orElseThrow().bearingMm(),
+                tables.headSize("pan", tables.thread("M3")).orElseThrow().bearingMm(),
                 1e-9);
     }
 
-    private static String message(String file, String text) {
+    private String message(String file, String text) {
         return String.valueOf(
-                assertThrows(BadInputException.class, () -> TABLES.withRows(file, text))
+                assertThrows(BadInputException.class, () -> tables.withRows(file, text))
                         .getMessage());
     }
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Preload and torque against published rows (facts 4 and 10). */
 class PreloadTablesTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     /** VDI 2230:2001, 90 % of yield, as mastik.pt page685; kN and N.m; dw 11.63, dh 9. */
     @ParameterizedTest
@@ -23,7 +23,7 @@ class PreloadTablesTest {
         assertEquals(kn * 1000, force, 0.004 * kn * 1000);
         assertEquals(
                 nm,
-                ScrewFormulas.tighteningTorqueNm(TABLES.thread("M8x1"), force, mu, 11.63, 9.0),
+                ScrewFormulas.tighteningTorqueNm(tables.thread("M8x1"), force, mu, 11.63, 9.0),
                 0.004 * nm);
     }
 
@@ -36,7 +36,7 @@ class PreloadTablesTest {
         assertEquals(
                 nm,
                 ScrewFormulas.tighteningTorqueNm(
-                        TABLES.thread("M10x1.25"), force, 0.10, 14.63, 11.0),
+                        tables.thread("M10x1.25"), force, 0.10, 14.63, 11.0),
                 0.015 * nm);
     }
 
@@ -156,7 +156,7 @@ class PreloadTablesTest {
     })
     void comesNearEveryCellOfTheSmallestRow(
             double nominalYield, double mu, double newtons, double ncm) {
-        ScrewThread thread = TABLES.thread("M1.6");
+        ScrewThread thread = tables.thread("M1.6");
         double force = ScrewFormulas.assemblyPreloadN(thread, nominalYield, 0.9, mu);
         assertEquals(newtons, force, 0.04 * newtons);
         double torque = ScrewFormulas.tighteningTorqueNm(thread, force, mu, 2.4, 1.8);
@@ -202,7 +202,7 @@ class PreloadTablesTest {
     /** Facts 1: M1.6 8.8 at 0.12 puts 0.094 of 0.170 N.m through the thread. */
     @Test
     void tellsTheShareOfTheThread() {
-        ScrewThread thread = TABLES.thread("M1.6");
+        ScrewThread thread = tables.thread("M1.6");
         double force = preload("M1.6", "8.8", 0.12);
         assertEquals(0.094, force * ScrewFormulas.threadArmMm(thread, 0.12) / 1000, 0.001);
     }
@@ -216,9 +216,9 @@ class PreloadTablesTest {
         "M6, 0.143, 0.189, 0.259"
     })
     void linksNutFactorAndFriction(String name, double k10, double k14, double k20) {
-        ScrewThread thread = TABLES.thread(name);
-        double dw = TABLES.headSize("hex", thread).orElseThrow().bearingMm();
-        double dh = TABLES.clearanceHoleMm(thread.diameterMm()).orElseThrow();
+        ScrewThread thread = tables.thread(name);
+        double dw = tables.headSize("hex", thread).orElseThrow().bearingMm();
+        double dh = tables.clearanceHoleMm(thread.diameterMm()).orElseThrow();
         assertEquals(k10, ScrewFormulas.nutFactor(thread, 0.10, dw, dh), 0.0012);
         assertEquals(k14, ScrewFormulas.nutFactor(thread, 0.14, dw, dh), 0.0012);
         assertEquals(k20, ScrewFormulas.nutFactor(thread, 0.20, dw, dh), 0.0012);
@@ -231,7 +231,7 @@ class PreloadTablesTest {
         assertEquals(
                 22.8,
                 ScrewFormulas.tighteningTorqueNm(
-                        TABLES.thread("M8x1"), preload("M8x1", "8.8", 0.10), 0.10, 11.63, 9),
+                        tables.thread("M8x1"), preload("M8x1", "8.8", 0.10), 0.10, 11.63, 9),
                 0.005 * 22.8);
         assertEquals(1840, preload("M3", "A2-70", 0.10), 0.01 * 1840);
         assertEquals(0.80, hexTorque("M3", "A2-70", 0.10), 0.03 * 0.80);
@@ -268,18 +268,18 @@ class PreloadTablesTest {
         assertEquals(23.3, ScrewFormulas.leastPreloadN(41.9, 1.8), 0.05);
     }
 
-    private static double preload(String name, String strength, double mu) {
+    private double preload(String name, String strength, double mu) {
         return ScrewFormulas.assemblyPreloadN(
-                TABLES.thread(name), TABLES.strengthClass(strength).yieldMin(), 0.9, mu);
+                tables.thread(name), tables.strengthClass(strength).yieldMin(), 0.9, mu);
     }
 
-    private static double hexTorque(String name, String strength, double mu) {
-        ScrewThread thread = TABLES.thread(name);
+    private double hexTorque(String name, String strength, double mu) {
+        ScrewThread thread = tables.thread(name);
         return ScrewFormulas.tighteningTorqueNm(
                 thread,
                 preload(name, strength, mu),
                 mu,
-                TABLES.headSize("hex", thread).orElseThrow().bearingMm(),
-                TABLES.clearanceHoleMm(thread.diameterMm()).orElseThrow());
+                tables.headSize("hex", thread).orElseThrow().bearingMm(),
+                tables.clearanceHoleMm(thread.diameterMm()).orElseThrow());
     }
 }

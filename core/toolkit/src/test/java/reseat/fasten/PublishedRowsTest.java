@@ -15,7 +15,7 @@ import reseat.fasten.ScrewThread.ScrewLimits;
  */
 class PublishedRowsTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     /** ISO 898-7:1992, fine pitches, from memory; within two-figure rounding. */
     @ParameterizedTest
@@ -27,12 +27,12 @@ class PublishedRowsTest {
         for (int i = 0; i < classes.length; i++) {
             double got =
                     ScrewFormulas.breakingTorqueNm(
-                            TABLES.thread(name), TABLES.strengthClass(classes[i]));
+                            tables.thread(name), tables.strengthClass(classes[i]));
             assertEquals(table[i], got, 0.02 * table[i], name + " " + classes[i]);
             String strength = classes[i];
             assertEquals(
                     table[i],
-                    TABLES.rows(FastenerTable.BREAKING_TORQUES).stream()
+                    tables.rows(FastenerTable.BREAKING_TORQUES).stream()
                             .filter(r -> r.text("thread").equals(name))
                             .filter(r -> r.text("class").equals(strength))
                             .mapToDouble(r -> r.required("torqueNm"))
@@ -55,7 +55,7 @@ class PublishedRowsTest {
     void computesScrewLimits(String name, double dMax, double dMin, double d2Max, double d2Min) {
         assertEquals(
                 new ScrewLimits(dMax, dMin, d2Max, d2Min),
-                TABLES.thread(name).limits().orElseThrow());
+                tables.thread(name).limits().orElseThrow());
     }
 
     /** ISO 965-2, hole 6H, from memory: D1 max, D2 max. */
@@ -74,14 +74,14 @@ class PublishedRowsTest {
         "M10x1.25, 8.912, 9.348"
     })
     void computesHoleLimits(String name, double minor, double pitch) {
-        assertEquals(new HoleLimits(minor, pitch), TABLES.thread(name).hole().orElseThrow());
+        assertEquals(new HoleLimits(minor, pitch), tables.thread(name).hole().orElseThrow());
     }
 
     /** ISO 898-1, stress areas, from memory. */
     @ParameterizedTest
     @CsvSource({"M7, 28.9", "M8, 36.6", "M10, 58.0", "M8x1, 39.2", "M10x1.25, 61.2", "M10x1, 64.5"})
     void computesStressAreas(String name, double area) {
-        assertEquals(area, TABLES.thread(name).stressAreaMm2(), 0.002 * area);
+        assertEquals(area, tables.thread(name).stressAreaMm2(), 0.002 * area);
     }
 
     /**
@@ -143,17 +143,17 @@ class PublishedRowsTest {
         "M10x1.25, 8.8, 0.14, 30.8, 57"
     })
     void agreesWithTableA1(String name, String strength, double mu, double kn, double nm) {
-        ScrewThread thread = TABLES.thread(name);
+        ScrewThread thread = tables.thread(name);
         double force =
                 ScrewFormulas.assemblyPreloadN(
-                        thread, TABLES.strengthClass(strength).yieldMin(), 0.9, mu);
+                        thread, tables.strengthClass(strength).yieldMin(), 0.9, mu);
         double torque =
                 ScrewFormulas.tighteningTorqueNm(
                         thread,
                         force,
                         mu,
-                        TABLES.headSize("hex", thread).orElseThrow().bearingMm(),
-                        TABLES.clearanceHoleMm(thread.diameterMm()).orElseThrow());
+                        tables.headSize("hex", thread).orElseThrow().bearingMm(),
+                        tables.clearanceHoleMm(thread.diameterMm()).orElseThrow());
         assertEquals(kn, force / 1000, 0.013 * kn, "kN");
         assertEquals(nm, torque, 0.026 * nm, "N.m");
     }
@@ -179,11 +179,11 @@ class PublishedRowsTest {
         "M10, 11, 14.63"
     })
     void holdsHolesAndHexagons(String name, double hole, double bearing) {
-        ScrewThread thread = TABLES.thread(name);
-        assertEquals(hole, TABLES.clearanceHoleMm(thread.diameterMm()).orElseThrow());
+        ScrewThread thread = tables.thread(name);
+        assertEquals(hole, tables.clearanceHoleMm(thread.diameterMm()).orElseThrow());
         assertEquals(
                 bearing,
-                TABLES.headSize("hex", thread).map(HeadSize::bearingMm).orElse(Double.NaN));
+                tables.headSize("hex", thread).map(HeadSize::bearingMm).orElse(Double.NaN));
     }
 
     /**
@@ -193,14 +193,14 @@ class PublishedRowsTest {
     @Test
     void staysBelowTheStainlessTable() {
         long seen =
-                TABLES.rows(FastenerTable.BREAKING_TORQUES).stream()
+                tables.rows(FastenerTable.BREAKING_TORQUES).stream()
                         .filter(r -> r.text("standard").equals("ISO 3506-1"))
                         .peek(
                                 r ->
                                         assertTrue(
                                                 ScrewFormulas.breakingTorqueNm(
-                                                                TABLES.thread(r.text("thread")),
-                                                                TABLES.strengthClass(
+                                                                tables.thread(r.text("thread")),
+                                                                tables.strengthClass(
                                                                         "A2-" + r.text("class")))
                                                         <= r.required("torqueNm"),
                                                 r.key()))

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Strengths and breaking torques (facts 1, 3 and 10). */
 class StrengthTablesTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     /** ISO 898-1 as ymzcorp.co.jp kyoudo (JIS B 1051) prints it. */
     @ParameterizedTest
@@ -28,7 +28,7 @@ class StrengthTablesTest {
     })
     void agreesWithTheSteelClasses(
             String id, double rm, double rmMin, double rp, double rpMin, double proof) {
-        StrengthClass strength = TABLES.strengthClass(id);
+        StrengthClass strength = tables.strengthClass(id);
         assertEquals(rm, strength.rmNominal());
         assertEquals(rmMin, strength.rmMin());
         assertEquals(rp, strength.yieldNominal());
@@ -50,7 +50,7 @@ class StrengthTablesTest {
         "F1-60, 600, 410"
     })
     void agreesWithTheStainlessGrades(String id, double rm, double rp) {
-        StrengthClass strength = TABLES.strengthClass(id);
+        StrengthClass strength = tables.strengthClass(id);
         assertEquals(rm, strength.rmMin());
         assertEquals(rp, strength.yieldMin());
     }
@@ -58,10 +58,10 @@ class StrengthTablesTest {
     /** Loads recomputed in facts 3a. */
     @Test
     void multipliesToTheLoadsOfTheStandard() {
-        assertEquals(2917, TABLES.thread("M3").stressAreaMm2() * 580, 5);
-        assertEquals(4024, TABLES.thread("M3").stressAreaMm2() * 800, 5);
-        assertEquals(9131, TABLES.thread("M4").stressAreaMm2() * 1040, 10);
-        assertEquals(869, TABLES.thread("M2").stressAreaMm2() * 420, 3);
+        assertEquals(2917, tables.thread("M3").stressAreaMm2() * 580, 5);
+        assertEquals(4024, tables.thread("M3").stressAreaMm2() * 800, 5);
+        assertEquals(9131, tables.thread("M4").stressAreaMm2() * 1040, 10);
+        assertEquals(869, tables.thread("M2").stressAreaMm2() * 420, 3);
     }
 
     /** ISO 898-7:1992 table, from memory; its 56 cells are recomputed within 4.5 %. */
@@ -89,10 +89,10 @@ class StrengthTablesTest {
         assertBreaks(name, "12.9", c129);
     }
 
-    private static void assertBreaks(String name, String strength, double table) {
+    private void assertBreaks(String name, String strength, double table) {
         assertEquals(table, breaking(name, strength), 0.045 * table, name + " " + strength);
         double row =
-                TABLES.rows(FastenerTable.BREAKING_TORQUES).stream()
+                tables.rows(FastenerTable.BREAKING_TORQUES).stream()
                         .filter(
                                 r ->
                                         r.text("thread").equals(name)
@@ -147,7 +147,7 @@ class StrengthTablesTest {
                         "test");
         assertEquals(
                 0.2442,
-                1000 * ScrewFormulas.breakingTorqueNm(TABLES.thread("M1.6"), one),
+                1000 * ScrewFormulas.breakingTorqueNm(tables.thread("M1.6"), one),
                 0.001 * 0.2442);
     }
 
@@ -160,7 +160,7 @@ class StrengthTablesTest {
     void findsTheStainlessTablePlausible(String name) {
         for (String grade : new String[] {"50", "70", "80"}) {
             double table =
-                    TABLES.rows(FastenerTable.BREAKING_TORQUES).stream()
+                    tables.rows(FastenerTable.BREAKING_TORQUES).stream()
                             .filter(r -> r.text("standard").equals("ISO 3506-1"))
                             .filter(
                                     r ->
@@ -190,8 +190,8 @@ class StrengthTablesTest {
         assertEquals(torque, forming(name));
     }
 
-    private static double forming(String name) {
-        return TABLES.rows(FastenerTable.BREAKING_TORQUES).stream()
+    private double forming(String name) {
+        return tables.rows(FastenerTable.BREAKING_TORQUES).stream()
                 .filter(r -> r.text("standard").equals("DIN 7500") && r.text("thread").equals(name))
                 .mapToDouble(r -> r.required("torqueNm"))
                 .findFirst()
@@ -212,11 +212,11 @@ class StrengthTablesTest {
         "ST6, 9800"
     })
     void holdsTheBreakingLoadsOfScrewsForPlastics(String name, double load) {
-        ScrewThread thread = TABLES.thread(name);
+        ScrewThread thread = tables.thread(name);
         assertEquals(load, thread.stressAreaMm2() * 1040, 0.1);
     }
 
-    private static double breaking(String name, String strength) {
-        return ScrewFormulas.breakingTorqueNm(TABLES.thread(name), TABLES.strengthClass(strength));
+    private double breaking(String name, String strength) {
+        return ScrewFormulas.breakingTorqueNm(tables.thread(name), tables.strengthClass(strength));
     }
 }

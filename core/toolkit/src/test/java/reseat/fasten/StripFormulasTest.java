@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Stripping against worked examples (facts 5 and 10). */
 class StripFormulasTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     /**
      * Bickford and Nassar: M10 10.9 into 310 aluminium, both with the printed Ds 9.968 and the true
@@ -42,7 +42,7 @@ class StripFormulasTest {
      */
     @Test
     void givesTheEngagementOfEqualStrength() {
-        ScrewThread thread = TABLES.thread("M6");
+        ScrewThread thread = tables.thread("M6");
         double kn = thread.hole().orElseThrow().minorMaxMm();
         double es = thread.limits().orElseThrow().pitchMinMm();
         double le = StripFormulas.equalStrengthEngagementMm(20.1, 1, kn, es);
@@ -83,7 +83,7 @@ class StripFormulasTest {
     void holdsTheTrials(String material, String strength, double diameters) {
         assertEquals(
                 diameters,
-                TABLES.rows(FastenerTable.ENGAGEMENT_TRIALS).stream()
+                tables.rows(FastenerTable.ENGAGEMENT_TRIALS).stream()
                         .filter(
                                 r ->
                                         r.text("material").equals(material)

@@ -13,7 +13,7 @@ import reseat.fasten.ScrewThread.ScrewLimits;
 /** Geometry of threads against what was read (facts 2 and 10). */
 class ThreadTablesTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     /**
      * P, d2, d1: morishouji.co.jp article2 p.59; limits: ISO 965 as mastik.pt page711; As tabled:
@@ -46,7 +46,7 @@ class ThreadTablesTest {
             double d2Min,
             double dMax,
             double dMin) {
-        ScrewThread thread = TABLES.thread(name);
+        ScrewThread thread = tables.thread(name);
         assertEquals(pitch, thread.pitchMm());
         assertEquals(d2, thread.pitchDiameterMm(), 0.0006);
         assertEquals(d1, thread.minorDiameterMm(), 0.0006);
@@ -79,10 +79,10 @@ class ThreadTablesTest {
                         .findFirst()
                         .orElseThrow();
         FastenerTables bare =
-                TABLES.withRows(
+                tables.withRows(
                         "threads.csv",
                         "thread,series,diameterMm,pitchMm,coarse,source,tag\n" + row);
-        assertEquals(TABLES.thread(name).limits(), bare.thread(name).limits());
+        assertEquals(tables.thread(name).limits(), bare.thread(name).limits());
     }
 
     /**
@@ -91,14 +91,14 @@ class ThreadTablesTest {
     @ParameterizedTest
     @CsvSource({"M7, 6.212", "M8, 7.042", "M10, 8.862", "M8x1, 7.212", "M10x1.25, 9.042"})
     void computesLimitsBeyondTheTable(String name, double d2Min) {
-        assertEquals(d2Min, TABLES.thread(name).limits().orElseThrow().pitchMinMm(), 1e-9);
+        assertEquals(d2Min, tables.thread(name).limits().orElseThrow().pitchMinMm(), 1e-9);
     }
 
     /** En,max of M10 6H from the worked example (taylorfrancis.com 9781482273786 ch. 99). */
     @Test
     void computesTheHoleOfTheWorkedExample() {
-        assertEquals(9.206, TABLES.thread("M10").hole().orElseThrow().pitchMaxMm(), 1e-9);
-        ScrewLimits limits = TABLES.thread("M10").limits().orElseThrow();
+        assertEquals(9.206, tables.thread("M10").hole().orElseThrow().pitchMaxMm(), 1e-9);
+        ScrewLimits limits = tables.thread("M10").limits().orElseThrow();
         assertEquals(9.968, limits.majorMaxMm(), 1e-9);
         assertEquals(9.732, limits.majorMinMm(), 1e-9);
     }
@@ -116,7 +116,7 @@ class ThreadTablesTest {
     })
     void agreesWithTheMiniatureSeries(
             String name, double pitch, double d2, double d1, double area) {
-        ScrewThread thread = TABLES.thread(name);
+        ScrewThread thread = tables.thread(name);
         assertEquals(pitch, thread.pitchMm());
         assertEquals(d2, thread.pitchDiameterMm(), 0.0006);
         assertEquals(d1, thread.minorDiameterMm(), 0.0006);
@@ -128,7 +128,7 @@ class ThreadTablesTest {
     void holdsTheLimitsOfTheMiniatureThread() {
         assertEquals(
                 new ScrewLimits(0.800, 0.770, 0.670, 0.646),
-                TABLES.thread("S0.8").limits().orElseThrow());
+                tables.thread("S0.8").limits().orElseThrow());
     }
 
     /** First and second choice: morishouji.co.jp and mastik.pt page711. */
@@ -140,7 +140,7 @@ class ThreadTablesTest {
     void holdsTheChoice(String name, String choice) {
         assertEquals(
                 choice,
-                TABLES.rows(FastenerTable.THREADS).stream()
+                tables.rows(FastenerTable.THREADS).stream()
                         .filter(r -> r.text("thread").equals(name))
                         .findFirst()
                         .orElseThrow()
@@ -151,7 +151,7 @@ class ThreadTablesTest {
     @ParameterizedTest
     @CsvSource({"M1.7, 0.35, 1.48", "M2.3, 0.4, 2.91", "M2.6, 0.45, 0"})
     void knowsOldSizes(String name, double pitch, double area) {
-        ScrewThread thread = TABLES.thread(name);
+        ScrewThread thread = tables.thread(name);
         assertEquals(ScrewThread.Series.OLD, thread.series());
         assertEquals(pitch, thread.pitchMm());
         if (area > 0) {
@@ -162,14 +162,14 @@ class ThreadTablesTest {
     @ParameterizedTest
     @ValueSource(strings = {"M2", "M2x0.4", "m2 x 0,4", "M2×0.4", "M2x.4", "M2-6g", "M2*0.40"})
     void readsTheSpellingsOfOneThread(String text) {
-        assertEquals("M2", TABLES.thread(text).designation());
+        assertEquals("M2", tables.thread(text).designation());
     }
 
     @Test
     void tellsFinePitchesApart() {
-        assertEquals("M8x1", TABLES.thread("M8x1").designation());
-        assertEquals(false, TABLES.thread("M8x1").coarse());
-        assertEquals("M8", TABLES.thread("M8x1.25").designation());
+        assertEquals("M8x1", tables.thread("M8x1").designation());
+        assertEquals(false, tables.thread("M8x1").coarse());
+        assertEquals("M8", tables.thread("M8x1.25").designation());
     }
 
     @Test
@@ -197,13 +197,13 @@ class ThreadTablesTest {
     /** Cores of forming screws follow from the breaking loads of mastik.pt page701. */
     @Test
     void derivesTheCoreOfFormingScrews() {
-        ScrewThread thread = TABLES.thread("ST1.8");
-        assertEquals(1100, thread.stressAreaMm2() * TABLES.strengthClass("hardened").rmMin(), 0.01);
-        assertEquals("ST2", TABLES.thread("ST2.0").designation());
+        ScrewThread thread = tables.thread("ST1.8");
+        assertEquals(1100, thread.stressAreaMm2() * tables.strengthClass("hardened").rmMin(), 0.01);
+        assertEquals("ST2", tables.thread("ST2.0").designation());
     }
 
-    private static String message(String text) {
+    private String message(String text) {
         return String.valueOf(
-                assertThrows(FastenerInputException.class, () -> TABLES.thread(text)).getMessage());
+                assertThrows(FastenerInputException.class, () -> tables.thread(text)).getMessage());
     }
 }

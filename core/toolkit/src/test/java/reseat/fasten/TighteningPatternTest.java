@@ -96,6 +96,55 @@ class TighteningPatternTest {
     }
 
     @Test
+    void tightensARowAsItLiesNotAsItIsListed() {
+        List<Point> seats =
+                List.of(
+                        new Point(20, 40),
+                        new Point(0, 0),
+                        new Point(40, 80),
+                        new Point(10, 20),
+                        new Point(30, 60));
+        TighteningPattern pattern = TighteningPattern.of(seats, Backing.YIELDING);
+        assertEquals(List.of(0, 4, 3, 2, 1), pattern.passes().get(1).order());
+        assertEquals(List.of(1, 3, 0, 4, 2), pattern.passes().get(4).order(), "end to end");
+    }
+
+    /** A square on its corner, 0 to 3, with a seat in the middle of each side, 4 to 7. */
+    @Test
+    void numbersSeatsOnSlantedSidesRoundTheRing() {
+        List<Point> seats =
+                List.of(
+                        new Point(50, 0),
+                        new Point(100, 50),
+                        new Point(50, 100),
+                        new Point(0, 50),
+                        new Point(75, 25),
+                        new Point(75, 75),
+                        new Point(25, 75),
+                        new Point(25, 25));
+        TighteningPattern pattern = TighteningPattern.of(seats, Backing.YIELDING);
+        assertEquals(Shape.RING, pattern.shape());
+        assertEquals(List.of(0, 4, 1, 5, 2, 6, 3, 7), pattern.passes().get(4).order());
+        assertEquals(List.of(0, 2, 1, 3, 4, 6, 5, 7), pattern.passes().get(1).order());
+    }
+
+    /** Three seats inside are a ring of their own and go crosswise, not from a middle outwards. */
+    @Test
+    void tightensThreeInsideAsARing() {
+        List<Point> seats =
+                List.of(
+                        new Point(0, 0),
+                        new Point(100, 0),
+                        new Point(100, 80),
+                        new Point(0, 80),
+                        new Point(40, 30),
+                        new Point(60, 30),
+                        new Point(50, 50));
+        assertEquals(
+                List.of(4, 5, 6, 0, 2, 1, 3), TighteningPattern.of(seats).passes().get(1).order());
+    }
+
+    @Test
     void tightensAFieldFromTheInnermostRingOutwards() {
         List<Point> seats =
                 List.of(

@@ -17,17 +17,17 @@ import reseat.model.Seat;
 
 class TorqueAdvisorTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
-    private static final TorqueAdvisor ADVISOR = TorqueAdvisor.of(TABLES);
+    private final FastenerTables tables = Bench.tables();
+    private final TorqueAdvisor advisor = TorqueAdvisor.of(tables);
 
     @Test
     void prefersTheMakerThenTheFamilyThenTheEstimate() throws Exception {
         FastenerTables own =
-                TABLES.withRows(
+                tables.withRows(
                         "family-torques.csv",
                         "family,thread,material,torque,source,tag\nslates,M2,any,0.9 kgf·cm,manual 7,shop\n"
                                 + "slates,M2,magnesium,12 N·cm,manual 8,shop\n");
-        TorqueAdvisor advisor = TorqueAdvisor.of(own);
+        TorqueAdvisor ofShop = TorqueAdvisor.of(own);
         Device device =
                 new Bench()
                         .family("slates")
@@ -38,21 +38,21 @@ class TorqueAdvisorTest {
                         .screw("steel", Bench.seat("m2x4").noTorque().material("steel"))
                         .screw("bare", Bench.seat("m16x4").noTorque())
                         .build();
-        TorqueAdvice given = advisor.forSeat(device, "given", SeatConditions.unknown());
+        TorqueAdvice given = ofShop.forSeat(device, "given", SeatConditions.unknown());
         assertEquals(TorqueAdvice.Basis.MAKER, given.basis());
         assertEquals(0.2, given.valueNm());
         assertEquals("service manual p. 4", given.from());
         assertTrue(given.estimate().isPresent());
         assertTrue(given.cautions().isEmpty());
-        TorqueAdvice known = advisor.forSeat(device, "known", SeatConditions.unknown());
+        TorqueAdvice known = ofShop.forSeat(device, "known", SeatConditions.unknown());
         assertEquals(TorqueAdvice.Basis.FAMILY, known.basis());
         assertEquals(0.12, known.valueNm(), 1e-12);
         assertTrue(known.cautions().get(0).contains("local codes come first"));
         assertEquals(
                 0.0882598,
-                advisor.forSeat(device, "steel", SeatConditions.unknown()).valueNm(),
+                ofShop.forSeat(device, "steel", SeatConditions.unknown()).valueNm(),
                 1e-7);
-        TorqueAdvice bare = advisor.forSeat(device, "bare", SeatConditions.unknown());
+        TorqueAdvice bare = ofShop.forSeat(device, "bare", SeatConditions.unknown());
         assertEquals(TorqueAdvice.Basis.ESTIMATE, bare.basis());
         assertEquals(TorqueEstimate.CAUTION, bare.cautions().get(0));
         assertTrue(bare.lowNm() < bare.valueNm() && bare.valueNm() < bare.highNm());
@@ -60,7 +60,7 @@ class TorqueAdvisorTest {
 
     @Test
     void estimatesTheBareWordsOfATechnician() {
-        TorqueEstimate estimate = ADVISOR.estimate(ADVISOR.read("M1.6 8.8 into magnesium, 3 mm"));
+        TorqueEstimate estimate = advisor.estimate(advisor.read("M1.6 8.8 into magnesium, 3 mm"));
         assertEquals(Kind.SCREW_YIELD, estimate.governing().kind());
         assertEquals(0.103, estimate.valueNm(), 0.001);
         assertEquals(5, estimate.assumptions().size());
@@ -71,7 +71,7 @@ class TorqueAdvisorTest {
     @Test
     void limitsByTheThreadOfASoftSeat() {
         TorqueEstimate estimate =
-                ADVISOR.estimate(ADVISOR.read("M2 8.8 pan T5 oiled tapped into magnesium, 1.5 mm"));
+                advisor.estimate(advisor.read("M2 8.8 pan T5 oiled tapped into magnesium, 1.5 mm"));
         assertEquals(Kind.SEAT_THREAD, estimate.governing().kind());
         assertTrue(estimate.cautions().stream().anyMatch(c -> c.contains("turns engage")));
     }
@@ -79,7 +79,7 @@ class TorqueAdvisorTest {
     @Test
     void limitsByTheDrive() {
         TorqueEstimate estimate =
-                ADVISOR.estimate(ADVISOR.read("M3 12.9 pan T4 oiled tapped into steel, 3 mm"));
+                advisor.estimate(advisor.read("M3 12.9 pan T4 oiled tapped into steel, 3 mm"));
         assertEquals(Kind.DRIVE, estimate.governing().kind());
         assertEquals(0.8 * 0.22, estimate.valueNm(), 1e-9);
         assertEquals(0.22, estimate.highNm(), 1e-9);
@@ -88,7 +88,7 @@ class TorqueAdvisorTest {
     @Test
     void limitsByTheFormedThreadOfPlastic() {
         TorqueEstimate estimate =
-                ADVISOR.estimate(ADVISOR.read("ST1.8 hardened into pc-abs, 4 mm"));
+                advisor.estimate(advisor.read("ST1.8 hardened into pc-abs, 4 mm"));
         assertEquals(Kind.SEAT_THREAD, estimate.governing().kind());
         double strip = 0.5 * 35 * Math.PI * 1.8 * 4;
         assertTrue(
@@ -104,9 +104,9 @@ class TorqueAdvisorTest {
     @Test
     void comparesTorsionWithTheShareOfTheThreadAlone() {
         TorqueEstimate estimate =
-                ADVISOR.estimate(ADVISOR.read("M1.6 8.8 hex T5 oiled tapped into steel, 3 mm"));
+                advisor.estimate(advisor.read("M1.6 8.8 hex T5 oiled tapped into steel, 3 mm"));
         double breaking =
-                ScrewFormulas.breakingTorqueNm(TABLES.thread("M1.6"), TABLES.strengthClass("8.8"));
+                ScrewFormulas.breakingTorqueNm(tables.thread("M1.6"), tables.strengthClass("8.8"));
         TorqueEstimate.Limit torsion =
                 estimate.limits().stream()
                         .filter(l -> l.kind() == Kind.SCREW_TORSION)
@@ -120,9 +120,9 @@ class TorqueAdvisorTest {
         String message =
                 message(
                         () ->
-                                ADVISOR.estimate(
+                                advisor.estimate(
                                         TorqueRequest.builder()
-                                                .thread(TABLES.thread("M2"))
+                                                .thread(tables.thread("M2"))
                                                 .build()));
         for (String part :
                 new String[] {
@@ -145,14 +145,14 @@ class TorqueAdvisorTest {
         String message =
                 message(
                         () ->
-                                ADVISOR.forSeat(
+                                advisor.forSeat(
                                         device, "a", new SeatConditions(Optional.empty(), false)));
         assertTrue(
                 message.startsWith(
                         "No torque is given for a. The torque cannot be estimated. Missing: the friction"),
                 message);
         TorqueAdvice told =
-                ADVISOR.forSeat(device, "a", SeatConditions.of(TABLES.friction("oiled")));
+                advisor.forSeat(device, "a", SeatConditions.of(tables.friction("oiled")));
         assertEquals(1, told.estimate().orElseThrow().assumptions().size());
     }
 
@@ -160,16 +160,16 @@ class TorqueAdvisorTest {
     void saysThatAnInsertIsNotKnownToHold() {
         TorqueRequest.Builder request =
                 TorqueRequest.builder()
-                        .thread(TABLES.thread("M2"))
-                        .strength(TABLES.strengthClass("8.8"))
-                        .friction(TABLES.friction("oiled"))
-                        .material(TABLES.material("brass"))
+                        .thread(tables.thread("M2"))
+                        .strength(tables.strengthClass("8.8"))
+                        .friction(tables.friction("oiled"))
+                        .material(tables.material("brass"))
                         .form(Seat.Form.INSERT)
                         .engagementMm(3)
                         .assumeCautiously();
-        TorqueEstimate without = ADVISOR.estimate(request.build());
+        TorqueEstimate without = advisor.estimate(request.build());
         assertTrue(without.cautions().stream().anyMatch(c -> c.contains("pulls the insert out")));
-        TorqueEstimate with = ADVISOR.estimate(request.pullOutN(200).build());
+        TorqueEstimate with = advisor.estimate(request.pullOutN(200).build());
         assertEquals(Kind.INSERT, with.governing().kind());
         assertTrue(with.valueNm() < without.valueNm());
     }
@@ -192,7 +192,7 @@ class TorqueAdvisorTest {
                 "M2 8.8 set into steel, 2 mm"
             })
     void refusesWordsThatCannotBeWorkedWith(String text) {
-        assertFalse(message(() -> ADVISOR.estimate(ADVISOR.read(text))).isBlank());
+        assertFalse(message(() -> advisor.estimate(advisor.read(text))).isBlank());
     }
 
     @ParameterizedTest
@@ -204,7 +204,7 @@ class TorqueAdvisorTest {
         "'M2 8.8 set into steel, 2 mm', tell its diameter"
     })
     void saysWhy(String text, String why) {
-        String message = message(() -> ADVISOR.estimate(ADVISOR.read(text)));
+        String message = message(() -> advisor.estimate(advisor.read(text)));
         assertTrue(message.contains(why), message);
     }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class TorqueUnitsTest {
 
-    private static final TorqueUnits UNITS = FastenerTables.standard().torqueUnits();
+    private final TorqueUnits units = Bench.tables().torqueUnits();
 
     @ParameterizedTest
     @CsvSource({
@@ -32,7 +32,7 @@ class TorqueUnitsTest {
         "dyn·cm, 1e-7, 1e7"
     })
     void holdsExactFactors(String name, BigDecimal newtonMetres, BigDecimal perNewtonMetre) {
-        TorqueUnit unit = UNITS.unit(name);
+        TorqueUnit unit = units.unit(name);
         assertEquals(
                 0,
                 newtonMetres.compareTo(unit.newtonMetres()),
@@ -49,7 +49,7 @@ class TorqueUnitsTest {
     void agreesWithSevenFiguresOfNist(String name, BigDecimal nist) {
         assertEquals(
                 0,
-                UNITS.unit(name)
+                units.unit(name)
                         .newtonMetres()
                         .round(new MathContext(nist.precision()))
                         .compareTo(nist));
@@ -61,11 +61,11 @@ class TorqueUnitsTest {
         assertEquals(
                 0,
                 lbf.multiply(new BigDecimal("0.0254"))
-                        .compareTo(UNITS.unit("lbf·in").newtonMetres()));
+                        .compareTo(units.unit("lbf·in").newtonMetres()));
         assertEquals(
                 0,
                 lbf.multiply(new BigDecimal("0.3048"))
-                        .compareTo(UNITS.unit("lbf·ft").newtonMetres()));
+                        .compareTo(units.unit("lbf·ft").newtonMetres()));
     }
 
     @ParameterizedTest
@@ -76,7 +76,7 @@ class TorqueUnitsTest {
                 "1 N·m, dyn·cm, 10000000"
     })
     void convertsExactly(String from, String to, BigDecimal expected) {
-        assertEquals(0, expected.compareTo(UNITS.parse(from).in(UNITS.unit(to))));
+        assertEquals(0, expected.compareTo(units.parse(from).in(units.unit(to))));
     }
 
     /** Spot checks of facts 8, to the figures printed there. */
@@ -89,7 +89,7 @@ class TorqueUnitsTest {
         "1 N·m, lbf·ft, 0.737562"
     })
     void passesTheSpotChecks(String from, String to, BigDecimal expected) {
-        BigDecimal got = UNITS.parse(from).in(UNITS.unit(to));
+        BigDecimal got = units.parse(from).in(units.unit(to));
         assertEquals(0, got.round(new MathContext(6)).compareTo(expected), got.toPlainString());
     }
 
@@ -106,7 +106,7 @@ class TorqueUnitsTest {
                 "6e-1 KGF·CM"
             })
     void readsTheSpellingsOfShops(String text) {
-        assertEquals(0, new BigDecimal("0.0588399").compareTo(UNITS.parse(text).newtonMetres()));
+        assertEquals(0, new BigDecimal("0.0588399").compareTo(units.parse(text).newtonMetres()));
     }
 
     @ParameterizedTest
@@ -120,12 +120,12 @@ class TorqueUnitsTest {
         "8 cNm, cN·m"
     })
     void readsTurnedRoundAndShortSpellings(String text, String unit) {
-        assertEquals(unit, UNITS.parse(text).unit().name());
+        assertEquals(unit, units.parse(text).unit().name());
     }
 
     @Test
     void keepsSmallAndLargePrefixesApart() {
-        assertEquals("mN·m", UNITS.parse("5 mN·m").unit().name());
+        assertEquals("mN·m", units.parse("5 mN·m").unit().name());
         assertTrue(message("5 MN·m").contains("no unit of torque"), message("5 MN·m"));
     }
 
@@ -151,11 +151,11 @@ class TorqueUnitsTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "N·m", "abc", "1.2.3 N·m", "1e999 N·m"})
     void refusesWhatIsNoTorque(String text) {
-        assertThrows(FastenerInputException.class, () -> UNITS.parse(text));
+        assertThrows(FastenerInputException.class, () -> units.parse(text));
     }
 
-    private static String message(String text) {
+    private String message(String text) {
         return String.valueOf(
-                assertThrows(FastenerInputException.class, () -> UNITS.parse(text)).getMessage());
+                assertThrows(FastenerInputException.class, () -> units.parse(text)).getMessage());
     }
 }

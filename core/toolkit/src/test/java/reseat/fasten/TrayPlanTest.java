@@ -9,7 +9,7 @@ import reseat.model.Device;
 
 class TrayPlanTest {
 
-    private static final FastenerTables TABLES = FastenerTables.standard();
+    private final FastenerTables tables = Bench.tables();
 
     /**
      * Three lengths a hair apart over a cell, one screw of another drive, one of another finish.
@@ -32,7 +32,7 @@ class TrayPlanTest {
 
     @Test
     void weighsLookAlikesByWhatASwapDoes() {
-        LookAlikes alike = LookAlikes.of(TABLES, device());
+        LookAlikes alike = LookAlikes.of(tables, device());
         LookAlikes.Pair pair = alike.pair("m2x4.8", "m2x4").orElseThrow();
         assertEquals(6, pair.weight());
         assertTrue(pair.dangerous());
@@ -43,7 +43,7 @@ class TrayPlanTest {
 
     @Test
     void leavesOutWhatAPersonSees() {
-        LookAlikes alike = LookAlikes.of(TABLES, device());
+        LookAlikes alike = LookAlikes.of(tables, device());
         assertTrue(alike.pair("m2x4", "m2x5.5").isEmpty(), "1.5 mm of length");
         assertTrue(alike.pair("m2x4", "m2x4-ph").isEmpty(), "another bit");
         assertTrue(alike.pair("m2x4", "m2x4-silver").isEmpty(), "another finish");
@@ -53,7 +53,7 @@ class TrayPlanTest {
     @Test
     void looksOnlyAtTheScrewsOfAPlan() {
         LookAlikes alike =
-                LookAlikes.of(TABLES, device(), List.of("a", "c", "d"), LookAlikes.Eye.of(TABLES));
+                LookAlikes.of(tables, device(), List.of("a", "c", "d"), LookAlikes.Eye.of(tables));
         assertEquals(List.of("m2x4", "m2x5.5", "m2x4-ph"), alike.types());
         assertTrue(alike.pairs().isEmpty());
     }
@@ -64,7 +64,7 @@ class TrayPlanTest {
                 TrayPlan.of(
                         device(),
                         List.of("b", "a", "c", "d", "e", "a2"),
-                        LookAlikes.of(TABLES, device()));
+                        LookAlikes.of(tables, device()));
         assertEquals(2, plan.compartments().size());
         assertTrue(plan.proved());
         assertEquals("m2x4.8", plan.compartments().get(0).content().get(0).screw());
@@ -81,12 +81,12 @@ class TrayPlanTest {
 
     @Test
     void needsOneCompartmentWhereNothingIsDangerous() {
-        TrayPlan plan = TrayPlan.of(device(), List.of("d", "e"), LookAlikes.of(TABLES, device()));
+        TrayPlan plan = TrayPlan.of(device(), List.of("d", "e"), LookAlikes.of(tables, device()));
         assertEquals(1, plan.compartments().size());
         assertEquals("No two of these screws are dangerous to confuse.", plan.proof());
         assertEquals(
                 0,
-                TrayPlan.of(device(), List.of(), LookAlikes.of(TABLES, device()))
+                TrayPlan.of(device(), List.of(), LookAlikes.of(tables, device()))
                         .compartments()
                         .size());
     }

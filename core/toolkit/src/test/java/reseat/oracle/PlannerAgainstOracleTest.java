@@ -39,7 +39,9 @@ class PlannerAgainstOracleTest {
         long begun = System.nanoTime();
         Map<Long, AssertionError> failures = new TreeMap<>();
         for (long seed = Seeds.first();
-                survey.looked() < Seeds.devices(Integer.MAX_VALUE) && survey.solvable() < SOLVABLE;
+                survey.looked() < Seeds.devices(Integer.MAX_VALUE)
+                        && survey.solvable() < SOLVABLE
+                        && !Seeds.enough(failures);
                 seed++) {
             long each = seed;
             Seeds.check(getClass(), seed, this::compare).ifPresent(e -> failures.put(each, e));

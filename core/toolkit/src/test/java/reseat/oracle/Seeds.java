@@ -39,6 +39,11 @@ final class Seeds {
         }
     }
 
+    /** Tells whether as many failed as {@code -Dreseat.failures} wants to see; all by default. */
+    static boolean enough(Map<Long, AssertionError> failures) {
+        return failures.size() >= Integer.getInteger("reseat.failures", Integer.MAX_VALUE);
+    }
+
     /** "expected: 1 but was: 2" stands at the end of the first line or two. */
     private static String lastWords(AssertionError e) {
         String text = String.valueOf(e.getMessage()).split("\n\nRepeat", 2)[0];

@@ -27,7 +27,9 @@ class SimulatorAgainstOracleTest {
     void agreesOnWhatIsAllowedWhatItCostsAndWhereItEnds() {
         Map<Long, AssertionError> failures = new TreeMap<>();
         long first = Seeds.first();
-        for (long seed = first; seed < first + Seeds.devices(1_500); seed++) {
+        for (long seed = first;
+                seed < first + Seeds.devices(1_500) && !Seeds.enough(failures);
+                seed++) {
             long each = seed;
             Seeds.check(getClass(), seed, this::randomActs).ifPresent(e -> failures.put(each, e));
         }
@@ -44,7 +46,9 @@ class SimulatorAgainstOracleTest {
     void acceptsEveryPlanOfTheOracleAtItsCost() {
         Map<Long, AssertionError> failures = new TreeMap<>();
         long first = Seeds.first();
-        for (long seed = first; seed < first + Seeds.devices(500); seed++) {
+        for (long seed = first;
+                seed < first + Seeds.devices(500) && !Seeds.enough(failures);
+                seed++) {
             long each = seed;
             Seeds.check(getClass(), seed, this::oraclePlan).ifPresent(e -> failures.put(each, e));
         }

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import reseat.device.DeviceFiles;
 import reseat.device.Reading;
+import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;
 import reseat.model.State;
+import reseat.simulate.Simulator;
+import reseat.simulate.Verdict;
 
 /** Devices and plans that the tests of the rebuild start from. */
 final class Given {
@@ -16,9 +19,18 @@ final class Given {
     private Given() {}
 
     static Device bonded() {
+        return read("bonded");
+    }
+
+    /** A notebook that is turned over while parts hang and lie loose. */
+    static Device turned() {
+        return read("turned");
+    }
+
+    private static Device read(String name) {
         Reading reading =
                 DeviceFiles.read(
-                        Path.of("src/test/resources/reseat/plan/bonded.yaml"),
+                        Path.of("src/test/resources/reseat/plan/" + name + ".yaml"),
                         Optional.empty(),
                         List.of());
         return reading.device()
@@ -46,5 +58,24 @@ final class Given {
     /** The plan that takes the board of the bonded slate out: everything comes off. */
     static Plan boardOut() {
         return plan(bonded(), new Goal.Free(List.of("board")));
+    }
+
+    /** These acts, in this order, as a plan; the simulator says what they cost. */
+    static Plan acts(Device device, Act... acts) {
+        Verdict verdict = Simulator.simulate(device, State.closed(), List.of(acts));
+        if (!verdict.allowed()) {
+            throw new AssertionError(verdict.sentences().toString());
+        }
+        long ms = verdict.totalMs();
+        PlanRequest request = PlanRequest.of(device, new Goal.Teardown());
+        return new Plan(request, verdict.acts(), ms, ms, Plan.Ended.PROVED, 0);
+    }
+
+    static Act release(String joint) {
+        return new Act.Release(joint, "usual");
+    }
+
+    static Act move(String... parts) {
+        return new Act.MoveParts(List.of(parts));
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import reseat.model.Act;
@@ -83,6 +84,41 @@ class PlanNotesTest {
                     rebuild.acts().get(at).irreversible(),
                     has(notes.rebuild().get(at), Advice.Kind.NO_WAY_BACK));
         }
+    }
+
+    /** Screw a is out before the speaker leaves, screw b after; back it is the other way round. */
+    @Test
+    void aMagnetThatIsOutDrawsNoScrew() {
+        Plan speaker =
+                Given.acts(
+                        Given.bonded(),
+                        new Act.Prepared("shut-down"),
+                        Given.release("display-bond"),
+                        Given.move("display"),
+                        Given.release("cell-plug"),
+                        Given.release("board-screw.a"),
+                        Given.release("speaker-plug"),
+                        Given.release("speaker-pad"),
+                        Given.move("speaker"),
+                        Given.release("board-screw.b"));
+        PlanNotes both = PlanNotes.of(speaker, Rebuild.of(speaker));
+        assertEquals(List.of(4), magnets(both.teardown()));
+        assertEquals(List.of(4), magnets(both.rebuild()), "the speaker is back by then");
+        assertEquals(
+                "Magnet in place (Speaker): guide each screw with the fingers until it is in its tray"
+                        + " or thread",
+                both.teardown().get(4).stream()
+                        .filter(advice -> advice.kind() == Advice.Kind.MAGNET)
+                        .findFirst()
+                        .orElseThrow()
+                        .text());
+    }
+
+    private static List<Integer> magnets(List<List<Advice>> advice) {
+        return IntStream.range(0, advice.size())
+                .filter(at -> has(advice.get(at), Advice.Kind.MAGNET))
+                .boxed()
+                .toList();
     }
 
     private List<List<Advice>> both() {

@@ -215,4 +215,106 @@ class RebuildTest {
         assertTrue(half.acts().stream().noneMatch(RebuildAct::irreversible));
         makesAllJointsDead(device, start, half);
     }
+
+    private static RebuildAct making(Rebuild rebuild, String joint) {
+        return rebuild.acts().stream()
+                .filter(act -> act.act().id().startsWith("release:" + joint + "/"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void pressesAdhesiveOnByHandAndDrivesScrewsWithTheirBit() {
+        assertEquals("pick", toolOf("release:display-bond/usual"), "to cut it");
+        assertEquals("hand", making(rebuild, "display-bond").tool());
+        assertEquals("hand", making(rebuild, "label-glue").tool());
+        assertEquals("ph0", making(rebuild, "board-bolt").tool());
+        assertEquals("tweezers", making(rebuild, "cell-plug").tool());
+    }
+
+    private String toolOf(String act) {
+        return plan.acts().stream()
+                .filter(each -> each.act().id().equals(act))
+                .findFirst()
+                .orElseThrow()
+                .tool();
+    }
+
+    /** Only the display lies loose on the bench when its flex is made; all else is in place. */
+    @Test
+    void bringsOnlyWhatHangsByNothing() {
+        assertEquals(
+                List.of("release:display-flex/usual [display]"),
+                rebuild.acts().stream()
+                        .filter(act -> !act.brings().isEmpty())
+                        .map(act -> act.act().id() + " " + act.brings())
+                        .toList());
+        Rebuild flexes =
+                Rebuild.of(
+                        Given.acts(
+                                Given.turned(),
+                                Given.move("deck", "flap"),
+                                Given.release("deck-flex")));
+        assertEquals(
+                List.of(),
+                making(flexes, "deck-flex").brings(),
+                "the deck still hangs by the flex of the flap taped to it");
+    }
+
+    @Test
+    void waitsForWhatCuresAfterTheActAlone() {
+        assertEquals(86_400_000, making(rebuild, "display-bond").dwellMs());
+        assertEquals(86_400_000, rebuild.dwellMs());
+    }
+
+    @Test
+    void aWayMayCureAndCloseForGoodLikeAKindOfJoint() {
+        Rebuild lid = Rebuild.of(Given.acts(Given.turned(), Given.release("lid-clip")));
+        assertEquals(60_000, making(lid, "lid-clip").dwellMs());
+        assertTrue(making(lid, "lid-clip").irreversible());
+    }
+
+    @Test
+    void putsBackWhatIsOffWhileAnotherPartHangs() {
+        Rebuild two =
+                Rebuild.of(
+                        Given.acts(
+                                Given.turned(),
+                                Given.move("deck", "flap"),
+                                Given.release("lid-clip"),
+                                Given.move("lid")));
+        assertEquals(
+                List.of(RebuildAct.Kind.PUT_BACK, RebuildAct.Kind.MAKE, RebuildAct.Kind.FOLD_BACK),
+                two.acts().stream().map(RebuildAct::kind).toList());
+    }
+
+    /** The device still lies face down: only the bit is fetched, from the hand. */
+    @Test
+    void beginsInThePostureInWhichTheTeardownEnded() {
+        Device turned = Given.turned();
+        RebuildAct first =
+                Rebuild.of(Given.acts(turned, Given.release("bottom-screw.a"))).acts().get(0);
+        assertEquals(turned.setup().toolChangeMs("hand", "ph0"), first.setupMs());
+    }
+
+    @Test
+    void leavesApartWhatLayApartAtTheStart() {
+        State start = new State(Set.of("display-bond", "display-flex"), List.of(Set.of("display")));
+        Rebuild half = Rebuild.of(Given.plan(plan.request().from(start)));
+        assertEquals(List.of("display"), half.leftApart());
+        assertEquals(Set.of("display-bond", "display-flex"), Set.copyOf(half.leftOpen()));
+        assertTrue(
+                half.acts().stream().noneMatch(act -> act.act().id().contains("display")),
+                half.acts()::toString);
+    }
+
+    @Test
+    void aFasteningSpansItsActs() {
+        Fastening fastening = rebuild.fastenings().get(0);
+        assertEquals(
+                fastening.joints(),
+                rebuild.acts().subList(fastening.first(), fastening.last() + 1).stream()
+                        .map(act -> ((Act.Release) act.act()).joint())
+                        .toList());
+    }
 }

@@ -29,6 +29,14 @@ class TallyTest {
         assertEquals(List.of(1, 2, 3, 4, 5, 4, 3, 2, 1, 0), running);
     }
 
+    /** Four of m2x4 and the bolt, m2x6, which comes out last and goes in first. */
+    @Test
+    void countsEachTypeByItself() {
+        assertEquals(
+                List.of(1, 2, 3, 4, 1, 0, 3, 2, 1, 0),
+                tally.entries().stream().map(Tally.Entry::outOfType).toList());
+    }
+
     @Test
     void showsAScrewThatIsLeftOver() {
         List<RebuildAct> short1 = new ArrayList<>(rebuild.acts());

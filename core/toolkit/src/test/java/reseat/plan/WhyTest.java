@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import reseat.graph.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;
+import reseat.model.State;
 
 /** Why something must come off. */
 class WhyTest {
@@ -114,5 +116,200 @@ class WhyTest {
         assertEquals(
                 List.of("link holds door to frame and must be released for a full teardown"),
                 why.explain("link").links());
+    }
+
+    @Test
+    void aFullTeardownNeedsEachPartAlone() {
+        Why why = why(Toy.of("part lid", "part tape"), new Goal.Teardown(), Rules.none());
+        assertEquals(
+                List.of("a full teardown leaves lid alone: lid must be moved for it"),
+                why.explain("lid").links());
+    }
+
+    @Test
+    void aTargetHasToLeaveTheDevice() {
+        Device one = Toy.of("part lid", "joint lid-clip holds lid frame");
+        assertEquals(
+                List.of("lid lies in the device: lid must be moved to free lid"),
+                why(one, new Goal.Free(List.of("lid")), Rules.none()).explain("lid").links());
+    }
+
+    /** The board may come out on its tray, but then one of them has to leave the other. */
+    @Test
+    void aTargetHasToLieAlone() {
+        Device tray =
+                Toy.of(
+                        "part tray",
+                        "part board",
+                        "joint tray-screw holds tray frame tool t5",
+                        "joint board-clip holds board tray under frame");
+        Plan plan = Given.plan(PlanRequest.of(tray, new Goal.Free(List.of("board"))));
+        assertEquals(
+                List.of(
+                        "release:tray-screw/t5",
+                        "move:tray+board",
+                        "release:board-clip/hand",
+                        "move:tray"),
+                plan.acts().stream().map(act -> act.act().id()).toList());
+        assertEquals(
+                List.of("board lies with tray: tray must be moved to free board"),
+                Why.of(plan).explain("move:tray").links());
+    }
+
+    @Test
+    void whatTheSpareUnitBringsMayStayOnTheTarget() {
+        Device unit =
+                Toy.of(
+                        "part board spare shield",
+                        "part shield",
+                        "joint board-clip holds board frame",
+                        "joint shield-tape holds shield board");
+        Why why = why(unit, new Goal.Free(List.of("board")), Rules.none());
+        assertEquals(
+                List.of("shield-tape stays connected in this plan"),
+                why.explain("shield-tape").links());
+        assertEquals(
+                List.of("board lies in the device: board must be moved to free board"),
+                why.explain("board").links());
+    }
+
+    @Test
+    void aJointOfThreePartsHoldsThemTogether() {
+        Device stack =
+                Toy.of(
+                        "part lid",
+                        "part pad",
+                        "joint through holds lid pad frame tool t5",
+                        "joint lid-tape holds lid pad");
+        assertEquals(
+                List.of("through holds lid, pad, frame together and must be released to free lid"),
+                why(stack, new Goal.Free(List.of("lid")), Rules.none()).explain("through").links());
+    }
+
+    @Test
+    void aMoveIsNamedByItsFirstPartAndHowManyGoAlong() {
+        Device stack =
+                Toy.of(
+                        "part deck",
+                        "part pad",
+                        "part foil",
+                        "part fan",
+                        "joint deck-screw holds deck frame tool t5",
+                        "joint pad-glue holds pad deck",
+                        "joint foil-glue holds foil deck",
+                        "joint fan-clip holds fan frame under deck");
+        Explanation screw =
+                why(stack, new Goal.Free(List.of("fan")), Rules.none()).explain("deck-screw");
+        assertEquals(
+                "deck-screw holds deck to frame and must be released before deck with 2 others can"
+                        + " be moved",
+                screw.links().get(0));
+    }
+
+    @Test
+    void aCoverMayGoAlongWithWhatItLiesOver() {
+        Device covered =
+                Toy.of(
+                        "part top",
+                        "part fan under badge",
+                        "part badge",
+                        "joint badge-tape holds badge fan",
+                        "joint fan-clip holds fan frame",
+                        "joint link holds top frame under fan");
+        assertEquals(
+                "badge lies over fan and goes along with it",
+                why(covered, new Goal.Reach("link"), Rules.none()).explain("badge").links().get(0));
+    }
+
+    @Test
+    void whatIsOpenFromTheStartNeedsNoReason() {
+        State start = new State(Set.of("top-screw"), List.of());
+        PlanRequest request = PlanRequest.of(HANDHELD, new Goal.Free(List.of("fan"))).from(start);
+        Why why = Why.of(Given.plan(request));
+        assertEquals(
+                List.of("top-screw is released from the start"), why.explain("top-screw").links());
+        assertEquals(
+                List.of("door-clip stays connected in this plan"),
+                why.explain("door-clip").links());
+    }
+
+    @Test
+    void actsAndJointsMayBeRequiredToo() {
+        Why why =
+                why(
+                        HANDHELD,
+                        new Goal.Reach("top-screw"),
+                        Rules.none()
+                                .requireJoints(List.of("door-clip"))
+                                .requireActs(List.of("release:badge-tape/hand")));
+        assertEquals(
+                List.of("door-clip is required by the request to be released"),
+                why.explain("door-clip").links());
+        assertEquals(
+                List.of("release:badge-tape/hand is required by the request"),
+                why.explain("badge-tape").links());
+    }
+
+    @Test
+    void aPrepareActIsThereForSafety() {
+        Explanation prepare = Why.of(Given.boardOut()).explain("prepare:shut-down");
+        assertEquals(
+                List.of("prepare:shut-down comes before any work: it is there for safety"),
+                prepare.links());
+        assertEquals(new Necessity.EveryWay(), prepare.necessity());
+    }
+
+    /** A release by one way may be avoided by another way of the same joint. */
+    @Test
+    void theNecessityOfAReleaseIsThatOfItsWay() {
+        Device two = Toy.of("part lid", "joint lid-screw holds lid frame tool t5 or spudger");
+        Why why = why(two, new Goal.Free(List.of("lid")), Rules.none());
+        assertInstanceOf(Necessity.Avoidable.class, why.explain(usedWay(two)).necessity());
+        assertEquals(new Necessity.EveryWay(), why.explain("lid-screw").necessity());
+    }
+
+    private static String usedWay(Device device) {
+        return Given.plan(PlanRequest.of(device, new Goal.Free(List.of("lid"))))
+                .acts()
+                .get(0)
+                .act()
+                .id();
+    }
+
+    @Test
+    void aSearchThatIsCutShortDoesNotKnow() {
+        Plan plan = Given.plan(PlanRequest.of(HANDHELD, new Goal.Free(List.of("fan"))));
+        Plan hasty =
+                new Plan(
+                        plan.request().with(Effort.ofExpansions(0)),
+                        plan.acts(),
+                        plan.totalMs(),
+                        plan.lowerBoundMs(),
+                        plan.ended(),
+                        plan.expansions());
+        Watch cancelled =
+                new Watch() {
+                    @Override
+                    public boolean cancelled() {
+                        return true;
+                    }
+                };
+        Necessity badge = Why.of(hasty).explain("badge", cancelled).necessity();
+        assertEquals(new Necessity.Unknown(), badge);
+        assertEquals(
+                "Whether there is a way without it was not found out in time.", badge.sentence());
+    }
+
+    @Test
+    void necessityIsToldInASentence() {
+        Plan plan = Given.plan(PlanRequest.of(HANDHELD, new Goal.Free(List.of("fan"))));
+        assertEquals(
+                "There is a way without it, which takes 7 ms less; neither more nor less is proved.",
+                new Necessity.Avoidable(-7, false, plan).sentence());
+        assertEquals(
+                "There is a way without it, which takes 0 ms more.",
+                new Necessity.Avoidable(0, true, plan).sentence());
+        assertEquals("Every way to the goal needs it.", new Necessity.EveryWay().sentence());
+        assertEquals("The plan does without it.", new Necessity.Absent().sentence());
     }
 }

@@ -64,4 +64,12 @@ class NotesTest {
         Verdict verdict = run(sketch, release("fan-screw"), move("fan"), move("top-case"));
         assertEquals(List.of(), verdict.steps().get(2).notes());
     }
+
+    @Test
+    void onlyScrewsComeLoose() {
+        sketch.joint("fan-clip", "fan", "frame")
+                .ways("fan-clip", way("usual", "hand", "face-down", 1, 1));
+        Verdict verdict = run(sketch, release("fan-clip"), move("top-case"));
+        assertEquals(List.of(), verdict.steps().get(1).notes());
+    }
 }

@@ -94,6 +94,54 @@ class UserRulesTest {
     }
 
     @Test
+    void aRequiredJointThatIsStillMadeIsNamed() {
+        sketch.joint("lid-clip", "lid", "frame");
+        assertEquals(
+                List.of(
+                        new Breach(
+                                Kind.REQUIRED_JOINT,
+                                "lid-clip",
+                                OptionalInt.empty(),
+                                "The lid clip has to be released and is not.")),
+                judge(Rules.none().requireJoints(List.of("lid-clip")), usual[0]).breaches());
+    }
+
+    /** The act is the subject of the sentence, in the words of the device. */
+    @Test
+    void forbiddenActsOfAllKindsAreCalledByTheirNames() {
+        sketch.prepare("shut-down", "Shut it down.", 1, 1).joint("display-clip", "display", "lid");
+        Rules rules =
+                Rules.none()
+                        .forbidActs(
+                                List.of(
+                                        "prepare:shut-down",
+                                        "release:display-clip/usual",
+                                        "move:lid"));
+        assertBroken(
+                rules,
+                List.of(
+                        "\"Shut it down\" is forbidden.",
+                        "Releasing the display clip is forbidden.",
+                        "Moving the lid is forbidden."),
+                prepared("shut-down"),
+                usual[0],
+                release("display-clip"),
+                usual[1]);
+    }
+
+    @Test
+    void whatIsWrongIsToldInTheOrderOfActsThenRulesThenGoal() {
+        Rules rules = Rules.none().requireTools(List.of("tweezers"));
+        Verdict verdict = judge(rules, usual[0], usual[0]);
+        assertEquals(
+                List.of(
+                        "The lid screw is already released.",
+                        "The tweezers has to be used and is not."),
+                verdict.sentences().subList(0, 2));
+        assertEquals(verdict.goalMissing().orElseThrow(), verdict.sentences().get(2));
+    }
+
+    @Test
     void requiredJointsAndPartsMayHaveBeenDealtWithBeforeTheStart() {
         State start = new State(Set.of("lid-screw"), List.of(Set.of("lid")));
         Rules rules = Rules.none().requireJoints(List.of("lid-screw")).requireParts(List.of("lid"));

@@ -16,10 +16,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import reseat.model.BadInputException;
 import reseat.model.Device;
-import reseat.model.Rules;
+import reseat.model.Problem;
 import reseat.model.State;
 import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Planner;
 import reseat.stock.CanDo;
 import reseat.stock.Reservation;
 import reseat.stock.Stock;
@@ -163,8 +165,14 @@ final class TodayCommand implements Callable<Integer> {
     }
 
     private PlanRequest repair(Device device) {
-        Rules given = rules.rules();
-        return new PlanRequest(device, goal.goal(), State.closed(), given, effort.effort());
+        PlanRequest repair =
+                new PlanRequest(
+                        device, goal.goal(), State.closed(), rules.rules(), effort.effort());
+        List<Problem> wrong = Planner.check(repair);
+        if (!wrong.isEmpty()) {
+            throw new BadInput(Planned.failure(repair, new PlanResult.Refused(wrong)));
+        }
+        return repair;
     }
 
     private Reservation.Request request(CanDo answer) {

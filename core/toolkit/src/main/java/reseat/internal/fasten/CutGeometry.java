@@ -243,9 +243,9 @@ public final class CutGeometry {
         return distance > 0 && PointLocation.isInRing(begin, ring) ? 0 : distance;
     }
 
-    /** Rounds off what floating point leaves, a nanometre, upwards. */
+    /** Rounds off what floating point leaves, a nanometre, upwards; nothing stays 0, not -0. */
     private static double rounded(double mm) {
-        return Math.ceil(mm * 1e6 - 1e-3) / 1e6;
+        return Math.max(0, Math.ceil(mm * 1e6 - 1e-3) / 1e6);
     }
 
     private static Polygon polygon(String what, List<Point> corners) {
