@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Map;
@@ -37,7 +39,8 @@ final class Failures {
                     Long.class, "a whole number",
                     double.class, "a number",
                     Double.class, "a number",
-                    LocalDate.class, "a date such as 2026-03-02");
+                    LocalDate.class, "a date such as 2026-03-02",
+                    Path.class, "a path that this machine can write");
 
     private final boolean trace;
 
@@ -100,6 +103,9 @@ final class Failures {
         } else if (cause instanceof PluginFailed pluginFailed) {
             err.println(pluginFailed.getMessage());
             code = FAILED_INSIDE;
+        } else if (cause instanceof InvalidPathException path) {
+            err.println("reseat: this is no path of a file here: " + path.getInput());
+            code = BAD_INPUT;
         } else if (cause instanceof FileSystemException fileTrouble) {
             err.println("reseat: " + describe(fileTrouble));
             code = BAD_INPUT;

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import org.junit.jupiter.api.Test;
 import reseat.console.command.BadInput;
@@ -14,6 +15,23 @@ import reseat.console.command.BadInput;
 class FailuresTest {
 
     private final StringWriter err = new StringWriter();
+
+    @Test
+    void aTextThatIsNoPathIsTold() {
+        StringWriter err = new StringWriter();
+        int code =
+                new Failures(false)
+                        .report(new InvalidPathException("a\0b", "no"), new PrintWriter(err, true));
+
+        assertEquals(2, code);
+        assertTrue(
+                err.toString().startsWith("reseat: this is no path of a file here: a"),
+                err.toString());
+        assertTrue(
+                Ran.reseat("facts", "a\0b")
+                        .err()
+                        .contains(", expected a path that this machine can write"));
+    }
 
     @Test
     void badInputIsPrintedAsItIs() {

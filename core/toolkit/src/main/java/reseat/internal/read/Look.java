@@ -90,8 +90,13 @@ final class Look {
     private OptionalDouble real(String key, ScalarType type, String bareKey, ScalarType bareType) {
         return scalar(key, s -> Scalars.number(type, s))
                 .or(() -> scalar(bareKey, s -> Scalars.number(bareType, s)))
-                .map(value -> OptionalDouble.of(value.doubleValue()))
+                .map(value -> OptionalDouble.of(real(value)))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** Without the sign of what is too small to be anything but zero. */
+    static double real(BigDecimal value) {
+        return value.doubleValue() + 0.0;
     }
 
     Optional<BigDecimal> number(String key, ScalarType type) {
@@ -160,7 +165,7 @@ final class Look {
                 Optional<BigDecimal> y =
                         of(point.items().get(1), s -> Scalars.number(ScalarType.COORDINATE, s));
                 if (x.isPresent() && y.isPresent()) {
-                    all.add(new Point(x.get().doubleValue(), y.get().doubleValue()));
+                    all.add(new Point(real(x.get()), real(y.get())));
                 }
             }
         }

@@ -20,9 +20,9 @@ final class SeatAssembly {
      */
     static Seat seat(String screw, Look look) {
         Optional<Double> x =
-                look.number("x", Scalars.ScalarType.COORDINATE).map(Number::doubleValue);
+                look.number("x", Scalars.ScalarType.COORDINATE).map(Look::real);
         Optional<Double> y =
-                look.number("y", Scalars.ScalarType.COORDINATE).map(Number::doubleValue);
+                look.number("y", Scalars.ScalarType.COORDINATE).map(Look::real);
         List<Seat.Behind> behind =
                 look.looks("behind").stream()
                         .filter(each -> each.has("part"))
