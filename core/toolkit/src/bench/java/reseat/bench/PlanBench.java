@@ -175,11 +175,12 @@ public final class PlanBench {
                 .toList();
     }
 
-    private static double readingMs(Unit unit) {
+    private static double readingMs(Unit unit) throws IOException {
+        List<DeviceFamily> families = families(unit.file());
         double[] all = new double[READINGS];
         for (int k = 0; k < READINGS; k++) {
             long begun = System.nanoTime();
-            DeviceFiles.read(unit.file(), unit.variant(), families(unit.file()));
+            DeviceFiles.read(unit.file(), unit.variant(), families);
             all[k] = (System.nanoTime() - begun) / 1e6;
         }
         java.util.Arrays.sort(all);

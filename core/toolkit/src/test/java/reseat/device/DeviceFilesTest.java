@@ -332,4 +332,16 @@ class DeviceFilesTest {
                 folder.resolve("seats.csv") + ":3:19",
                 tin.origin("/joints/lid-screw.d/seat/clamped").toString());
     }
+
+    /** Found by changed inputs: it was written as -0.0 and came back as 0.0. */
+    @Test
+    void whatIsTooSmallToBeAnythingIsZeroWithoutASign() {
+        Bench.file(
+                folder, "seats.csv", "joint,seat,x,y\nlid-screw,c,-1e-400,35\nlid-screw,d,55,35\n");
+        Device tin = tin("id: tin", "id: tin\nseatTable: seats.csv");
+
+        assertEquals(
+                Optional.of(new Point(0.0, 35)),
+                tin.joint("lid-screw.c").seat().orElseThrow().at());
+    }
 }

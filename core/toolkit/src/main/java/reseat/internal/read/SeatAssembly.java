@@ -19,10 +19,8 @@ final class SeatAssembly {
      * @param look the facts of the seat
      */
     static Seat seat(String screw, Look look) {
-        Optional<Double> x =
-                look.number("x", Scalars.ScalarType.COORDINATE).map(Look::real);
-        Optional<Double> y =
-                look.number("y", Scalars.ScalarType.COORDINATE).map(Look::real);
+        Optional<Double> x = look.number("x", Scalars.ScalarType.COORDINATE).map(Look::real);
+        Optional<Double> y = look.number("y", Scalars.ScalarType.COORDINATE).map(Look::real);
         List<Seat.Behind> behind =
                 look.looks("behind").stream()
                         .filter(each -> each.has("part"))
