@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
@@ -288,6 +289,27 @@ final class Masks {
             }
         }
         return true;
+    }
+
+    /**
+     * Returns the states after each act that may be done, releases in their first way.
+     *
+     * @param movable hears of each set of parts that may move
+     */
+    List<Long> next(long state, IntConsumer movable) {
+        List<Long> next = new ArrayList<>();
+        for (int j = 0; j < joints; j++) {
+            if (mayRelease(state, j)) {
+                next.add(afterRelease(state, j, ways.get(j).get(0)));
+            }
+        }
+        for (int set = 1; set < 1 << parts; set++) {
+            if (mayMove(state, set)) {
+                next.add(afterMove(state, set));
+                movable.accept(set);
+            }
+        }
+        return next;
     }
 
     boolean mayMove(long state, int set) {

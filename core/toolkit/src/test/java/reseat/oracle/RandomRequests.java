@@ -1,6 +1,5 @@
 package reseat.oracle;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
@@ -80,17 +79,7 @@ final class RandomRequests {
         Masks masks = new Masks(device);
         long state = masks.encode(State.closed());
         for (int i = 0; i < acts; i++) {
-            List<Long> next = new ArrayList<>();
-            for (int j = 0; j < masks.joints; j++) {
-                if (masks.mayRelease(state, j)) {
-                    next.add(masks.afterRelease(state, j, masks.ways.get(j).get(0)));
-                }
-            }
-            for (int set = 1; set < 1 << masks.parts; set++) {
-                if (masks.mayMove(state, set)) {
-                    next.add(masks.afterMove(state, set));
-                }
-            }
+            List<Long> next = masks.next(state, set -> {});
             if (next.isEmpty()) {
                 break;
             }

@@ -76,20 +76,14 @@ class RequiredMovesAgainstOracleTest {
         long state = masks.encode(of.start().released().isEmpty() ? State.closed() : of.start());
         List<String> moves = new ArrayList<>();
         for (int step = 0; step < STEPS; step++) {
-            List<Long> next = new ArrayList<>();
-            for (int j = 0; j < masks.joints; j++) {
-                if (masks.mayRelease(state, j)) {
-                    next.add(masks.afterRelease(state, j, masks.ways.get(j).get(0)));
-                }
-            }
-            for (int set = 1; set < 1 << masks.parts; set++) {
-                if (masks.mayMove(state, set)) {
-                    next.add(masks.afterMove(state, set));
-                    if (Integer.bitCount(set) > 1) {
-                        moves.add(id(masks, set));
-                    }
-                }
-            }
+            List<Long> next =
+                    masks.next(
+                            state,
+                            set -> {
+                                if (Integer.bitCount(set) > 1) {
+                                    moves.add(id(masks, set));
+                                }
+                            });
             if (next.isEmpty()) {
                 break;
             }

@@ -210,6 +210,17 @@ public final class Compiled {
         return partMs[part] + partRestoreMs[part];
     }
 
+    /** Returns time and restore time of moving parts together, in milliseconds. */
+    public long moveCost(int[] together) {
+        long ms = 0;
+        long restoreMs = 0;
+        for (int part : together) {
+            ms = Math.max(ms, partMs[part]);
+            restoreMs = Math.max(restoreMs, partRestoreMs[part]);
+        }
+        return ms + restoreMs;
+    }
+
     private static int clazz(
             String tool,
             String posture,

@@ -83,8 +83,7 @@ final class Expander {
                 if (options[o].clazz() == at.clazz
                         && options[o].costMs() == c.minCost[j]
                         && task.available(at, j)
-                        && (eager || harmless(j))
-                        && !task.breaks(at, j)) {
+                        && (eager || harmless(j))) {
                     return release(node, j, o);
                 }
             }
@@ -105,10 +104,7 @@ final class Expander {
         Position at = node.at;
         List<Node> next = new ArrayList<>();
         for (int j = 0; j < c.nodes; j++) {
-            if (!Bits.get(at.released, j)
-                    && !landmarks.isExcluded(j)
-                    && task.available(at, j)
-                    && !task.breaks(at, j)) {
+            if (!Bits.get(at.released, j) && !landmarks.isExcluded(j) && task.available(at, j)) {
                 for (int o = 0; o < c.options[j].length; o++) {
                     next.add(release(node, j, o));
                 }
@@ -200,17 +196,13 @@ final class Expander {
         Position at = node.at;
         int clazz = c.partClass[parts[0]];
         char[] place = at.place.clone();
-        long ms = 0;
-        long restoreMs = 0;
         char fresh = (char) c.parts;
         for (int p : parts) {
             place[p] = fresh;
-            ms = Math.max(ms, c.partMs[p]);
-            restoreMs = Math.max(restoreMs, c.partRestoreMs[p]);
         }
         Compiled.canonical(place);
         Position next = new Position(at.released, place, clazz, task.met(at.met, clazz, parts));
-        return after(node, next, new Node.Step.Move(parts), ms + restoreMs);
+        return after(node, next, new Node.Step.Move(parts), c.moveCost(parts));
     }
 
     private Node after(Node node, Position next, Node.Step step, long costMs) {

@@ -102,8 +102,7 @@ final class Following {
                 int option = option(node.at.clazz, work);
                 if (option >= 0
                         && (clazz == ANY || isFree(work, option, clazz))
-                        && task.available(node.at, work)
-                        && !task.breaks(node.at, work)) {
+                        && task.available(node.at, work)) {
                     works.remove();
                     return expander.release(node, work, option);
                 }

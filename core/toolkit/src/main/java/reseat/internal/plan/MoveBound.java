@@ -113,14 +113,10 @@ final class MoveBound {
 
     private Debt exactly(int[] move) {
         boolean[] company = new boolean[c.parts];
-        long ms = 0;
-        long restoreMs = 0;
         for (int p : move) {
             company[p] = true;
-            ms = Math.max(ms, c.partMs[p]);
-            restoreMs = Math.max(restoreMs, c.partRestoreMs[p]);
         }
-        return new Debt(move[0], NONE, company, true, ms + restoreMs);
+        return new Debt(move[0], NONE, company, true, c.moveCost(move));
     }
 
     /** Tells whether no move pays a debt and one of some others. */

@@ -111,7 +111,10 @@ final class Task {
         return true;
     }
 
-    /** Tells whether a node could be released: its covers are away and its supplies cut. */
+    /**
+     * Tells whether a node may be released: its covers are away, its supplies cut, and no required
+     * move becomes impossible.
+     */
     boolean available(Position at, int node) {
         char site = at.place[c.site[node]];
         for (int u : c.under[node]) {
@@ -119,7 +122,7 @@ final class Task {
                 return false;
             }
         }
-        return c.needs[node] == 0 || (c.needs[node] & ~cut(at)) == 0;
+        return (c.needs[node] == 0 || (c.needs[node] & ~cut(at)) == 0) && !breaks(at, node);
     }
 
     private long cut(Position at) {
@@ -175,7 +178,7 @@ final class Task {
     }
 
     /** Tells whether the release of a node would make a required move impossible. */
-    boolean breaks(Position at, int node) {
+    private boolean breaks(Position at, int node) {
         for (int[] move : asOne(at.met)) {
             if (Landmarks.breaks(c, move, at.released, node)) {
                 return true;
