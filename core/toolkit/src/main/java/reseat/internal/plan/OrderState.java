@@ -40,8 +40,9 @@ final class OrderState {
         this.cost = cost;
         this.bound = bound;
         this.from = from;
-        // sets that differ in few bits must not share a hash, as they would under a sum of 31sts
-        long mixed = clazz;
+        // sets and classes that differ in few bits must not share a hash, as they would under a
+        // sum of 31sts; the class is spread, or it would stand for the first items
+        long mixed = clazz * 0xC2B2AE3D27D4EB4FL;
         for (long word : done) {
             mixed = (mixed ^ word) * 0x9E3779B97F4A7C15L;
             mixed ^= mixed >>> 32;
