@@ -16,11 +16,13 @@ import reseat.model.Way;
 
 /**
  * States toy devices, one short line a fact. The base is {@code frame}; all is done by hand face up
- * and takes 1000 + 500 ms unless a line says otherwise; each change of tool takes 200 ms.
+ * and takes 1000 + 500 ms unless a line says otherwise; each change of tool takes 200 ms, each turn
+ * 300 ms.
  *
- * <p>A part: {@code "lid under tape tool t5 spare glass"}. A joint: {@code "plug holds fan board
- * under lid needs cell cuts dock slack tool t5 or spudger ruins label"}, its site last among what
- * it holds.
+ * <p>A part: {@code "part lid under tape tool t5 takes 700 300 spare glass"}. A joint: {@code
+ * "joint plug holds fan board under lid needs cell cuts dock slack tool t5 or spudger dearer 400
+ * ruins label"}, its site last among what it holds; what it is dearer counts for the ways after
+ * {@code or}. Both may be done {@code posture face-down}.
  */
 public final class Toy {
 
@@ -56,8 +58,8 @@ public final class Toy {
     private static Map<String, List<String>> words(String fact) {
         List<String> keys =
                 List.of(
-                        "part", "joint", "under", "tool", "spare", "holds", "needs", "cuts",
-                        "slack", "or", "ruins");
+                        "part", "joint", "under", "tool", "posture", "takes", "spare", "holds",
+                        "needs", "cuts", "slack", "or", "dearer", "ruins");
         Map<String, List<String>> words = new LinkedHashMap<>();
         String key = "";
         for (String word : fact.split(" ")) {
@@ -81,7 +83,15 @@ public final class Toy {
     private static Part part(Map<String, List<String>> words) {
         String id = words.get("part").get(0);
         String tool = words.containsKey("tool") ? words.get("tool").get(0) : "hand";
-        Move move = new Move("lift", tool, "face-up", 1000, 500, List.of(), List.of());
+        Move move =
+                new Move(
+                        "lift",
+                        tool,
+                        posture(words),
+                        ms(words),
+                        restoreMs(words),
+                        List.of(),
+                        List.of());
         return new Part(
                 id,
                 id,
@@ -99,9 +109,10 @@ public final class Toy {
         Map<String, Way> ways = new LinkedHashMap<>();
         List<String> tools = words.getOrDefault("tool", List.of("hand"));
         for (String tool : tools) {
-            ways.put(tool, way(tool, all(words, "ruins")));
+            ways.put(tool, way(words, tool, 0, all(words, "ruins")));
         }
-        all(words, "or").forEach(tool -> ways.put(tool, way(tool, List.of())));
+        long dearer = words.containsKey("dearer") ? number(words, "dearer", 0) : 0;
+        all(words, "or").forEach(tool -> ways.put(tool, way(words, tool, dearer, List.of())));
         return new Joint(
                 id,
                 id,
@@ -117,10 +128,36 @@ public final class Toy {
                 1);
     }
 
-    private static Way way(String tool, List<String> ruins) {
+    private static Way way(
+            Map<String, List<String>> words, String tool, long dearer, List<String> ruins) {
         return new Way(
-                tool, "undo", tool, "face-up", 1000, 500, List.of(), ruins, "", List.of(),
+                tool,
+                "undo",
+                tool,
+                posture(words),
+                ms(words) + dearer,
+                restoreMs(words),
+                List.of(),
+                ruins,
+                "",
+                List.of(),
                 List.of());
+    }
+
+    private static String posture(Map<String, List<String>> words) {
+        return words.containsKey("posture") ? words.get("posture").get(0) : "face-up";
+    }
+
+    private static long ms(Map<String, List<String>> words) {
+        return words.containsKey("takes") ? number(words, "takes", 0) : 1000;
+    }
+
+    private static long restoreMs(Map<String, List<String>> words) {
+        return words.containsKey("takes") ? number(words, "takes", 1) : 500;
+    }
+
+    private static long number(Map<String, List<String>> words, String key, int at) {
+        return Long.parseLong(words.get(key).get(at));
     }
 
     private static SetupTable setup() {
@@ -130,6 +167,8 @@ public final class Toy {
             TOOLS.forEach(to -> row.put(to, from.equals(to) ? 0L : 200L));
             table.put(from, row);
         }
-        return new SetupTable(table, Map.of("face-up", Map.of("face-up", 0L)));
+        return new SetupTable(
+                table,
+                Map.of("face-up", Map.of("face-down", 300L), "face-down", Map.of("face-up", 300L)));
     }
 }

@@ -133,7 +133,7 @@ final class CutPacking {
     }
 
     /** Takes off what rounding may have given too much, so that the weights bound for certain. */
-    private static long[] fit(long[][] change, int[] sets, long[] weights) {
+    static long[] fit(long[][] change, int[] sets, long[] weights) {
         for (int a = 0; a < change.length; a++) {
             for (int b = 0; b < change.length; b++) {
                 long over = a == b ? 0 : -change[a][b];

@@ -17,7 +17,7 @@ final class Entries {
 
     private final int words;
 
-    /** For each tool or posture its place among those that the work has, or -1. */
+    /** For each tool or posture that the work has its place among these. */
     private final int[] placeOf;
 
     private int[] chosen = new int[0];
@@ -42,7 +42,6 @@ final class Entries {
     Entries(OrderWork work, int[] of, long[][] change, int start) {
         words = work.words;
         placeOf = new int[change.length];
-        Arrays.fill(placeOf, -1);
         int[] places = places(work, of, start);
         if (places.length < 2 || places.length > MOST_PLACES) {
             return;

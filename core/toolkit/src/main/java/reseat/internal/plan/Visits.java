@@ -1,7 +1,6 @@
 package reseat.internal.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import reseat.internal.graph.Compiled;
 
@@ -128,10 +127,6 @@ final class Visits {
 
         private long[] paths(long[][] change) {
             long[] best = new long[n * (1 << n)];
-            Arrays.fill(best, Long.MAX_VALUE / 4);
-            for (int at = 0; at < n; at++) {
-                best[at << n] = 0;
-            }
             for (int set = 1; set < 1 << n; set++) {
                 for (int at = 0; at < n; at++) {
                     long least = Long.MAX_VALUE / 4;
