@@ -43,16 +43,30 @@ final class Oracle {
 
     /** Returns the best plan and its cost in milliseconds; empty if there is none. */
     static Optional<Optimum> solve(Case of) {
-        return new Oracle(of, true).search();
+        return new Oracle(of, true).search(new Masks(of.device()).encode(of.start()));
+    }
+
+    /**
+     * The same from the start of the case with something else in hand.
+     *
+     * @param inHand a tool of the device
+     * @param posture a posture of the device
+     */
+    static Optional<Optimum> solve(Case of, String inHand, String posture) {
+        Oracle oracle = new Oracle(of, true);
+        Masks masks = oracle.masks;
+        long start = masks.encode(of.start());
+        return oracle.search(
+                Masks.inHand(
+                        start, masks.toolIds.indexOf(inHand), masks.postureIds.indexOf(posture)));
     }
 
     /** The same with moves of single parts alone. */
     static Optional<Optimum> solveWithoutGroups(Case of) {
-        return new Oracle(of, false).search();
+        return new Oracle(of, false).search(new Masks(of.device()).encode(of.start()));
     }
 
-    private Optional<Optimum> search() {
-        long start = masks.encode(of.start());
+    private Optional<Optimum> search(long start) {
         if (asked.met(start) && !asked.needsPrepare()) {
             return Optional.of(new Optimum(0, List.of()));
         }

@@ -119,7 +119,12 @@ final class MoveBound {
         return new Debt(move[0], NONE, company, true, c.moveCost(move));
     }
 
-    /** Tells whether no move pays a debt and one of some others. */
+    /**
+     * Tells whether no move pays a debt and one of some others.
+     *
+     * @param debt a debt that may be paid by any move, not by an exact one alone
+     * @param others the others
+     */
     boolean paidApart(Debt debt, List<Debt> others) {
         for (Debt other : others) {
             if (!conflict(debt, other)) {
@@ -144,8 +149,8 @@ final class MoveBound {
     }
 
     private boolean conflict(Debt p, Debt q) {
-        if (p.exactly || q.exactly) {
-            return (p.exactly && q.exactly) || (p.exactly ? !pays(p, q) : !pays(q, p));
+        if (q.exactly) {
+            return !pays(q, p);
         }
         return !p.company[q.part]
                 || !q.company[p.part]

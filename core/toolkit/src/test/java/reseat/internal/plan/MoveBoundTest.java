@@ -1,0 +1,324 @@
+package reseat.internal.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import reseat.graph.Toy;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Rules;
+import reseat.plan.PlanRequest;
+
+/**
+ * Which moves must be paid for, each on its own. Moves take what the line says; a move of several
+ * parts takes the largest of their times and of their restore times.
+ */
+class MoveBoundTest {
+
+    private static Outset free(Device device, String... targets) {
+        return new Outset(PlanRequest.of(device, new Goal.Free(List.of(targets))));
+    }
+
+    /** The parts whose moves are counted, the dearest first, with what each costs. */
+    private static String owed(Outset at) {
+        return owed(at, at.needs, at.start.place);
+    }
+
+    private static String owed(Outset at, long[] needs, char[] place) {
+        return at.moves().debts(needs, place).stream()
+                .map(debt -> at.c.partIds[debt.part()] + " " + debt.ms())
+                .collect(Collectors.joining(", "));
+    }
+
+    @Test
+    void partsThatHangOnNothingCommonPayEachForThemselves() {
+        Outset at =
+                free(
+                        Toy.of(
+                                "part fan takes 700 300",
+                                "part cell takes 1500 500",
+                                "joint clip holds fan frame",
+                                "joint glue holds cell frame"),
+                        "fan",
+                        "cell");
+        assertEquals("cell 2000, fan 1000", owed(at));
+        assertEquals(3000, at.moves().sum(at.moves().debts(at.needs, at.start.place)));
+    }
+
+    @Test
+    void whatNeedNotMoveIsNotPaid() {
+        Outset at =
+                free(
+                        Toy.of(
+                                "part fan",
+                                "part cell",
+                                "joint clip holds fan frame",
+                                "joint glue holds cell frame"),
+                        "fan");
+        assertEquals("fan 1500", owed(at));
+    }
+
+    /** Two covers of the board, linked by a hinge: one move may take both. */
+    private static String[] covers(String... more) {
+        return lines(
+                List.of(
+                        "part board takes 100 0 under lid flap",
+                        "part lid takes 700 300",
+                        "part flap takes 600 500",
+                        "joint glue holds board frame",
+                        "joint hinge holds flap lid"),
+                more);
+    }
+
+    private static String[] lines(List<String> some, String... more) {
+        return java.util.stream.Stream.concat(some.stream(), Arrays.stream(more))
+                .toArray(String[]::new);
+    }
+
+    @Test
+    void twoCoversThatCanLeaveInOneMoveCostTheDearer() {
+        assertEquals("flap 1100, board 100", owed(free(Toy.of(covers()), "board")));
+    }
+
+    @Test
+    void twoCoversOfDifferentToolsCostBoth() {
+        Device device =
+                Toy.of(
+                        "part board takes 100 0 under lid flap",
+                        "part lid takes 700 300",
+                        "part flap takes 600 500 tool spudger",
+                        "joint glue holds board frame",
+                        "joint hinge holds flap lid");
+        assertEquals("flap 1100, lid 1000, board 100", owed(free(device, "board")));
+    }
+
+    /**
+     * The hinge cuts the cell, which the lid's screw needs cut: it is parted before the lid goes.
+     */
+    @Test
+    void twoCoversThatMustBePartedFirstCostBoth() {
+        Device device =
+                Toy.of(
+                        "part board takes 100 0 under lid flap",
+                        "part lid takes 700 300",
+                        "part flap takes 600 500",
+                        "joint glue holds board frame",
+                        "joint hinge holds flap lid cuts cell",
+                        "joint screw holds lid frame needs cell");
+        assertEquals("flap 1100, lid 1000, board 100", owed(free(device, "board")));
+    }
+
+    /**
+     * Lid and flap hide the glue and are linked by a cord. The lid's screw lies under the flap: the
+     * flap has moved before the lid can, so that their first moves are two, whoever is dearer.
+     */
+    private static Outset corded(int lid, int flap) {
+        return free(
+                Toy.of(
+                        "part board takes 100 0",
+                        "part lid takes " + lid + " 0",
+                        "part flap takes " + flap + " 0",
+                        "joint glue holds board frame under lid flap",
+                        "joint cord holds flap lid slack",
+                        "joint screw holds lid frame under flap"),
+                "board");
+    }
+
+    @Test
+    void ofTwoThatOneMoveCouldTakeButForTheirOrderBothArePaid() {
+        assertEquals("flap 600, lid 500, board 100", owed(corded(500, 600)));
+        assertEquals("lid 700, flap 600, board 100", owed(corded(700, 600)));
+    }
+
+    /**
+     * The lid lies on the case, held by a clip, and hides a cable's plug on the case. Case and lid
+     * may leave the board beneath together, but then the lid has to leave the case. The cable may
+     * hang on the case when it goes, and is not paid beside it.
+     */
+    private static final List<String> STACK =
+            List.of(
+                    "part board takes 100 0 under case",
+                    "part case takes 1500 500 under lid",
+                    "part lid takes 700 300",
+                    "part cable takes 200 0",
+                    "joint glue holds board frame",
+                    "joint clip holds lid case",
+                    "joint plug holds cable case under lid slack");
+
+    @Test
+    void aCoverThatHasToLeaveWhatItLiesOnIsPaidByItself() {
+        Outset at = free(Toy.of(lines(STACK)), "board", "cable");
+        assertEquals("case 2000, lid 1000, board 100", owed(at));
+        assertEquals(at.c.part("case"), debt(at, "lid").below());
+    }
+
+    /** Without the cable nothing asks the lid to leave the case: both go at the price of one. */
+    @Test
+    void aCoverThatMayStayOnWhatItLiesOnIsNotPaidByItself() {
+        Outset at =
+                free(
+                        Toy.of(
+                                lines(
+                                        STACK,
+                                        "part fan takes 20 0 under lid",
+                                        "joint pin holds fan frame")),
+                        "board",
+                        "fan");
+        assertEquals("case 2000, board 100, fan 20", owed(at));
+    }
+
+    /** Once the lid lies elsewhere than the case, its next move leaves nothing behind. */
+    @Test
+    void aCoverThatHasLeftIsNotAskedToLeaveAgain() {
+        Outset at = free(Toy.of(lines(STACK)), "board", "cable");
+        char[] apart = at.start.place.clone();
+        apart[at.c.part("lid")] = (char) at.c.part("lid");
+        long[] needs = at.works("case", "lid", "plug");
+        at.compute(apart);
+        assertEquals("case 2000", owed(at, needs, apart));
+        at.compute(at.start.place);
+        assertEquals("case 2000, lid 1000", owed(at, needs, at.start.place));
+    }
+
+    /** A target that lies on the case must leave it; what lies on the target goes along. */
+    @Test
+    void aTargetHasToLeaveWhatItLiesOn() {
+        Outset at = free(Toy.of(lines(STACK)), "lid");
+        assertEquals(at.c.part("case"), debt(at, "lid").below());
+        assertEquals("lid", company(at, debt(at, "lid")));
+    }
+
+    /** The other way round: what lies on the target has to leave it, and the target the board. */
+    @Test
+    void whatLiesOnATargetHasToLeaveIt() {
+        Device device =
+                Toy.of(
+                        "part board under case",
+                        "part case takes 1500 500 under lid",
+                        "part lid takes 700 300",
+                        "joint clip holds lid case",
+                        "joint glue holds board frame");
+        Outset at = free(device, "case");
+        assertEquals("case 2000, lid 1000", owed(at));
+        assertEquals(at.c.part("case"), debt(at, "lid").below());
+        assertEquals(at.c.part("board"), debt(at, "case").below());
+    }
+
+    @Test
+    void aDebtTellsWhoMayGoAlong() {
+        Outset at = free(Toy.of(covers()), "board");
+        assertEquals("flap lid", company(at, debt(at, "flap")));
+        MoveBound.Debt lid = at.moves().debt(at.c.part("lid"));
+        assertEquals(1000, lid.ms());
+        assertEquals(-1, lid.below());
+        assertEquals("flap lid", company(at, lid));
+    }
+
+    private static MoveBound.Debt debt(Outset at, String part) {
+        return at.moves().debts(at.needs, at.start.place).stream()
+                .filter(debt -> debt.part() == at.c.part(part))
+                .findAny()
+                .orElseThrow();
+    }
+
+    private static String company(Outset at, MoveBound.Debt debt) {
+        return at.names(
+                at.works(
+                        Arrays.stream(at.c.partIds)
+                                .filter(id -> debt.company()[at.c.part(id)])
+                                .toArray(String[]::new)));
+    }
+
+    /**
+     * The fan hangs on the duct, and the duct's bracket on the cell. The plug between fan and
+     * bracket cuts the cell, so it is pulled before the duct's screw; fan and bracket could go
+     * together, but not duct and fan: the duct's move is none of the fan's, whoever is dearer.
+     */
+    private static Outset oneSided(int duct, int fan) {
+        return free(
+                Toy.of(
+                        "part board takes 10 0 under duct fan",
+                        "part duct takes " + duct + " 0",
+                        "part bracket takes 30 0",
+                        "part fan takes " + fan + " 0",
+                        "joint glue holds board frame",
+                        "joint screw holds duct frame needs cell",
+                        "joint cord holds duct bracket slack",
+                        "joint plug holds fan bracket cuts cell"),
+                "board");
+    }
+
+    @Test
+    void partsOfWhichOneCannotTakeTheOtherAlongPayBoth() {
+        assertEquals("duct 500, fan 400, board 10", owed(oneSided(500, 400)));
+        assertEquals("fan 400, duct 300, board 10", owed(oneSided(300, 400)));
+    }
+
+    private static Outset together(Device device, String target, String... moves) {
+        Rules rules = Rules.none().requireActs(List.of(moves));
+        return new Outset(PlanRequest.of(device, new Goal.Free(List.of(target))).with(rules));
+    }
+
+    /** 700 and 500: the largest time and the largest restore time. The board still moves alone. */
+    @Test
+    void aMoveThatIsAskedForIsPaidAsAWhole() {
+        Outset at = together(Toy.of(covers()), "board", "move:flap+lid");
+        assertEquals("lid 1200, board 100", owed(at));
+        MoveBound.Debt move = debt(at, "lid");
+        assertEquals(true, move.exactly());
+        assertEquals("flap lid", company(at, move));
+    }
+
+    /** A third cover, which the move does not take, pays for itself. */
+    @Test
+    void aMoveThatIsAskedForPaysForNoOther() {
+        Outset at =
+                together(
+                        Toy.of(
+                                "part board takes 100 0 under lid flap door",
+                                "part lid takes 700 300",
+                                "part flap takes 600 500",
+                                "part door takes 400 0",
+                                "joint glue holds board frame",
+                                "joint hinge holds flap lid",
+                                "joint bolt holds door lid"),
+                        "board",
+                        "move:flap+lid");
+        assertEquals("lid 1200, door 400, board 100", owed(at));
+    }
+
+    @Test
+    void eachMoveThatIsAskedForIsPaid() {
+        Outset at = together(Toy.of(covers()), "board", "move:flap+lid", "move:flap");
+        assertEquals("lid 1200, flap 1100, board 100", owed(at));
+    }
+
+    /** The lid has to leave the case for the plug's sake: a move of both does not pay for that. */
+    @Test
+    void aMoveOfBothDoesNotPartThem() {
+        Outset at = together(Toy.of(lines(STACK)), "cable", "move:case+lid");
+        assertEquals("case 2000, lid 1000, cable 200", owed(at));
+    }
+
+    /** A move of the lid alone does part it, and is what the plug needs. */
+    @Test
+    void aMoveOfTheCoverAlonePaysForItsLeaving() {
+        Outset at = together(Toy.of(lines(STACK)), "cable", "move:lid");
+        assertEquals("lid 1000, cable 200", owed(at));
+    }
+
+    @Test
+    void onlyDebtsThatNoMovePaysTwoOfArePaidApart() {
+        Outset at = free(Toy.of(covers()), "board");
+        MoveBound moves = at.moves();
+        MoveBound.Debt lid = moves.debt(at.c.part("lid"));
+        MoveBound.Debt flap = moves.debt(at.c.part("flap"));
+        MoveBound.Debt board = moves.debt(at.c.part("board"));
+        assertEquals(true, moves.paidApart(lid, List.of()));
+        assertEquals(true, moves.paidApart(lid, List.of(board)));
+        assertEquals(false, moves.paidApart(lid, List.of(board, flap)));
+    }
+}
