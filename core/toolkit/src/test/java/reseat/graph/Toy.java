@@ -15,9 +15,9 @@ import reseat.model.Tool;
 import reseat.model.Way;
 
 /**
- * States toy devices, one short line a fact. The base is {@code frame}; all is done by hand face up
- * and takes 1000 + 500 ms unless a line says otherwise; each change of tool takes 200 ms, each turn
- * 300 ms.
+ * States toy devices, one short line a fact. The base is {@code frame}, and the first part unless
+ * it is stated; all is done by hand face up and takes 1000 + 500 ms unless a line says otherwise;
+ * each change of tool takes 200 ms, each turn 300 ms.
  *
  * <p>A part: {@code "part lid under tape tool t5 takes 700 300 spare glass"}. A joint: {@code
  * "joint plug holds fan board under lid needs cell cuts dock slack tool t5 or spudger dearer 400
@@ -43,7 +43,9 @@ public final class Toy {
                     TOOLS.forEach(
                             id -> device.add(new Tool(id, id, Optional.empty(), Optional.empty())));
                     device.add(new Supply("cell", "Cell")).add(new Supply("dock", "Dock"));
-                    device.add(part(Map.of("part", List.of("frame"))));
+                    if (!List.of(facts).contains("part frame")) {
+                        device.add(part(Map.of("part", List.of("frame"))));
+                    }
                     for (String fact : facts) {
                         Map<String, List<String>> words = words(fact);
                         if (words.containsKey("part")) {

@@ -124,6 +124,10 @@ class ChoiceBoundTest {
         assertEquals(700, choices(reach("nut", facts)));
         facts[0] = "part shade takes 450 0";
         assertEquals(650, choices(reach("nut", facts)));
+        // the shade is the first part then
+        String[] frameLast = Arrays.copyOf(facts, 7);
+        frameLast[6] = "part frame";
+        assertEquals(650, choices(reach("nut", frameLast)));
     }
 
     /**
@@ -166,6 +170,27 @@ class ChoiceBoundTest {
         assertEquals(600, choices(free("ring", twoNuts(700, 200))));
         assertEquals(600, choices(free("ring", twoNuts(200, 700))));
         assertEquals(500, choices(free("ring", twoNuts(500, 400))));
+    }
+
+    /**
+     * Shade or tray for 600; awning or tray, of which the tray is counted, for nothing; awning or
+     * desk for 450, since the awning was not counted.
+     */
+    @Test
+    void aChoiceThatAddsNothingCountsForNoOther() {
+        assertEquals(
+                1050,
+                choices(
+                        free(
+                                "ring",
+                                "part shade takes 700 0",
+                                "part awning takes 500 0",
+                                "part tray takes 600 0 tool t5",
+                                "part desk takes 450 0 tool spudger",
+                                "part ring",
+                                "joint nut holds ring tray slack under shade",
+                                "joint pin holds ring tray slack under awning",
+                                "joint peg holds ring desk slack under awning")));
     }
 
     /** The same with the tray listed first, and a bolt at 50 that it needs: 650 against 700. */
