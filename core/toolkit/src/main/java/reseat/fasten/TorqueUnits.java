@@ -18,6 +18,9 @@ public final class TorqueUnits {
             Pattern.compile(
                     "([+-]?[0-9]+(?:[.,][0-9]+)?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?)\\s*(.*)");
 
+    /** Three figures behind a comma, and neither nought alone nor four figures before it. */
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
+
     private final List<TableRow> rows;
 
     TorqueUnits(FastenerTables tables) {
@@ -31,10 +34,10 @@ public final class TorqueUnits {
 
     /**
      * Reads a torque such as {@code 0.06 N·m}, {@code 0.6 kgf-cm} or {@code 8 ozf in}. A dot, a
-     * dash, an asterisk or a blank may stand for the middle dot.
+     * dash, an asterisk or a blank may stand for the middle dot, and a comma for the decimal point.
      *
-     * @throws FastenerInputException if the unit is missing or none of ours, or the amount is not
-     *     above 0
+     * @throws FastenerInputException if the unit is missing or none of ours, the amount is not
+     *     above 0, or its comma may as well part thousands
      */
     public Torque parse(String text) {
         Matcher m = TORQUE.matcher(text.strip());
@@ -51,6 +54,13 @@ public final class TorqueUnits {
                             + "\" has no unit. Known: "
                             + Names.list(names())
                             + ".");
+        }
+        if (THOUSANDS.matcher(m.group(1)).matches()) {
+            throw new FastenerInputException(
+                    "The torque \""
+                            + text.strip()
+                            + "\" may be a thousandfold of what is meant: the comma may part thousands"
+                            + " or begin a fraction. Write it without, or with a point.");
         }
         BigDecimal amount = new BigDecimal(m.group(1).replace(',', '.'));
         if (amount.signum() <= 0) {

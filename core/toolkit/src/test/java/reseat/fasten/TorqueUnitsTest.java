@@ -149,6 +149,18 @@ class TorqueUnitsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"1,000 N·mm", "1,500 N·mm", "250,000 mN·m"})
+    void refusesACommaThatMayPartThousands(String text) {
+        assertTrue(message(text).contains("thousandfold"), message(text));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'0,125 N·m', 0.125", "'1,25 N·m', 1.25", "'1000,5 N·mm', 1.0005"})
+    void readsACommaThatCanOnlyBeginAFraction(String text, BigDecimal newtonMetres) {
+        assertEquals(0, newtonMetres.compareTo(units.parse(text).newtonMetres()));
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"", "N·m", "abc", "1.2.3 N·m", "1e999 N·m"})
     void refusesWhatIsNoTorque(String text) {
         assertThrows(FastenerInputException.class, () -> units.parse(text));

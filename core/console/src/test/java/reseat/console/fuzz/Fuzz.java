@@ -19,6 +19,7 @@ import reseat.device.KnownFiles;
 import reseat.device.PlanFiles;
 import reseat.device.Reading;
 import reseat.device.ResolvedJson;
+import reseat.fasten.FastenerTables;
 import reseat.model.BadInputException;
 import reseat.model.Device;
 import reseat.model.Problem;
@@ -237,12 +238,14 @@ final class Fuzz {
 
     private static boolean units(String text) {
         boolean refused = true;
-        for (int which = 0; which < 3; which++) {
+        for (int which = 0; which < 4; which++) {
             try {
                 switch (which) {
                     case 0 -> Units.lengthMm(text);
                     case 1 -> Units.torqueNm(text);
-                    default -> Units.timeMs(text);
+                    case 2 -> Units.timeMs(text);
+                    // shops spell torques in more ways than a device file may
+                    default -> FastenerTables.standard().torqueUnits().parse(text);
                 }
                 refused = false;
             } catch (NumberFormatException e) {

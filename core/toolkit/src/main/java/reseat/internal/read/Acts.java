@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import reseat.model.ConsumableUse;
@@ -156,7 +157,8 @@ final class Acts {
 
     /** The kind of manipulation that a file states, be it in the short form or in the long one. */
     private static Optional<String> stated(Look parent, String key, Look full) {
-        return parent.text(key).or(() -> full.text("kind"));
+        String brief = parent.fields().text(key);
+        return brief == null ? full.text("kind") : Optional.of(brief);
     }
 
     /** An act, with the kinds that speak where its file is silent. */
@@ -176,7 +178,10 @@ final class Acts {
                 String otherwise) {
             this.who = who;
             this.look = look;
-            String id = stated.or(() -> resolved ? Optional.empty() : held.way()).orElse(otherwise);
+            String id =
+                    stated.isPresent()
+                            ? stated.get()
+                            : resolved ? otherwise : held.way().orElse(otherwise);
             this.kind = kinds.use(Kind.Scope.MANIPULATION, id).kind();
             this.usual = held.way().orElse(otherwise).equals(id);
             this.told = stated.isPresent();
@@ -225,7 +230,7 @@ final class Acts {
         }
 
         long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {
-            Optional<Long> own = look.ms(key, bareKey);
+            OptionalLong own = look.ms(key, bareKey);
             if (own.isPresent() || resolved || look.has(key) || look.has(bareKey)) {
                 return own.orElse(0L);
             }

@@ -64,6 +64,6 @@ record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked, Set<String>
     /** Tells whether a node is part of these defaults, and sound. */
     boolean sound(Node node) {
         // most nodes are of the device file: no hash of their identity need be made
-        return files.contains(node.file()) && checked.contains(node);
+        return !files.isEmpty() && files.contains(node.file()) && checked.contains(node);
     }
 }

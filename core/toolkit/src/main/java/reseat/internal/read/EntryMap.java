@@ -2,6 +2,7 @@ package reseat.internal.read;
 
 import java.util.AbstractMap;
 import java.util.AbstractSet;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -79,7 +80,11 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
     }
 
     Origin keyAt(int i) {
-        return Spot.origin(files[files.length == 1 ? 0 : i], spots[i]);
+        return Spot.origin(file(i), spots[i]);
+    }
+
+    private String file(int i) {
+        return files[files.length == 1 ? 0 : i];
     }
 
     Node value(int i) {
@@ -137,6 +142,78 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
     @Override
     public Set<Map.Entry<String, Node.Entry>> entrySet() {
         return new View<>(i -> Map.entry(keys.get(i), entry(i)));
+    }
+
+    /** Entries of a map while some of them change. */
+    static final class Draft {
+        private final EntryMap from;
+        private final String[] names;
+        private final String[] files;
+        private final long[] spots;
+        private final @Nullable Node[] values;
+        private int size;
+        private boolean less;
+
+        /**
+         * Begins with the entries of a map.
+         *
+         * @param from the map
+         * @param most how many entries will be added at most
+         */
+        Draft(EntryMap from, int most) {
+            this.from = from;
+            this.size = from.size();
+            this.names = new String[size + most];
+            this.files = new String[size + most];
+            this.spots = Arrays.copyOf(from.spots, size + most);
+            this.values = Arrays.copyOf(from.values, size + most);
+            for (int i = 0; i < size; i++) {
+                names[i] = from.key(i);
+                files[i] = from.file(i);
+            }
+        }
+
+        void remove(int i) {
+            values[i] = null;
+            less = true;
+        }
+
+        /** Replaces a value; its key stays where it stands. */
+        void set(int i, Node value) {
+            values[i] = value;
+        }
+
+        /** Replaces a value, with a key that stands where another map has it. */
+        void set(int i, EntryMap other, int there, Node value) {
+            files[i] = other.file(there);
+            spots[i] = other.spots[there];
+            values[i] = value;
+        }
+
+        /** Adds a value at the end, under a key of another map. */
+        void add(EntryMap other, int there, Node value) {
+            names[size] = other.key(there);
+            set(size++, other, there, value);
+        }
+
+        /** Returns the entries as they are now. */
+        EntryMap map() {
+            int kept = 0;
+            for (int i = 0; i < size; i++) {
+                if (values[i] != null) {
+                    names[kept] = names[i];
+                    files[kept] = files[i];
+                    spots[kept] = spots[i];
+                    values[kept++] = values[i];
+                }
+            }
+            boolean same = !less && kept == from.size();
+            return new EntryMap(
+                    same ? from.keys : new Keys(Arrays.copyOf(names, kept)),
+                    Arrays.copyOf(files, kept),
+                    Arrays.copyOf(spots, kept),
+                    Arrays.copyOf(values, kept));
+        }
     }
 
     /** What each entry says, as a set. */

@@ -11,17 +11,15 @@ final class Keys {
 
     static final Keys NONE = new Keys(new String[0]);
 
-    /** Up to here, comparing one key after the other is the quickest. */
+    /** Up to here, a key is expected to stand in the next map too. */
     private static final int FEW = 12;
 
     private final String[] names;
 
-    /** A bit for each hash of a key, by which most keys that are missing are known to be. */
-    private final long hashes;
-
-    /** For more than a few keys, where each is to be found by its hash; else empty. */
+    /** One more than the number of the key, in the slot of its hash or the next that was free. */
     private final int[] slots;
 
+    private final int shift;
     private final int different;
     private byte[][] plain = new byte[0][];
 
@@ -35,28 +33,24 @@ final class Keys {
      */
     Keys(String[] names) {
         this.names = names;
-        this.slots = new int[names.length <= FEW ? 0 : Integer.highestOneBit(names.length) << 2];
+        this.slots = new int[Math.max(2, Integer.highestOneBit(names.length) << 2)];
+        this.shift = Integer.numberOfLeadingZeros(slots.length) + 1;
         int count = 0;
-        long bits = 0;
         for (int i = 0; i < names.length; i++) {
-            if (slots.length > 0) {
-                int slot = slot(names[i]);
-                count += slots[slot] == 0 ? 1 : 0;
+            int slot = slot(names[i]);
+            if (slots[slot] == 0) {
                 slots[slot] = i + 1;
-            } else {
-                boolean maybe = (bits & 1L << names[i].hashCode()) != 0;
-                count += maybe && find(names[i], i) >= 0 ? 0 : 1;
-                bits |= 1L << names[i].hashCode();
+                count++;
             }
         }
-        this.hashes = bits;
         this.different = count;
     }
 
     /** Returns the slot of a key, or the free one where it would belong. */
     private int slot(String key) {
-        int hash = key.hashCode();
-        int at = (hash ^ hash >>> 15) & slots.length - 1;
+        // the golden ratio spreads what differs in the last letter alone
+        int at = (key.hashCode() * 0x9E3779B9) >>> shift;
+        // keys of the format are the very strings that the code asks for: equal at once
         while (slots[at] != 0 && !names[slots[at] - 1].equals(key)) {
             at = at + 1 & slots.length - 1;
         }
@@ -65,26 +59,7 @@ final class Keys {
 
     /** Returns the number of a key; -1 if it is not among these. */
     int find(String key) {
-        if (slots.length > 0) {
-            return slots[slot(key)] - 1;
-        }
-        return (hashes & 1L << key.hashCode()) == 0 ? -1 : find(key, names.length);
-    }
-
-    @SuppressWarnings("ReferenceEquality") // first, and equality where that finds nothing
-    private int find(String key, int end) {
-        // keys of the format are the very strings that the code asks for
-        for (int i = 0; i < end; i++) {
-            if (names[i] == key) {
-                return i;
-            }
-        }
-        for (int i = 0; i < end; i++) {
-            if (names[i].equals(key)) {
-                return i;
-            }
-        }
-        return -1;
+        return slots[slot(key)] - 1;
     }
 
     String get(int i) {
@@ -107,7 +82,7 @@ final class Keys {
     }
 
     private byte[] plain(String name) {
-        boolean same = slots.length == 0;
+        boolean same = names.length <= FEW;
         for (int i = 0; i < name.length(); i++) {
             char c = name.charAt(i);
             same &= c >= ' ' && c < 0x7F && c != '"' && c != '\\';

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.read.Scalars.ScalarType;
@@ -109,20 +110,22 @@ final class Look {
     }
 
     /** Returns a time in milliseconds under one key, or in bare milliseconds under another. */
-    Optional<Long> ms(String key, String bareKey) {
+    OptionalLong ms(String key, String bareKey) {
         long bare =
                 fields.entries().value(bareKey) instanceof Node.Scalar scalar
                         ? SureScalars.few(scalar)
                         : -1;
         if (bare >= 0 && bare <= Duration.MAX_MS && (key.equals(bareKey) || !has(key))) {
-            return Optional.of(bare);
+            return OptionalLong.of(bare);
         }
         return time(key, Duration.Basis.DEVICE)
                 .map(Duration::ms)
                 .or(
                         () ->
                                 scalar(bareKey, s -> Scalars.number(ScalarType.MS, s))
-                                        .map(BigDecimal::longValue));
+                                        .map(BigDecimal::longValue))
+                .map(OptionalLong::of)
+                .orElse(OptionalLong.empty());
     }
 
     /** Returns the texts of a list, or the one text that stands for it. */

@@ -1,9 +1,6 @@
 package reseat.internal.read;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import reseat.model.Origin;
 
 /**
  * JSON Merge Patch (RFC 7396) on located trees: what comes from the patch keeps the place it has
@@ -24,30 +21,37 @@ final class MergePatch {
         if (!(patch instanceof Node.Fields changes)) {
             return patch;
         }
-        Origin at = patch.at();
-        Map<String, Node.Entry> result = new LinkedHashMap<>();
-        if (target instanceof Node.Fields fields) {
-            if (changes.entries().isEmpty()) {
-                return fields;
-            }
-            at = fields.at();
-            result.putAll(fields.entries());
+        if (!(target instanceof Node.Fields fields)) {
+            return new Node.Fields(
+                    patch.file(), patch.spot(), patched(EntryMap.NONE, changes.entries()));
         }
-        changes.entries()
-                .forEach(
-                        (key, change) -> {
-                            if (change.value().isNull()) {
-                                result.remove(key);
-                                return;
-                            }
-                            Node.Entry old = result.get(key);
-                            Node before = old == null ? null : old.value();
-                            Node after = apply(before, change.value());
-                            boolean merged =
-                                    before instanceof Node.Fields && after instanceof Node.Fields;
-                            Origin keyAt = old != null && merged ? old.keyAt() : change.keyAt();
-                            result.put(key, new Node.Entry(keyAt, after));
-                        });
-        return new Node.Fields(at, result);
+        return changes.entries().isEmpty()
+                ? fields
+                : new Node.Fields(
+                        fields.file(), fields.spot(), patched(fields.entries(), changes.entries()));
+    }
+
+    private static EntryMap patched(EntryMap target, EntryMap changes) {
+        EntryMap.Draft result = new EntryMap.Draft(target, changes.size());
+        for (int i = 0; i < changes.size(); i++) {
+            Node change = changes.value(i);
+            int old = target.keys().find(changes.key(i));
+            if (change.isNull()) {
+                if (old >= 0) {
+                    result.remove(old);
+                }
+                continue;
+            }
+            Node before = old < 0 ? null : target.value(old);
+            Node after = apply(before, change);
+            if (old < 0) {
+                result.add(changes, i, after);
+            } else if (before instanceof Node.Fields && after instanceof Node.Fields) {
+                result.set(old, after);
+            } else {
+                result.set(old, changes, i, after);
+            }
+        }
+        return result.map();
     }
 }

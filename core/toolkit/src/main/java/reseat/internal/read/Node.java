@@ -16,6 +16,9 @@ sealed interface Node {
     /** Returns the file that the value stands in. */
     String file();
 
+    /** Returns where the value begins, as a {@link Spot}. */
+    long spot();
+
     /** Returns where the value begins. */
     Origin at();
 

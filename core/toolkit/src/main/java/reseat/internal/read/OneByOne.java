@@ -97,7 +97,9 @@ final class OneByOne {
             for (int j = 0; j < holds.length; j++) {
                 if (!released[j] && free(j)) {
                     released[j] = true;
-                    cut.addAll(joints.get(j).cuts());
+                    if (joints.get(j).isIsolator()) {
+                        cut.addAll(joints.get(j).cuts());
+                    }
                     tie(j, -1);
                     open--;
                 }
@@ -116,6 +118,6 @@ final class OneByOne {
     private boolean free(int j) {
         int site = holds[j][holds[j].length - 1];
         return (!there.get(0, site) || !hiders.meets(j, there, 0))
-                && cut.containsAll(joints.get(j).needs());
+                && (joints.get(j).needs().isEmpty() || cut.containsAll(joints.get(j).needs()));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalLong;
 import reseat.model.Origin;
 import reseat.model.SetupTable;
 import reseat.model.Tool;
@@ -50,23 +51,15 @@ final class SetupAssembly {
 
     private Map<String, Map<String, Long>> given(String which) {
         Map<String, Map<String, Long>> table = new LinkedHashMap<>();
-        setup.look(which)
-                .fields()
-                .entries()
-                .keySet()
-                .forEach(
-                        from -> {
-                            Map<String, Long> row = new LinkedHashMap<>();
-                            Look entries = setup.look(which).look(from);
-                            entries.fields()
-                                    .entries()
-                                    .keySet()
-                                    .forEach(
-                                            to ->
-                                                    entries.ms(to, to)
-                                                            .ifPresent(ms -> row.put(to, ms)));
-                            table.put(from, row);
-                        });
+        Look rows = setup.look(which);
+        for (String from : rows.fields().entries().keySet()) {
+            Map<String, Long> row = new LinkedHashMap<>();
+            Look entries = rows.look(from);
+            for (String to : entries.fields().entries().keySet()) {
+                entries.ms(to, to).ifPresent(ms -> row.put(to, ms));
+            }
+            table.put(from, row);
+        }
         // a column without a row has no change away from it, and is then reported as such
         List.copyOf(table.values())
                 .forEach(
@@ -128,11 +121,11 @@ final class SetupAssembly {
     }
 
     private long change(Look given, String from, String to, String general) {
-        Optional<Long> explicit = given.ms(to, to);
+        OptionalLong explicit = given.ms(to, to);
         if (explicit.isPresent() || from.equals(to)) {
             return explicit.orElse(0L);
         }
-        Optional<Long> ms = setup.ms(general, general);
+        OptionalLong ms = setup.ms(general, general);
         if (ms.isEmpty() && !setup.has(general)) {
             problems.error(setup.at(), "setup: the key " + Words.quote(general) + " is missing");
         }

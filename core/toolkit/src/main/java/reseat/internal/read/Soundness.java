@@ -12,6 +12,7 @@ import reseat.model.Bond;
 import reseat.model.Joint;
 import reseat.model.Origin;
 import reseat.model.Part;
+import reseat.model.Point;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
 import reseat.model.Tool;
@@ -46,15 +47,23 @@ final class Soundness {
             if (loose.isEmpty()) {
                 break;
             }
-            joint.holds().forEach(loose::remove);
+            for (int i = 0; i < joint.holds().size(); i++) {
+                loose.remove(joint.holds().get(i));
+            }
         }
         if (!loose.isEmpty()) {
             loose.removeAll(named.get());
         }
         draft.parts.values().forEach(part -> part(part, loose));
         Set<String> cut = new LinkedHashSet<>();
-        draft.joints.values().forEach(joint -> cut.addAll(joint.cuts()));
-        draft.joints.values().forEach(joint -> joint(joint, cut));
+        for (Joint joint : draft.joints.values()) {
+            if (joint.isIsolator()) {
+                cut.addAll(joint.cuts());
+            }
+        }
+        for (Joint joint : draft.joints.values()) {
+            joint(joint, cut);
+        }
         seatsApart();
     }
 
@@ -113,7 +122,8 @@ final class Soundness {
                             + joint.site()
                             + ", which never leaves it");
         }
-        for (String supply : joint.needs()) {
+        for (int i = 0; i < joint.needs().size(); i++) {
+            String supply = joint.needs().get(i);
             if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
                 problems.error(
                         at(joint, "/needs"),
@@ -129,8 +139,12 @@ final class Soundness {
                                 + " cut before it is released, and its release cuts it");
             }
         }
-        joint.seat().ifPresent(seat -> seat(joint, seat));
-        joint.bond().ifPresent(bond -> bond(joint, bond));
+        if (joint.seat().isPresent()) {
+            seat(joint, joint.seat().get());
+        }
+        if (joint.bond().isPresent()) {
+            bond(joint, joint.bond().get());
+        }
     }
 
     private void seat(Joint joint, Seat seat) {
@@ -205,23 +219,22 @@ final class Soundness {
     private void seatsApart() {
         Map<List<Object>, String> first = new HashMap<>();
         for (Joint joint : draft.joints.values()) {
-            joint.seat()
-                    .flatMap(Seat::at)
-                    .ifPresent(
-                            point -> {
-                                String before =
-                                        first.putIfAbsent(List.of(joint.site(), point), joint.id());
-                                if (before != null) {
-                                    problems.warning(
-                                            at(joint, "/seat/x"),
-                                            "joint "
-                                                    + joint.id()
-                                                    + " has its seat at the same point of "
-                                                    + joint.site()
-                                                    + " as "
-                                                    + before);
-                                }
-                            });
+            Optional<Point> point =
+                    joint.seat().isPresent() ? joint.seat().get().at() : Optional.empty();
+            String before =
+                    point.isPresent()
+                            ? first.putIfAbsent(List.of(joint.site(), point.get()), joint.id())
+                            : null;
+            if (before != null) {
+                problems.warning(
+                        at(joint, "/seat/x"),
+                        "joint "
+                                + joint.id()
+                                + " has its seat at the same point of "
+                                + joint.site()
+                                + " as "
+                                + before);
+            }
         }
     }
 }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import reseat.model.Consumable;
-import reseat.model.ConsumableUse;
 import reseat.model.Hazard;
 import reseat.model.Joint;
 import reseat.model.Kind;
@@ -106,16 +105,16 @@ final class Usage {
         Set<String> used =
                 new LinkedHashSet<>(stated.look("consumables").fields().entries().keySet());
         for (Part part : draft.parts.values()) {
-            hazards.addAll(part.hazards());
+            addAll(part.hazards(), hazards);
             if (part.move().isPresent()) {
-                hazards.addAll(part.move().get().hazards());
+                addAll(part.move().get().hazards(), hazards);
             }
         }
         for (Joint joint : draft.joints.values()) {
             for (Way way : joint.ways().values()) {
-                hazards.addAll(way.hazards());
-                for (ConsumableUse use : way.consumes()) {
-                    used.add(use.consumable());
+                addAll(way.hazards(), hazards);
+                for (int i = 0; i < way.consumes().size(); i++) {
+                    used.add(way.consumes().get(i).consumable());
                 }
             }
         }
@@ -134,6 +133,13 @@ final class Usage {
                         hazard(id, look, problems);
                     }
                 });
+    }
+
+    /** Most lists are empty: no iterator need be made of them. */
+    private static void addAll(List<String> some, Set<String> to) {
+        if (!some.isEmpty()) {
+            to.addAll(some);
+        }
     }
 
     private void hazard(String id, Look look, Problems problems) {
