@@ -1,15 +1,16 @@
 package reseat.internal.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import reseat.graph.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
-import reseat.model.Rules;
 import reseat.plan.PlanRequest;
 
 /**
@@ -20,17 +21,6 @@ class MoveBoundTest {
 
     private static Outset free(Device device, String... targets) {
         return new Outset(PlanRequest.of(device, new Goal.Free(List.of(targets))));
-    }
-
-    /** The parts whose moves are counted, the dearest first, with what each costs. */
-    private static String owed(Outset at) {
-        return owed(at, at.needs, at.start.place);
-    }
-
-    private static String owed(Outset at, long[] needs, char[] place) {
-        return at.moves().debts(needs, place).stream()
-                .map(debt -> at.c.partIds[debt.part()] + " " + debt.ms())
-                .collect(Collectors.joining(", "));
     }
 
     @Test
@@ -44,7 +34,7 @@ class MoveBoundTest {
                                 "joint glue holds cell frame"),
                         "fan",
                         "cell");
-        assertEquals("cell 2000, fan 1000", owed(at));
+        assertEquals("cell 2000, fan 1000", at.owed());
         assertEquals(3000, at.moves().sum(at.moves().debts(at.needs, at.start.place)));
     }
 
@@ -58,11 +48,11 @@ class MoveBoundTest {
                                 "joint clip holds fan frame",
                                 "joint glue holds cell frame"),
                         "fan");
-        assertEquals("fan 1500", owed(at));
+        assertEquals("fan 1500", at.owed());
     }
 
     /** Two covers of the board, linked by a hinge: one move may take both. */
-    private static String[] covers(String... more) {
+    static String[] covers(String... more) {
         return lines(
                 List.of(
                         "part board takes 100 0 under lid flap",
@@ -73,14 +63,13 @@ class MoveBoundTest {
                 more);
     }
 
-    private static String[] lines(List<String> some, String... more) {
-        return java.util.stream.Stream.concat(some.stream(), Arrays.stream(more))
-                .toArray(String[]::new);
+    static String[] lines(List<String> some, String... more) {
+        return Stream.concat(some.stream(), Arrays.stream(more)).toArray(String[]::new);
     }
 
     @Test
     void twoCoversThatCanLeaveInOneMoveCostTheDearer() {
-        assertEquals("flap 1100, board 100", owed(free(Toy.of(covers()), "board")));
+        assertEquals("flap 1100, board 100", free(Toy.of(covers()), "board").owed());
     }
 
     @Test
@@ -92,7 +81,7 @@ class MoveBoundTest {
                         "part flap takes 600 500 tool spudger",
                         "joint glue holds board frame",
                         "joint hinge holds flap lid");
-        assertEquals("flap 1100, lid 1000, board 100", owed(free(device, "board")));
+        assertEquals("flap 1100, lid 1000, board 100", free(device, "board").owed());
     }
 
     /**
@@ -108,7 +97,7 @@ class MoveBoundTest {
                         "joint glue holds board frame",
                         "joint hinge holds flap lid cuts cell",
                         "joint screw holds lid frame needs cell");
-        assertEquals("flap 1100, lid 1000, board 100", owed(free(device, "board")));
+        assertEquals("flap 1100, lid 1000, board 100", free(device, "board").owed());
     }
 
     /**
@@ -129,8 +118,8 @@ class MoveBoundTest {
 
     @Test
     void ofTwoThatOneMoveCouldTakeButForTheirOrderBothArePaid() {
-        assertEquals("flap 600, lid 500, board 100", owed(corded(500, 600)));
-        assertEquals("lid 700, flap 600, board 100", owed(corded(700, 600)));
+        assertEquals("flap 600, lid 500, board 100", corded(500, 600).owed());
+        assertEquals("lid 700, flap 600, board 100", corded(700, 600).owed());
     }
 
     /**
@@ -138,7 +127,7 @@ class MoveBoundTest {
      * may leave the board beneath together, but then the lid has to leave the case. The cable may
      * hang on the case when it goes, and is not paid beside it.
      */
-    private static final List<String> STACK =
+    static final List<String> STACK =
             List.of(
                     "part board takes 100 0 under case",
                     "part case takes 1500 500 under lid",
@@ -151,8 +140,8 @@ class MoveBoundTest {
     @Test
     void aCoverThatHasToLeaveWhatItLiesOnIsPaidByItself() {
         Outset at = free(Toy.of(lines(STACK)), "board", "cable");
-        assertEquals("case 2000, lid 1000, board 100", owed(at));
-        assertEquals(at.c.part("case"), debt(at, "lid").below());
+        assertEquals("case 2000, lid 1000, board 100", at.owed());
+        assertEquals(at.c.part("case"), at.debt("lid").below());
     }
 
     /** Without the cable nothing asks the lid to leave the case: both go at the price of one. */
@@ -167,7 +156,7 @@ class MoveBoundTest {
                                         "joint pin holds fan frame")),
                         "board",
                         "fan");
-        assertEquals("case 2000, board 100, fan 20", owed(at));
+        assertEquals("case 2000, board 100, fan 20", at.owed());
     }
 
     /** Once the lid lies elsewhere than the case, its next move leaves nothing behind. */
@@ -178,17 +167,17 @@ class MoveBoundTest {
         apart[at.c.part("lid")] = (char) at.c.part("lid");
         long[] needs = at.works("case", "lid", "plug");
         at.compute(apart);
-        assertEquals("case 2000", owed(at, needs, apart));
+        assertEquals("case 2000", at.owed(needs, apart));
         at.compute(at.start.place);
-        assertEquals("case 2000, lid 1000", owed(at, needs, at.start.place));
+        assertEquals("case 2000, lid 1000", at.owed(needs, at.start.place));
     }
 
-    /** A target that lies on the case must leave it; what lies on the target goes along. */
+    /** A target that lies on the case must leave it, so that the case is no company for it. */
     @Test
     void aTargetHasToLeaveWhatItLiesOn() {
         Outset at = free(Toy.of(lines(STACK)), "lid");
-        assertEquals(at.c.part("case"), debt(at, "lid").below());
-        assertEquals("lid", company(at, debt(at, "lid")));
+        assertEquals(at.c.part("case"), at.debt("lid").below());
+        assertEquals("lid", at.company(at.debt("lid")));
     }
 
     /** The other way round: what lies on the target has to leave it, and the target the board. */
@@ -202,40 +191,26 @@ class MoveBoundTest {
                         "joint clip holds lid case",
                         "joint glue holds board frame");
         Outset at = free(device, "case");
-        assertEquals("case 2000, lid 1000", owed(at));
-        assertEquals(at.c.part("case"), debt(at, "lid").below());
-        assertEquals(at.c.part("board"), debt(at, "case").below());
+        assertEquals("case 2000, lid 1000", at.owed());
+        assertEquals(at.c.part("case"), at.debt("lid").below());
+        assertEquals(at.c.part("board"), at.debt("case").below());
     }
 
     @Test
     void aDebtTellsWhoMayGoAlong() {
         Outset at = free(Toy.of(covers()), "board");
-        assertEquals("flap lid", company(at, debt(at, "flap")));
+        assertEquals("flap lid", at.company(at.debt("flap")));
         MoveBound.Debt lid = at.moves().debt(at.c.part("lid"));
         assertEquals(1000, lid.ms());
         assertEquals(-1, lid.below());
-        assertEquals("flap lid", company(at, lid));
-    }
-
-    private static MoveBound.Debt debt(Outset at, String part) {
-        return at.moves().debts(at.needs, at.start.place).stream()
-                .filter(debt -> debt.part() == at.c.part(part))
-                .findAny()
-                .orElseThrow();
-    }
-
-    private static String company(Outset at, MoveBound.Debt debt) {
-        return at.names(
-                at.works(
-                        Arrays.stream(at.c.partIds)
-                                .filter(id -> debt.company()[at.c.part(id)])
-                                .toArray(String[]::new)));
+        assertEquals("flap lid", at.company(lid));
     }
 
     /**
-     * The fan hangs on the duct, and the duct's bracket on the cell. The plug between fan and
-     * bracket cuts the cell, so it is pulled before the duct's screw; fan and bracket could go
-     * together, but not duct and fan: the duct's move is none of the fan's, whoever is dearer.
+     * A cord links duct and bracket, a plug that cuts the cell bracket and fan. The duct's screw
+     * needs the cell cut, so the plug is pulled before the duct can go: no move of the duct takes
+     * the fan, though one of the fan might take the duct. One of the two is enough, whoever is
+     * dearer.
      */
     private static Outset oneSided(int duct, int fan) {
         return free(
@@ -253,61 +228,8 @@ class MoveBoundTest {
 
     @Test
     void partsOfWhichOneCannotTakeTheOtherAlongPayBoth() {
-        assertEquals("duct 500, fan 400, board 10", owed(oneSided(500, 400)));
-        assertEquals("fan 400, duct 300, board 10", owed(oneSided(300, 400)));
-    }
-
-    private static Outset together(Device device, String target, String... moves) {
-        Rules rules = Rules.none().requireActs(List.of(moves));
-        return new Outset(PlanRequest.of(device, new Goal.Free(List.of(target))).with(rules));
-    }
-
-    /** 700 and 500: the largest time and the largest restore time. The board still moves alone. */
-    @Test
-    void aMoveThatIsAskedForIsPaidAsAWhole() {
-        Outset at = together(Toy.of(covers()), "board", "move:flap+lid");
-        assertEquals("lid 1200, board 100", owed(at));
-        MoveBound.Debt move = debt(at, "lid");
-        assertEquals(true, move.exactly());
-        assertEquals("flap lid", company(at, move));
-    }
-
-    /** A third cover, which the move does not take, pays for itself. */
-    @Test
-    void aMoveThatIsAskedForPaysForNoOther() {
-        Outset at =
-                together(
-                        Toy.of(
-                                "part board takes 100 0 under lid flap door",
-                                "part lid takes 700 300",
-                                "part flap takes 600 500",
-                                "part door takes 400 0",
-                                "joint glue holds board frame",
-                                "joint hinge holds flap lid",
-                                "joint bolt holds door lid"),
-                        "board",
-                        "move:flap+lid");
-        assertEquals("lid 1200, door 400, board 100", owed(at));
-    }
-
-    @Test
-    void eachMoveThatIsAskedForIsPaid() {
-        Outset at = together(Toy.of(covers()), "board", "move:flap+lid", "move:flap");
-        assertEquals("lid 1200, flap 1100, board 100", owed(at));
-    }
-
-    /** The lid has to leave the case for the plug's sake: a move of both does not pay for that. */
-    @Test
-    void aMoveOfBothDoesNotPartThem() {
-        Outset at = together(Toy.of(lines(STACK)), "cable", "move:case+lid");
-        assertEquals("case 2000, lid 1000, cable 200", owed(at));
-    }
-
-    /** A move of the lid alone does part it, and is what the plug needs. */
-    @Test
-    void aMoveOfTheCoverAlonePaysForItsLeaving() {
-        Outset at = together(Toy.of(lines(STACK)), "cable", "move:lid");
-        assertEquals("lid 1000, cable 200", owed(at));
+        assertEquals("duct 500, fan 400, board 10", oneSided(500, 400).owed());
+        assertEquals("fan 400, duct 300, board 10", oneSided(300, 400).owed());
     }
 
     @Test
@@ -317,8 +239,8 @@ class MoveBoundTest {
         MoveBound.Debt lid = moves.debt(at.c.part("lid"));
         MoveBound.Debt flap = moves.debt(at.c.part("flap"));
         MoveBound.Debt board = moves.debt(at.c.part("board"));
-        assertEquals(true, moves.paidApart(lid, List.of()));
-        assertEquals(true, moves.paidApart(lid, List.of(board)));
-        assertEquals(false, moves.paidApart(lid, List.of(board, flap)));
+        assertTrue(moves.paidApart(lid, List.of()));
+        assertTrue(moves.paidApart(lid, List.of(board)));
+        assertFalse(moves.paidApart(lid, List.of(board, flap)));
     }
 }

@@ -12,7 +12,7 @@ class OrderRestTest {
     /** From 0: 5 to 1, 6 to 2. From 1 to 2: 4; back: 3. To 0: 7 from 1, 8 from 2. */
     private static final long[][] THREE = {{0, 5, 6}, {7, 0, 4}, {8, 3, 0}};
 
-    /** Work of so many items in {@code THREE}, in one class each unless said otherwise. */
+    /** Work with given changes, each item in one class unless said otherwise. */
     private static final class Listed {
         private final int[][] classes;
         private final long[][] extra;

@@ -3,6 +3,7 @@ package reseat.internal.plan;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
@@ -45,6 +46,34 @@ final class Outset {
         MoveBound moves = new MoveBound(c, task.need, landmarks);
         moves.owe(asOne());
         return moves;
+    }
+
+    /** The parts whose moves are counted, the dearest first, with what each costs. */
+    String owed() {
+        return owed(needs, start.place);
+    }
+
+    String owed(long[] of, char[] place) {
+        return moves().debts(of, place).stream()
+                .map(debt -> c.partIds[debt.part()] + " " + debt.ms())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What is counted for the move of a part. */
+    MoveBound.Debt debt(String part) {
+        return moves().debts(needs, start.place).stream()
+                .filter(debt -> debt.part() == c.part(part))
+                .findAny()
+                .orElseThrow();
+    }
+
+    /** Who may go along, in the order of the alphabet. */
+    String company(MoveBound.Debt debt) {
+        return names(
+                works(
+                        Arrays.stream(c.partIds)
+                                .filter(id -> debt.company()[c.part(id)])
+                                .toArray(String[]::new)));
     }
 
     /** The number of a work: the node of a joint, or the move of a part. */
