@@ -353,6 +353,7 @@ class LauncherIT {
             String given = wordsForJava("plan", "a.yaml", "--free", "fan", asked, "20");
             assertTrue(given.contains(late) && !given.contains(off), given);
         }
+        assertTrue(wordsForJava("console").contains(late));
         String check = wordsForJava("check", "a.yaml");
         assertFalse(check.contains(off) || check.contains(late), check);
         // of two settings Java takes the last, so whoever sets one has his way
