@@ -343,6 +343,37 @@ class LauncherIT {
     }
 
     @Test
+    void javasSecondCompilerIsOffForCommandsThatEndSoon() throws IOException {
+        String off = "-XX:TieredStopAtLevel=1";
+        String late = "-XX:Tier4InvocationThreshold=25000";
+
+        String plan = wordsForJava("plan", "a.yaml", "--free", "fan");
+        assertTrue(plan.contains(off) && !plan.contains(late), plan);
+        for (String asked : List.of("--all", "--time=9s", "--effort", "--other=2")) {
+            String given = wordsForJava("plan", "a.yaml", "--free", "fan", asked, "20");
+            assertTrue(given.contains(late) && !given.contains(off), given);
+        }
+        assertTrue(wordsForJava("console").contains(late));
+        String check = wordsForJava("check", "a.yaml");
+        assertFalse(check.contains(off) || check.contains(late), check);
+        // of two settings Java takes the last, so whoever sets one has his way
+        String version = wordsForJava("--version");
+        assertTrue(version.indexOf(off) < version.indexOf("-Dof=theirs"), version);
+        assertTrue(version.contains(off), version);
+    }
+
+    /** Returns what the launcher says to Java, which here does nothing but repeat it. */
+    private String wordsForJava(String... args) throws IOException {
+        Path parrot = Files.createTempDirectory(folder, "parrot");
+        Files.createDirectories(parrot.resolve("bin"));
+        script(parrot.resolve("bin/java"), "echo \"$@\"");
+        Files.writeString(parrot.resolve("release"), "JAVA_VERSION=\"17.0.1\"\n", UTF_8);
+        Map<String, String> env =
+                Map.of("JAVA_HOME", parrot.toString(), "RESEAT_JAVA_OPTS", "-Dof=theirs");
+        return run(copy.resolve("bin/reseat"), env, args).out();
+    }
+
+    @Test
     void anArchiveOlderThanTheProgramIsMadeAnew() throws IOException {
         Path cache = folder.resolve("cache");
         Map<String, String> env = with("RESEAT_CACHE", cache);
