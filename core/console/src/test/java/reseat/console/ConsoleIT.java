@@ -76,6 +76,20 @@ class ConsoleIT {
     }
 
     @Test
+    void showsItsPromptAtATerminalThatWasNotToldItsSize() throws Exception {
+        assumeTrue(terminals, "no pseudo-terminal: /usr/bin/script is missing or cannot make one");
+        String unsized = "sh -c 'stty cols 0 rows 0; exec \"" + LAUNCHER + "\" console'";
+        try (Pty pty = Pty.start(SAMPLES, env(), unsized)) {
+            pty.await("js   ┆");
+            pty.type("1 + 1\r");
+            pty.await("r1 = 2");
+            pty.type("leave\r");
+
+            assertEquals(0, pty.exitCode());
+        }
+    }
+
+    @Test
     void goesOnInTheNextLineWhereCodeIsNotComplete() throws Exception {
         try (Pty pty = console()) {
             pty.await("js   ┆");

@@ -8,6 +8,8 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import org.jline.terminal.Size;
+import org.jline.terminal.Sized;
 import org.jline.terminal.Terminal.SignalHandler;
 import org.jline.terminal.TerminalBuilder;
 import reseat.console.sheet.Terminal;
@@ -75,6 +77,10 @@ public final class Front {
                                 .build();
                 Console console =
                         new Console(Path.of(""), places, terminal, tongue, screen.output())) {
+            if (screen.getColumns() == 0 || screen.getRows() == 0) {
+                // a terminal in a container may not have been told its size: nothing would be seen
+                screen.setSize((Sized) Size.of(80, 24));
+            }
             new Prompt(console, screen, tongue).run(startUp);
         }
         return 0;
