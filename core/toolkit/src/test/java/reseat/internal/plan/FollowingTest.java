@@ -159,6 +159,19 @@ class FollowingTest {
     }
 
     @Test
+    void waitsWithARequiredMoveForWhatStillLiesUponItThoughNothingHoldsIt() {
+        Device clipped =
+                Toy.of(
+                        "part tape",
+                        "part lid under tape",
+                        "joint seal holds tape lid",
+                        "joint clip holds lid frame");
+        PlanRequest alone =
+                free(clipped, "lid").with(Rules.none().requireActs(List.of("move:lid")));
+        assertEquals("clip seal tape lid: 6000", follow(alone, "clip", "seal", "tape"));
+    }
+
+    @Test
     void makesNoForbiddenMove() {
         PlanRequest apart =
                 free(LID, "board").with(Rules.none().forbidActs(List.of("move:lid+tape")));
