@@ -1,5 +1,6 @@
 package reseat.internal.plan;
 
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import reseat.plan.Effort;
 import reseat.plan.Plan.Ended;
@@ -11,10 +12,11 @@ final class Limits {
     private static final long REPORT_NANOS = 100_000_000L;
 
     private final Watch watch;
-    private final long startedNanos = System.nanoTime();
+    private final LongSupplier clock;
+    private final long startedNanos;
     private final long nanos;
     private final long most;
-    private long nextReport = startedNanos + REPORT_NANOS;
+    private long nextReport;
     private long count;
     private @Nullable Ended ended;
 
@@ -22,7 +24,19 @@ final class Limits {
     private long boundMs;
 
     Limits(Effort effort, Watch watch) {
+        this(effort, watch, System::nanoTime);
+    }
+
+    /**
+     * Counts by another clock.
+     *
+     * @param clock nanoseconds from any moment, as {@link System#nanoTime}
+     */
+    Limits(Effort effort, Watch watch, LongSupplier clock) {
         this.watch = watch;
+        this.clock = clock;
+        startedNanos = clock.getAsLong();
+        nextReport = startedNanos + REPORT_NANOS;
         nanos = effort.time().isPresent() ? effort.time().get().toNanos() : Long.MAX_VALUE;
         most = effort.expansions().orElse(Long.MAX_VALUE);
     }
@@ -44,7 +58,7 @@ final class Limits {
     /** Returns which share of the effort is used up, from 0 to 1; 0 where there is no limit. */
     double used() {
         double byTime =
-                nanos == Long.MAX_VALUE ? 0 : (System.nanoTime() - startedNanos) / (double) nanos;
+                nanos == Long.MAX_VALUE ? 0 : (clock.getAsLong() - startedNanos) / (double) nanos;
         double byCount = most == Long.MAX_VALUE ? 0 : count / (double) most;
         return Math.max(byTime, byCount);
     }
@@ -58,7 +72,7 @@ final class Limits {
             ended = Ended.EXPANSIONS;
             return true;
         }
-        long now = System.nanoTime();
+        long now = clock.getAsLong();
         if (now - startedNanos >= nanos) {
             ended = Ended.TIME;
         } else if (Thread.currentThread().isInterrupted() || watch.cancelled()) {

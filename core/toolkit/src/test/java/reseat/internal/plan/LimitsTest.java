@@ -12,6 +12,8 @@ import static org.mockito.Mockito.verify;
 import static org.mockito.Mockito.when;
 
 import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import reseat.plan.Effort;
 import reseat.plan.Plan.Ended;
@@ -22,7 +24,16 @@ class LimitsTest {
 
     private static final Effort LONG = Effort.ofTime(Duration.ofDays(1));
 
+    private static final long MILLI = 1_000_000;
+
     private final Watch watch = mock(Watch.class);
+
+    /** The time that a test lets pass, in nanoseconds. */
+    private long now = 5_000 * MILLI;
+
+    private Limits limits(Effort effort) {
+        return new Limits(effort, watch, () -> now);
+    }
 
     private static void judge(Limits limits, int nodes) {
         for (int i = 0; i < nodes; i++) {
@@ -32,7 +43,7 @@ class LimitsTest {
 
     @Test
     void endsWhenAsManyNodesWereJudgedAsWereGiven() {
-        Limits limits = new Limits(Effort.ofExpansions(3), watch);
+        Limits limits = limits(Effort.ofExpansions(3));
         judge(limits, 2);
         assertFalse(limits.over());
         assertNull(limits.ended());
@@ -44,38 +55,48 @@ class LimitsTest {
 
     @Test
     void tellsTheShareOfTheNodesThatIsUsed() {
-        Limits limits = new Limits(Effort.ofExpansions(8), watch);
+        Limits limits = limits(Effort.ofExpansions(8));
         assertEquals(0, limits.used());
         judge(limits, 2);
         assertEquals(0.25, limits.used());
     }
 
     @Test
-    void endsAtOnceWhenThereIsNoTime() {
-        Limits limits = new Limits(Effort.ofTime(Duration.ZERO), watch);
+    void endsWhenItsTimeIsOver() {
+        Limits limits = limits(Effort.ofTime(Duration.ofMillis(40)));
+        assertFalse(limits.over());
+        assertEquals(0, limits.used());
+        now += 10 * MILLI;
+        assertEquals(0.25, limits.used());
+        now += 30 * MILLI - 1;
+        assertFalse(limits.over());
+        now++;
         assertTrue(limits.over());
         assertEquals(Ended.TIME, limits.ended());
+        assertEquals(1, limits.used());
     }
 
     @Test
-    void usesNextToNothingOfADay() {
+    void usesOfTimeAndNodesWhicheverIsUsedMore() {
+        Limits limits = limits(new Effort(Optional.of(Duration.ofMillis(40)), OptionalLong.of(10)));
+        judge(limits, 5);
+        now += 10 * MILLI;
+        assertEquals(0.5, limits.used());
+        now += 20 * MILLI;
+        assertEquals(0.75, limits.used());
+    }
+
+    @Test
+    void takesTheClockOfTheMachineUnlessItIsGivenAnother() {
         Limits limits = new Limits(LONG, watch);
-        judge(limits, 1_000);
         assertFalse(limits.over());
-        assertTrue(limits.used() >= 0 && limits.used() < 0.5, "a test takes no half a day");
-    }
-
-    @Test
-    void usesUpTimeAsItPasses() throws InterruptedException {
-        Limits limits = new Limits(Effort.ofTime(Duration.ofMillis(1)), watch);
-        Thread.sleep(2);
-        assertTrue(limits.used() >= 1);
+        assertTrue(new Limits(Effort.ofTime(Duration.ZERO), watch).over());
     }
 
     @Test
     void endsWhenItIsCancelledAndStaysEnded() {
         when(watch.cancelled()).thenReturn(false, true, false);
-        Limits limits = new Limits(LONG, watch);
+        Limits limits = limits(LONG);
         assertFalse(limits.over());
         assertTrue(limits.over());
         assertEquals(Ended.CANCELLED, limits.ended());
@@ -85,7 +106,7 @@ class LimitsTest {
 
     @Test
     void endsWhenItsThreadIsInterrupted() {
-        Limits limits = new Limits(LONG, watch);
+        Limits limits = limits(LONG);
         Thread.currentThread().interrupt();
         try {
             assertTrue(limits.over());
@@ -97,29 +118,33 @@ class LimitsTest {
 
     @Test
     void endsWhenMemoryIsUsedUp() {
-        Limits limits = new Limits(LONG, watch);
+        Limits limits = limits(LONG);
         limits.memory();
         assertTrue(limits.over());
         assertEquals(Ended.MEMORY, limits.ended());
     }
 
     @Test
-    void tellsNowAndThenHowManyNodesWereJudgedTheBestPlanAndTheBound() throws InterruptedException {
-        Limits limits = new Limits(LONG, watch);
+    void tellsEachTenthOfASecondHowManyNodesWereJudgedTheBestPlanAndTheBound() {
+        Limits limits = limits(LONG);
         judge(limits, 7);
         limits.report(900, 800);
+        now += 100 * MILLI - 1;
         assertFalse(limits.over());
         verify(watch, never()).progress(anyLong(), anyLong(), anyLong());
-        Thread.sleep(120); // each tenth of a second there is something to tell
+        now++;
         assertFalse(limits.over());
         assertFalse(limits.over());
         verify(watch, times(1)).progress(7, 900, 800);
+        now += 100 * MILLI;
+        assertFalse(limits.over());
+        verify(watch, times(2)).progress(7, 900, 800);
     }
 
     @Test
-    void tellsOfNoPlanBeforeThereIsOne() throws InterruptedException {
-        Limits limits = new Limits(LONG, watch);
-        Thread.sleep(120);
+    void tellsOfNoPlanBeforeThereIsOne() {
+        Limits limits = limits(LONG);
+        now += 100 * MILLI;
         assertFalse(limits.over());
         verify(watch, times(1)).progress(0, -1, 0);
     }
