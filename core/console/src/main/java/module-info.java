@@ -13,6 +13,9 @@ module reseat.console {
     // are there for the console and for processes that run scripts alone
     requires static org.graalvm.js;
     requires static org.graalvm.polyglot;
+    requires reseat.files;
+    requires reseat.planner;
+    requires reseat.scripts;
     requires reseat.toolkit;
 
     // picocli fills the fields of our commands, and of nothing else

@@ -1,32 +1,32 @@
 /**
- * The toolkit: facts of a device and everything that is computed from them.
+ * The toolkit: facts of a device, what follows from them, and the interfaces that plugins fill.
  *
- * <p>What is exported is promised. Everything under {@code reseat.internal} stays closed, to
- * plugins of any kind as well.
+ * <p>No parser, no solver, no script engine and no terminal: those are modules above this one. What
+ * is exported to all is a promise to plugins; what is exported to one of our own modules is not.
  */
 @org.jspecify.annotations.NullMarked
-@SuppressWarnings("requires-automatic") // jts-core has a fixed module name and no descriptor
+@SuppressWarnings({"requires-automatic", "module"}) // jts has a fixed name but no descriptor
 module reseat.toolkit {
     // transitive: @Nullable shows in exported signatures
     requires static transitive org.jspecify;
-    requires com.fasterxml.jackson.core;
     requires org.locationtech.jts;
-    requires org.snakeyaml.engine;
 
     exports reseat.check;
-    exports reseat.device;
     exports reseat.fasten;
     exports reseat.graph;
     exports reseat.job;
     exports reseat.model;
-    exports reseat.order;
     exports reseat.plan;
     exports reseat.query;
-    exports reseat.script;
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;
-    exports reseat.time;
+    // the compiled step graph is what the planner searches on
+    exports reseat.internal.graph to
+            reseat.planner;
+    exports reseat.internal.text to
+            reseat.files,
+            reseat.scripts;
 
     uses reseat.spi.Plugin;
 }

@@ -4,6 +4,7 @@ module reseat.stock.csv {
     requires static org.jspecify;
     requires com.fasterxml.jackson.core;
     requires de.siegmar.fastcsv;
+    requires reseat.files;
     requires reseat.toolkit;
 
     provides reseat.spi.Plugin with

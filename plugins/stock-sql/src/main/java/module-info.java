@@ -3,6 +3,7 @@
 module reseat.stock.sql {
     requires static org.jspecify;
     requires java.sql;
+    requires reseat.files;
     requires reseat.toolkit;
 
     uses java.sql.Driver;

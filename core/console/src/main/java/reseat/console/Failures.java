@@ -21,8 +21,8 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.BadInput;
 import reseat.console.load.PluginFailed;
-import reseat.console.script.JsEngine;
 import reseat.model.BadInputException;
+import reseat.script.host.JsEngine;
 
 /** Says what went wrong in words, and with which exit code it ends. */
 final class Failures {

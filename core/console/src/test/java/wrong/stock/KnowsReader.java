@@ -1,5 +1,5 @@
 package wrong.stock;
 
 public class KnowsReader {
-    wrong.device.Reader known;
+    wrong.files.Reader known;
 }

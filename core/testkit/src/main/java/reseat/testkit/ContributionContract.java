@@ -19,8 +19,8 @@ import reseat.model.Goal;
 import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
-import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.plan.Plans;
+import reseat.planner.Planner;
 import reseat.spi.Assessment;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
@@ -32,7 +32,8 @@ import reseat.testkit.PluginContract.Breaches;
 /** What checks, stock sources, cost tables, outputs and assessments must keep to. */
 final class ContributionContract {
 
-    private static final long QUICK = 5_000;
+    private static final Plans QUICKLY =
+            (request, watch) -> new Planner().plan(request.with(Effort.ofExpansions(5_000)), watch);
 
     private final Plugin plugin;
     private final List<Device> devices;
@@ -175,8 +176,8 @@ final class ContributionContract {
         if (assessment.statements().stream().anyMatch(Assessment.Statement::required)) {
             return; // what to tell it nobody here knows
         }
-        Assessment.Result once = assessment.assess(device, Map.of(), goal -> plan(device, goal));
-        if (!once.equals(assessment.assess(device, Map.of(), goal -> plan(device, goal)))) {
+        Assessment.Result once = assessment.assess(device, Map.of(), QUICKLY);
+        if (!once.equals(assessment.assess(device, Map.of(), QUICKLY))) {
             breaches.add("assessment " + assessment.id() + " comes to another result again");
         }
         Set<String> ids = new HashSet<>();
@@ -198,14 +199,9 @@ final class ContributionContract {
         return device.parts().keySet().stream()
                 .filter(part -> !part.equals(device.base()))
                 .findFirst()
-                .flatMap(part -> plan(device, new Goal.Free(List.of(part))));
-    }
-
-    private static Optional<Plan> plan(Device device, Goal goal) {
-        PlanResult result =
-                new Planner().plan(PlanRequest.of(device, goal).with(Effort.ofExpansions(QUICK)));
-        return result instanceof PlanResult.Found found
-                ? Optional.of(found.plan())
-                : Optional.empty();
+                .flatMap(
+                        part ->
+                                QUICKLY.plan(PlanRequest.of(device, new Goal.Free(List.of(part))))
+                                        .best());
     }
 }

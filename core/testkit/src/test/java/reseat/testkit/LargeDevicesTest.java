@@ -15,7 +15,7 @@ import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.planner.Planner;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 

@@ -18,10 +18,10 @@ import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
 import reseat.plan.Rebuild;
 import reseat.plan.RebuildAct;
 import reseat.plan.Tally;
+import reseat.planner.Planner;
 
 /** What holds of the rebuild of any plan on any device. */
 class RebuildProperties {

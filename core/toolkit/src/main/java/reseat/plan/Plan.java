@@ -49,6 +49,11 @@ public record Plan(
         return Collections.unmodifiableSet(parts);
     }
 
+    /** Tells whether another plan moves the same parts, in whatever order. */
+    public boolean movesTheSameParts(Plan other) {
+        return movedParts().equals(other.movedParts());
+    }
+
     /** Returns the ids of the joints that the plan releases, in order. */
     public List<String> releasedJoints() {
         return acts.stream()

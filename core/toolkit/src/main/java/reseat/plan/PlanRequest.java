@@ -1,7 +1,9 @@
 package reseat.plan;
 
+import java.util.List;
 import reseat.model.Device;
 import reseat.model.Goal;
+import reseat.model.Problem;
 import reseat.model.Rules;
 import reseat.model.State;
 
@@ -31,5 +33,10 @@ public record PlanRequest(Device device, Goal goal, State start, Rules rules, Ef
 
     public PlanRequest with(Effort newEffort) {
         return new PlanRequest(device, goal, start, rules, newEffort);
+    }
+
+    /** Returns why the request makes no sense for its device; empty if it can be planned. */
+    public List<Problem> problems() {
+        return RequestCheck.check(this);
     }
 }

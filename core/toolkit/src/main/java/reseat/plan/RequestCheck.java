@@ -42,28 +42,6 @@ final class RequestCheck {
         return check.problems;
     }
 
-    /**
-     * Finds what makes a sensible request hopeless: it asks for the release of what is released
-     * already.
-     *
-     * @return sentences; empty if there is nothing of the kind
-     */
-    static List<String> hopeless(PlanRequest request) {
-        List<String> reasons = new ArrayList<>();
-        for (String joint : request.start().released()) {
-            if (request.goal().equals(new Goal.Reach(joint))) {
-                reasons.add("joint " + joint + " is already released, so it cannot be reached");
-            }
-            for (String way : request.device().joint(joint).ways().keySet()) {
-                String id = new Act.Release(joint, way).id();
-                if (request.rules().requiredActs().contains(id)) {
-                    reasons.add(id + " is required, but " + joint + " is already released");
-                }
-            }
-        }
-        return reasons;
-    }
-
     private void goal(Goal goal) {
         if (goal instanceof Goal.Free free) {
             known("part", device.parts().keySet(), free.targets());

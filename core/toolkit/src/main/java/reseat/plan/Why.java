@@ -21,13 +21,15 @@ import reseat.model.Rules;
 public final class Why {
 
     private final Plan plan;
+    private final Plans plans;
     private final Device device;
     private final List<Act> acts;
     private final Dependencies dependencies;
     private final Needed needed;
 
-    private Why(Plan plan) {
+    private Why(Plan plan, Plans plans) {
         this.plan = plan;
+        this.plans = plans;
         PlanRequest request = plan.request();
         device = request.device();
         acts = plan.acts().stream().map(CostedAct::act).toList();
@@ -35,9 +37,14 @@ public final class Why {
         needed = StepGraph.of(device, request.start(), request.rules()).neededFor(request.goal());
     }
 
-    /** Looks into a plan; takes milliseconds. */
-    public static Why of(Plan plan) {
-        return new Why(plan);
+    /**
+     * Looks into a plan; takes milliseconds.
+     *
+     * @param plan the plan to explain
+     * @param plans asked for a plan that does without
+     */
+    public static Why of(Plan plan, Plans plans) {
+        return new Why(plan, plans);
     }
 
     /**
@@ -187,7 +194,7 @@ public final class Why {
         if (needed.works().stream().anyMatch(work -> names(work, joint ? id : "", parts))) {
             return new Necessity.EveryWay();
         }
-        PlanResult result = new Planner().plan(plan.request().with(without), watch);
+        PlanResult result = plans.plan(plan.request().with(without), watch);
         if (result instanceof PlanResult.Impossible) {
             return new Necessity.EveryWay();
         }

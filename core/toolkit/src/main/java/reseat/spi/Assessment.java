@@ -2,10 +2,8 @@ package reseat.spi;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import reseat.model.Device;
-import reseat.model.Goal;
-import reseat.plan.Plan;
+import reseat.plan.Plans;
 
 /** A published method that says how well a device can be taken apart. */
 public interface Assessment {
@@ -46,13 +44,6 @@ public interface Assessment {
      * @param required whether the method can do nothing without it
      */
     record Statement(String name, String says, boolean required) {}
-
-    /** Makes plans. */
-    interface Plans {
-
-        /** Returns the best plan that was found for a goal; empty if there is none. */
-        Optional<Plan> best(Goal goal);
-    }
 
     /**
      * What came out.

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import reseat.internal.load.ApiRange;
+import reseat.internal.spi.ApiRange;
 
 /**
  * What a plugin says of itself.

@@ -13,7 +13,7 @@ import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.fasten.FastenerTables;
-import reseat.internal.load.PluginLoader;
+import reseat.internal.spi.PluginLoader;
 import reseat.model.BadInputException;
 import reseat.stock.StockSource;
 

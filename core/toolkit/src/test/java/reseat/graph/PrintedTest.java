@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import reseat.given.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import reseat.given.Toy;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import reseat.graph.Toy;
+import reseat.given.Toy;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Goal;

@@ -14,6 +14,8 @@ import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Way;
 import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.Plans;
 import reseat.spi.Assessment;
 
 /** The assessment: plans the way to each priority part and counts on it what the method counts. */
@@ -57,7 +59,8 @@ public final class EuIndex implements Assessment {
         for (PriorityPart part : PriorityPart.values()) {
             for (String id : stated.parts(part)) {
                 Plan plan =
-                        plans.best(new Goal.Free(List.of(id)))
+                        plans.plan(PlanRequest.of(device, new Goal.Free(List.of(id))))
+                                .best()
                                 .orElseThrow(
                                         () ->
                                                 new IllegalArgumentException(

@@ -14,12 +14,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import reseat.device.DeviceFiles;
-import reseat.device.Reading;
+import reseat.files.DeviceFiles;
+import reseat.files.Reading;
 import reseat.model.Device;
-import reseat.plan.PlanRequest;
-import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.planner.Planner;
 import reseat.spi.Assessment;
 
 /** An invented slate of four parts, counted by hand. */
@@ -66,16 +64,7 @@ class EuIndexTest {
 
     private Map<String, String> values() {
         Map<String, String> values = new LinkedHashMap<>();
-        Assessment.Result result =
-                new EuIndex()
-                        .assess(
-                                device,
-                                stated,
-                                goal ->
-                                        new Planner().plan(PlanRequest.of(device, goal))
-                                                        instanceof PlanResult.Found found
-                                                ? Optional.of(found.plan())
-                                                : Optional.empty());
+        Assessment.Result result = new EuIndex().assess(device, stated, new Planner());
         result.criteria().forEach(each -> values.put(each.id(), each.value()));
         return values;
     }

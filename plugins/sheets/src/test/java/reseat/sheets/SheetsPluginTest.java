@@ -9,13 +9,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import reseat.device.DeviceFiles;
+import reseat.files.DeviceFiles;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.planner.Planner;
 import reseat.spi.Output;
 import reseat.testkit.PluginContract;
 

@@ -7,7 +7,6 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,12 +18,11 @@ import reseat.console.load.OurPlugins;
 import reseat.console.load.PluginFailed;
 import reseat.console.sheet.Terminal;
 import reseat.model.Device;
-import reseat.model.Goal;
 import reseat.plan.Effort;
-import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.plan.Watch;
+import reseat.planner.Planner;
 import reseat.spi.Assessment;
 
 /** Assesses a device by a published method. */
@@ -125,9 +123,7 @@ final class AssessCommand implements Callable<Integer> {
         Map<String, String> said = file == null ? Map.of() : StatedFile.read(file);
         try {
             return OurPlugins.asked(
-                    method,
-                    "method " + method.id(),
-                    () -> method.assess(device, said, goal -> plan(device, goal)));
+                    method, "method " + method.id(), () -> method.assess(device, said, this::plan));
         } catch (PluginFailed failed) {
             if (!(failed.getCause() instanceof IllegalArgumentException e)) {
                 throw failed;
@@ -142,12 +138,8 @@ final class AssessCommand implements Callable<Integer> {
         }
     }
 
-    private Optional<Plan> plan(Device device, Goal goal) {
-        PlanRequest request =
-                PlanRequest.of(device, goal).with(Effort.ofTime(Duration.ofSeconds(seconds)));
-        return new Planner().plan(request) instanceof PlanResult.Found found
-                ? Optional.of(found.plan())
-                : Optional.empty();
+    private PlanResult plan(PlanRequest request, Watch watch) {
+        return new Planner().plan(request.with(Effort.ofTime(Duration.ofSeconds(seconds))), watch);
     }
 
     private static Map<String, Object> shape(

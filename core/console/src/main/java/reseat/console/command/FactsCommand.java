@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.sheet.Names;
 import reseat.console.sheet.Terminal;
-import reseat.device.ResolvedJson;
+import reseat.files.ResolvedJson;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Part;

@@ -19,7 +19,6 @@ import reseat.model.Problem;
 import reseat.model.Rules;
 import reseat.model.State;
 import reseat.plan.PlanRequest;
-import reseat.plan.Planner;
 
 /** Prints the step graph of a device. */
 @Command(
@@ -57,8 +56,7 @@ final class GraphCommand implements Callable<Integer> {
         Rules wanted = rules.rules();
         State stands = start.start(device);
         Goal asked = goal.given() ? goal.goal() : new Goal.Teardown();
-        List<Problem> problems =
-                Planner.check(PlanRequest.of(device, asked).from(stands).with(wanted));
+        List<Problem> problems = PlanRequest.of(device, asked).from(stands).with(wanted).problems();
         if (!problems.isEmpty()) {
             throw new BadInput(
                     problems.stream()

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import reseat.check.KnownFinding;
 import reseat.check.Sifted;
-import reseat.device.KnownFiles;
+import reseat.files.KnownFiles;
 import reseat.model.BadInputException;
 
 /** Findings that the shop knows of, and the day by which they are judged. */

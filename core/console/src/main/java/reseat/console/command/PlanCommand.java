@@ -15,12 +15,12 @@ import reseat.console.load.OurPlugins;
 import reseat.console.sheet.Names;
 import reseat.console.sheet.PlanSheet;
 import reseat.console.sheet.Terminal;
-import reseat.device.PlanJson;
+import reseat.files.PlanJson;
 import reseat.model.BadInputException;
 import reseat.model.Device;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
-import reseat.plan.Planner;
+import reseat.planner.Planner;
 import reseat.spi.Output;
 import reseat.spi.Plugins;
 
@@ -131,8 +131,7 @@ final class PlanCommand implements Callable<Integer> {
         if (other == 0) {
             return List.of();
         }
-        return new Planner()
-                .otherRoutes(plan, other, thinking).stream().map(Planned::checked).toList();
+        return new Planner().otherRoutes(plan, other, thinking);
     }
 
     private void print(Plan plan, List<Plan> others, PrintWriter to) {

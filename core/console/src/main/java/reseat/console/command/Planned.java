@@ -1,20 +1,14 @@
 package reseat.console.command;
 
-import java.util.List;
 import java.util.stream.Collectors;
 import reseat.console.sheet.Names;
-import reseat.model.Act;
-import reseat.model.CostedAct;
-import reseat.model.Problem;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
 import reseat.plan.Watch;
-import reseat.simulate.Simulator;
-import reseat.simulate.Verdict;
+import reseat.planner.Planner;
 
-/** Plans that may be shown: each one has passed the simulator. */
+/** Plans for commands: a plan, or the end of the command with the reason and what would help. */
 final class Planned {
 
     private Planned() {}
@@ -22,22 +16,16 @@ final class Planned {
     /** Plans, or ends the command with what stands in the way. */
     static Plan plan(PlanRequest request, Watch watch) {
         PlanResult result = new Planner().plan(request, watch);
-        if (result instanceof PlanResult.Found found) {
-            return checked(found.plan());
-        }
-        throw new BadInput(failure(request, result));
+        return result.best().orElseThrow(() -> new BadInput(failure(request, result)));
     }
 
     /** Returns why there is no plan, as lines for the user. */
     static String failure(PlanRequest request, PlanResult result) {
-        if (result instanceof PlanResult.Impossible impossible) {
-            return "reseat: there is no way to do it. "
-                    + String.join("; ", impossible.reasons())
-                    + ".";
+        if (result instanceof PlanResult.Impossible) {
+            return "reseat: there is no way to do it. " + String.join("; ", result.reasons()) + ".";
         }
-        if (result instanceof PlanResult.Refused refused) {
-            return refused.problems().stream()
-                    .map(Problem::message)
+        if (result instanceof PlanResult.Refused) {
+            return result.reasons().stream()
                     .map(message -> "reseat: " + message + ".")
                     .collect(Collectors.joining("\n"));
         }
@@ -54,33 +42,5 @@ final class Planned {
                 + ". No plan costs less than "
                 + Names.time(unfinished.lowerBoundMs())
                 + ".";
-    }
-
-    /**
-     * Returns a plan that the simulator agrees with.
-     *
-     * @throws IllegalStateException if it does not: one of the two is wrong, and we do not know
-     *     which
-     */
-    static Plan checked(Plan plan) {
-        PlanRequest request = plan.request();
-        List<Act> acts = plan.acts().stream().map(CostedAct::act).toList();
-        Verdict verdict =
-                Simulator.judge(
-                        request.device(), request.start(), request.goal(), request.rules(), acts);
-        if (!verdict.valid()) {
-            throw new IllegalStateException(
-                    "planner and simulator disagree, so no plan is printed: "
-                            + String.join(" ", verdict.sentences()));
-        }
-        if (verdict.totalMs() != plan.totalMs() || !verdict.acts().equals(plan.acts())) {
-            throw new IllegalStateException(
-                    "planner and simulator disagree on the cost, so no plan is printed: "
-                            + plan.totalMs()
-                            + " ms against "
-                            + verdict.totalMs()
-                            + " ms");
-        }
-        return plan;
     }
 }

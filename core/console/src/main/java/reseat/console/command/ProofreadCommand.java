@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.load.OurPlugins;
-import reseat.device.Reading;
+import reseat.files.Reading;
 import reseat.model.Problem;
 
 /** Reads a device file in all its variants and says what is wrong with it. */

@@ -4,7 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import reseat.device.DeviceSchema;
+import reseat.files.DeviceSchema;
 
 /** Prints the JSON Schema of device files. */
 @Command(

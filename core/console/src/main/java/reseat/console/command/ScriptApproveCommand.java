@@ -21,10 +21,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.console.script.Approvals;
+import reseat.files.ScriptFile;
+import reseat.files.ScriptFile.Language;
 import reseat.model.BadInputException;
-import reseat.script.ScriptFile;
-import reseat.script.ScriptFile.Language;
+import reseat.script.host.Approvals;
 
 /** Approves one Java script, in exactly the content that it has now. */
 @Command(

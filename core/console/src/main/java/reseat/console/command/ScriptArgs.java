@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import reseat.check.Check;
-import reseat.console.script.Approvals;
-import reseat.console.script.ScriptChecks;
+import reseat.files.ScriptFile;
 import reseat.model.BadInputException;
-import reseat.script.ScriptFile;
+import reseat.script.host.Approvals;
+import reseat.script.host.ScriptChecks;
 
 /** Script files that are run among the checks. */
 final class ScriptArgs {

@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import reseat.console.script.ScriptFolder;
+import reseat.script.host.ScriptFolder;
 
 /** Lists, tests, approves and runs scripts that shops share. */
 @Command(

@@ -22,17 +22,16 @@ import picocli.CommandLine.Spec;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.check.Severity;
-import reseat.console.script.ScriptHost;
-import reseat.console.script.ScriptLimits;
-import reseat.console.script.ScriptOutcome;
-import reseat.console.script.ScriptOutcome.Status;
 import reseat.console.sheet.Terminal;
-import reseat.device.DeviceFiles;
-import reseat.device.Reading;
+import reseat.files.DeviceFiles;
+import reseat.files.Reading;
 import reseat.model.Device;
 import reseat.plan.PlanRequest;
-import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.plan.Watch;
+import reseat.script.host.ScriptHost;
+import reseat.script.host.ScriptLimits;
+import reseat.script.host.ScriptOutcome;
+import reseat.script.host.ScriptOutcome.Status;
 import reseat.spi.Plugins;
 
 /** Runs scripts on one device. */
@@ -125,11 +124,7 @@ final class ScriptRunCommand implements Callable<Integer> {
         }
         CheckInput input = CheckInput.of(device, tables.tables()).withVariants(all);
         if (goal.given()) {
-            PlanResult result = new Planner().plan(PlanRequest.of(device, goal.goal()));
-            if (!(result instanceof PlanResult.Found found)) {
-                throw new BadInput("reseat: there is no plan for that goal; ask reseat plan why");
-            }
-            input = input.withPlan(found.plan());
+            input = input.withPlan(Planned.plan(PlanRequest.of(device, goal.goal()), Watch.NONE));
         }
         input = drives == null ? input : input.withDrives(drives);
         input = today == null ? input : input.on(today);

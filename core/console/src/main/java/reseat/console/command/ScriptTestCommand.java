@@ -11,11 +11,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.console.script.Fixture;
-import reseat.console.script.ScriptHost;
-import reseat.console.script.ScriptLimits;
+import reseat.console.load.OurPlugins;
+import reseat.files.ScriptFile;
 import reseat.model.BadInputException;
-import reseat.script.ScriptFile;
+import reseat.script.host.Fixture;
+import reseat.script.host.ScriptHost;
+import reseat.script.host.ScriptLimits;
 
 /** Runs scripts on the fixtures that travel with them. */
 @Command(
@@ -42,7 +43,7 @@ final class ScriptTestCommand implements Callable<Integer> {
         List<Fixture> fixtures = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
         for (ScriptFile script : ScriptCommand.read(places).scripts()) {
-            List<Fixture> own = Fixture.of(script);
+            List<Fixture> own = Fixture.of(script, OurPlugins.quietly().families());
             for (Fixture each : own) {
                 tasks.add(new ScriptHost.Task(script, each.input()));
                 fixtures.add(each);

@@ -5,7 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import reseat.console.script.Approvals;
+import reseat.script.host.Approvals;
 
 /** The folder in which a shop keeps its settings. */
 final class ShopFolder {

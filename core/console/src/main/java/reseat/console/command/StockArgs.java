@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import reseat.console.load.OurPlugins;
-import reseat.device.StockFile;
+import reseat.files.StockFile;
 import reseat.model.BadInputException;
 import reseat.stock.Stock;
 import reseat.stock.StockException;

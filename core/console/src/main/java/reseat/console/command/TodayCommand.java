@@ -21,7 +21,7 @@ import reseat.model.State;
 import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.planner.Planner;
 import reseat.stock.CanDo;
 import reseat.stock.Reservation;
 import reseat.stock.Stock;
@@ -114,12 +114,11 @@ final class TodayCommand implements Callable<Integer> {
             if (reserve != null && stock.reservation(reserve).isPresent()) {
                 return reservedBefore(stock.reservation(reserve).get(), out);
             }
-            Today today = Today.of(stock, day.day(), warn);
+            Today today = Today.of(stock, day.day(), warn, new Planner());
             List<CanDo> answers =
                     goal.given()
                             ? List.of(today.canDo(repair(devices.get(0)), !putBack, thinking))
                             : today.catalogue(devices, effort(), thinking);
-            answers.forEach(answer -> answer.plan().ifPresent(Planned::checked));
             boolean all = answers.stream().allMatch(CanDo::yes);
             Optional<Reservation> reserved =
                     all && reserve != null
@@ -168,7 +167,7 @@ final class TodayCommand implements Callable<Integer> {
         PlanRequest repair =
                 new PlanRequest(
                         device, goal.goal(), State.closed(), rules.rules(), effort.effort());
-        List<Problem> wrong = Planner.check(repair);
+        List<Problem> wrong = repair.problems();
         if (!wrong.isEmpty()) {
             throw new BadInput(Planned.failure(repair, new PlanResult.Refused(wrong)));
         }

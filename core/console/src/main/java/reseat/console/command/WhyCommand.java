@@ -21,6 +21,7 @@ import reseat.plan.Necessity;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.Why;
+import reseat.planner.Planner;
 
 /** Says why something must come off. */
 @Command(
@@ -79,7 +80,7 @@ final class WhyCommand implements Callable<Integer> {
                                         + acts.size()
                                         + ": "
                                         + told(acts.get(act))));
-                Explanation explanation = Why.of(plan).explain(thing, thinking);
+                Explanation explanation = Why.of(plan, new Planner()).explain(thing, thinking);
                 thinking.done();
                 explanation.links().forEach(link -> out.println(shown.fitted("  " + link)));
                 out.println("Goal: " + new Names(device).goal(request.goal()));
@@ -119,7 +120,6 @@ final class WhyCommand implements Callable<Integer> {
 
     private static String necessity(Necessity necessity) {
         if (necessity instanceof Necessity.Avoidable avoidable) {
-            Planned.checked(avoidable.other());
             return "It can be done without, for "
                     + plain(Names.difference(avoidable.extraMs()))
                     + (avoidable.proved() ? "." : " (not proved).");

@@ -15,11 +15,11 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import reseat.console.load.OurPlugins;
 import reseat.console.prompt.Talk.Taken;
-import reseat.console.script.JsEngine;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerTables;
 import reseat.script.Bench;
 import reseat.script.Screen;
+import reseat.script.host.JsEngine;
 
 /** A session with its bench, its help and its files; knows nothing of how lines are read. */
 final class Console implements AutoCloseable {

@@ -20,8 +20,9 @@ import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.VarSnippet;
 import org.jspecify.annotations.Nullable;
-import reseat.console.script.JsEngine;
 import reseat.script.Bench;
+import reseat.script.host.JsEngine;
+import reseat.script.host.OpenModules;
 
 /** Java, run in this process by the shell that every Java brings along. */
 final class JavaLanguage implements Language {
@@ -98,7 +99,7 @@ final class JavaLanguage implements Language {
         return path.isEmpty()
                 ? new String[] {"-classpath", System.getProperty("java.class.path", "")}
                 : new String[] {
-                    "--module-path", path, "--add-modules", Bench.class.getModule().getName()
+                    "--module-path", path, "--add-modules", OpenModules.names()
                 };
     }
 

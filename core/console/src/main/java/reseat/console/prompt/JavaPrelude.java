@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import reseat.script.Bench;
+import reseat.script.host.OpenModules;
 
 /** What each Java session starts with: imports, and the methods of the bench as functions. */
 final class JavaPrelude {
@@ -24,11 +25,7 @@ final class JavaPrelude {
         lines.add("import java.util.function.*;");
         lines.add("import java.util.stream.*;");
         lines.add("import java.nio.file.*;");
-        Bench.class.getModule().getDescriptor().exports().stream()
-                .filter(export -> !export.isQualified())
-                .map(export -> "import " + export.source() + ".*;")
-                .sorted()
-                .forEach(lines::add);
+        lines.addAll(OpenModules.imports());
         // a package may hold a Plan too; the one that is planned is meant
         lines.add("import reseat.plan.Plan;");
         return lines;

@@ -17,8 +17,8 @@ import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.Source;
 import org.graalvm.polyglot.Value;
 import org.jspecify.annotations.Nullable;
-import reseat.console.script.JsContexts;
 import reseat.script.Bench;
+import reseat.script.host.JsContexts;
 
 /**
  * JavaScript, in the same sandbox that shared scripts run in: what works here works there. Names

@@ -10,7 +10,6 @@ enum Format {
     STATE(".yaml"),
     JOB(".yaml"),
     KNOWN(".yaml"),
-    SOP(".sop"),
     UNITS(".txt"),
     COMMAND(".txt");
 

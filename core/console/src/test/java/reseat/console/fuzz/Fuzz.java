@@ -13,19 +13,17 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import reseat.console.load.OurPlugins;
-import reseat.device.DeviceFiles;
-import reseat.device.JobFiles;
-import reseat.device.KnownFiles;
-import reseat.device.PlanFiles;
-import reseat.device.Reading;
-import reseat.device.ResolvedJson;
 import reseat.fasten.FastenerTables;
+import reseat.files.DeviceFiles;
+import reseat.files.JobFiles;
+import reseat.files.KnownFiles;
+import reseat.files.PlanFiles;
+import reseat.files.Reading;
+import reseat.files.ResolvedJson;
 import reseat.model.BadInputException;
 import reseat.model.Device;
 import reseat.model.Problem;
 import reseat.model.Units;
-import reseat.order.SopFiles;
-import reseat.order.SopFormatException;
 import reseat.spi.DeviceFamily;
 
 /**
@@ -141,7 +139,7 @@ final class Fuzz {
         }
         boolean refused = read(format, file, text);
         // a command may have more to refuse, such as ids that its device does not have
-        if (format != Format.SOP && !commands.refuses(format, file, text) && refused) {
+        if (!commands.refuses(format, file, text) && refused) {
             throw new AssertionError("the command took what its reader refuses");
         }
         return refused;
@@ -154,15 +152,6 @@ final class Fuzz {
             case STATE -> bad(() -> PlanFiles.readState(file));
             case JOB -> bad(() -> JobFiles.read(file));
             case KNOWN -> bad(() -> KnownFiles.read(file));
-            case SOP -> {
-                try {
-                    SopFiles.read(file);
-                    yield false;
-                } catch (SopFormatException e) {
-                    sentence(e.getMessage());
-                    yield true;
-                }
-            }
             case UNITS -> units(text);
             case COMMAND -> throw new IllegalArgumentException("a command is no file");
         };

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import reseat.device.DeviceFiles;
+import reseat.files.DeviceFiles;
 import reseat.model.Problem;
 
 /**

@@ -12,14 +12,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import reseat.console.load.OurPlugins;
-import reseat.device.DeviceFiles;
-import reseat.device.PlanJson;
-import reseat.device.ResolvedJson;
+import reseat.files.DeviceFiles;
+import reseat.files.PlanJson;
+import reseat.files.ResolvedJson;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.planner.Planner;
 import reseat.spi.DeviceFamily;
 import reseat.testkit.DeviceShape;
 import reseat.testkit.GeneratedDevice;
@@ -32,11 +32,6 @@ final class SoundTexts {
             "format: reseat-device/1\nid: s\nbase: b\nseatTable: seats.csv\nparts: {b: {}, lid: {}}\n"
                     + "screwTypes: {m2: {thread: M2x0.4, length: 4 mm, head: pan, drive: PH0}}\n"
                     + "joints: {lid-screw: {kind: screw, holds: [lid, b], screw: m2}}\n";
-
-    private static final String SOP =
-            "NAME: four.sop\nTYPE: SOP\nCOMMENT: made up\nDIMENSION: 4\nEDGE_WEIGHT_TYPE: EXPLICIT\n"
-                    + "EDGE_WEIGHT_FORMAT: FULL_MATRIX\nEDGE_WEIGHT_SECTION\n4\n 0  3  4 1000000\n-1  0  5  6\n"
-                    + "-1 -1  0  7\n-1 -1 -1  0\nEOF\n";
 
     /** A small device with everything in it. */
     private static final DeviceShape SMALL = new DeviceShape(6, 10, 1, 2, 2, 0.3, 0.3, 1, 2, 0.3);
@@ -88,7 +83,6 @@ final class SoundTexts {
         of(Format.KNOWN)
                 .add(
                         "format: reseat-known/1\nknown:\n- check: live\n  device: quill\n  subject: fan-plug\n  reason: it is so\n  until: 2027-01-01\n");
-        of(Format.SOP).add(SOP);
         of(Format.UNITS)
                 .addAll(
                         List.of(

@@ -8,10 +8,13 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import reseat.console.house.House.Area;
 
-/** Who may know whom. Arrows run down only. */
+/**
+ * Who may know whom inside a module. Arrows run down only; those between modules are kept by the
+ * compiler, which reads the module descriptors.
+ */
 final class Arrows {
 
-    /** An area of the toolkit (root.x with root.internal.x), and whose two sides it may know. */
+    /** An area (root.x with root.internal.x), and whose two sides it may know. */
     private record Floor(String name, Set<String> below, String why) {}
 
     private static final List<Floor> FLOORS =
@@ -27,20 +30,11 @@ final class Arrows {
                     new Floor(
                             "graph",
                             Set.of("model"),
-                            "the step graph says what is possible; what to choose is the plan's"),
-                    new Floor(
-                            "time",
-                            Set.of("model"),
-                            "a time belongs to an act, whoever plans or simulates it"),
-                    new Floor(
-                            "order",
-                            Set.of(),
-                            "sequential ordering is a problem of numbers; knowing no device it can"
-                                    + " be tested against the published instances"),
+                            "the step graph says what is possible; what to choose is the planner's"),
                     new Floor(
                             "plan",
-                            Set.of("model", "graph", "order", "time", "fasten"),
-                            "a plan is computed from facts and must not ask who judges it"),
+                            Set.of("model", "graph", "fasten"),
+                            "a plan is a value; who finds it and who judges it stand elsewhere"),
                     new Floor(
                             "simulate",
                             Set.of("model"),
@@ -63,23 +57,34 @@ final class Arrows {
                             Set.of(
                                     "model",
                                     "graph",
-                                    "order",
-                                    "time",
                                     "fasten",
                                     "plan",
                                     "simulate",
                                     "job",
                                     "stock",
                                     "query"),
-                            "a check looks at what was computed; nobody computes with checks,"
-                                    + " and files are the reader's"),
+                            "a check looks at what was computed; nobody computes with checks"),
+                    new Floor(
+                            "order",
+                            Set.of(),
+                            "sequential ordering is a problem of numbers; knowing no device it can"
+                                    + " be tested against the published instances"),
+                    new Floor(
+                            "planner",
+                            Set.of("model", "graph", "plan", "simulate", "order"),
+                            "the planner works on facts and the step graph alone"),
+                    new Floor(
+                            "time",
+                            Set.of("model"),
+                            "an index string comes to a time, whoever wrote it into a file"),
                     new Floor(
                             "text",
                             Set.of(),
-                            "internal.text helps everybody, so it can know nobody"));
+                            "small helpers for text serve everybody, so they can know nobody"));
 
-    /** Areas of the toolkit that join the floors together and may know all of them. */
-    private static final Set<String> JOINING = Set.of("spi", "device", "read", "load", "script");
+    /** Areas that join the floors of their module together. */
+    private static final Set<String> JOINING =
+            Set.of("spi", "files", "script", "console", "testkit", "plugins");
 
     private static final String TEXT = "text";
 
@@ -100,32 +105,13 @@ final class Arrows {
         rules.add(
                 arrow(
                         house,
-                        "the toolkit stands alone",
-                        "plugins, console and test kit are built on the toolkit; it must work for"
-                                + " a program that has none of them",
-                        (from, to) -> !from.isToolkit() || to.isToolkit()));
-        rules.add(
-                arrow(
-                        house,
-                        "the test kit knows the exported toolkit alone",
-                        "authors of plugins test with it against the published interface",
-                        (from, to) -> !from.name().equals("testkit") || isOpenToolkit(from, to)));
-        rules.add(
-                arrow(
-                        house,
-                        "the console knows the exported toolkit alone",
-                        "it finds plugins as services, ours like anyone's, and what the console"
-                                + " needs a plugin author needs too",
-                        (from, to) -> !from.name().equals("console") || isOpenToolkit(from, to)));
-        rules.add(
-                arrow(
-                        house,
-                        "plugins know the exported toolkit alone",
-                        "a plugin must run where there is no console, and internals change without"
-                                + " notice",
-                        (from, to) -> !from.name().equals("plugins") || isOpenToolkit(from, to)));
+                        "the search does not know the simulator",
+                        "the door has each plan judged; a search that knew the judge could share"
+                                + " its mistakes",
+                        (from, to) ->
+                                !(from.inside() && from.name().equals("planner"))
+                                        || !to.name().equals("simulate")));
         rules.add(everyPackageHasItsPlace(house));
-        rules.add(onlyTheReaderKnowsFiles(house));
         return rules;
     }
 
@@ -133,10 +119,6 @@ final class Arrows {
         return to.name().equals(floor.name)
                 || to.name().equals(TEXT)
                 || floor.below.contains(to.name());
-    }
-
-    private static boolean isOpenToolkit(Area from, Area to) {
-        return to.name().equals(from.name()) || to.isToolkit() && !to.inside();
     }
 
     private static HouseRule arrow(
@@ -172,36 +154,9 @@ final class Arrows {
                         return;
                     }
                     Area area = house.areaOf(type);
-                    boolean placed =
-                            !area.isToolkit()
-                                    || JOINING.contains(area.name())
-                                    || FLOORS.stream().anyMatch(f -> f.name.equals(area.name()));
-                    if (!placed) {
+                    if (!JOINING.contains(area.name())
+                            && FLOORS.stream().noneMatch(f -> f.name.equals(area.name()))) {
                         breach.accept(type.getName() + " is in " + area + ", which has no place");
-                    }
-                });
-    }
-
-    private static HouseRule onlyTheReaderKnowsFiles(House house) {
-        return HouseRule.of(
-                "only the reader knows file formats",
-                "nothing but internal.read and device may use Jackson, YAML or CSV libraries, so"
-                        + " that they can be replaced and the model stays free of formats",
-                (type, breach) -> {
-                    if (!house.owns(type)) {
-                        return;
-                    }
-                    Area area = house.areaOf(type);
-                    if (area.name().equals("plugins")
-                            || area.name().equals("device")
-                            || area.inside() && area.name().equals("read")) {
-                        return;
-                    }
-                    for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
-                        if (house.isFileLibrary(
-                                dependency.getTargetClass().getBaseComponentType())) {
-                            breach.accept(dependency.getDescription());
-                        }
                     }
                 });
     }

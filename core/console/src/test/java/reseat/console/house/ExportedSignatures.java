@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import reseat.console.house.House.Area;
 
 /** What others compile against is made of our own types and of Java's. */
 final class ExportedSignatures {
@@ -34,8 +33,7 @@ final class ExportedSignatures {
         if (!house.owns(type) || !isVisible(type.getModifiers())) {
             return false;
         }
-        Area area = house.areaOf(type);
-        return !area.inside() && (area.isToolkit() || area.name().equals("testkit"));
+        return house.areaOf(type).isExported();
     }
 
     private static Set<String> foreignTypes(House house, JavaClass type) {

@@ -114,7 +114,7 @@ final class ForbiddenCalls {
                         (area, type) ->
                                 !type.getName().equals(house.root() + ".console.Main")
                                         && !type.getName()
-                                                .equals(house.root() + ".console.script.Worker")),
+                                                .equals(house.root() + ".script.host.Worker")),
                 rule(
                         house,
                         "no dice without a seed",
@@ -140,7 +140,7 @@ final class ForbiddenCalls {
                         "output must not depend on the day; pass a java.time.Clock in"
                                 + " (System.nanoTime is fine for limits)",
                         CLOCK,
-                        (area, type) -> area.isToolkit()),
+                        (area, type) -> area.isTimeless()),
                 rule(
                         house,
                         "no class loader by thread",

@@ -1,7 +1,7 @@
 package reseat.console.house;
 
 import com.tngtech.archunit.core.domain.JavaClass;
-import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -9,15 +9,20 @@ import java.util.function.Predicate;
  *
  * @param root the package that everything of ours is in
  * @param plugin tells classes of plugins from those of core
- * @param fileLibraries packages of libraries that read and write files
  */
-record House(String root, Predicate<JavaClass> plugin, List<String> fileLibraries) {
+record House(String root, Predicate<JavaClass> plugin) {
 
     /** Where a class lives: the name of its area, and whether that is the closed side of it. */
     record Area(String name, boolean inside) {
 
-        boolean isToolkit() {
-            return !name.equals("console") && !name.equals("testkit") && !name.equals("plugins");
+        /** Tells whether output must be the same on every day: all but programs and plugins. */
+        boolean isTimeless() {
+            return !Set.of("console", "script", "testkit", "plugins").contains(name);
+        }
+
+        /** Tells whether others compile against it. */
+        boolean isExported() {
+            return !inside && !name.equals("console") && !name.equals("plugins");
         }
 
         @Override
@@ -36,13 +41,10 @@ record House(String root, Predicate<JavaClass> plugin, List<String> fileLibrarie
             return new Area("plugins", false);
         }
         String[] names = type.getPackageName().substring(root.length() + 1).split("\\.");
-        return names[0].equals("internal")
-                ? new Area(names.length > 1 ? names[1] : "internal", true)
-                : new Area(names[0], false);
-    }
-
-    boolean isFileLibrary(JavaClass type) {
-        String name = type.getPackageName() + ".";
-        return fileLibraries.stream().anyMatch(library -> name.startsWith(library + "."));
+        if (names[0].equals("internal")) {
+            return new Area(names.length > 1 ? names[1] : "internal", true);
+        }
+        // exported to the console alone
+        return new Area(names[0], type.getPackageName().equals(root + ".script.host"));
     }
 }

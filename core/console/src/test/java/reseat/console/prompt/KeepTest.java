@@ -14,12 +14,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import reseat.console.script.Approvals;
-import reseat.console.script.Fixture;
-import reseat.console.script.ScriptHost;
-import reseat.console.script.ScriptLimits;
 import reseat.console.sheet.Terminal;
-import reseat.script.ScriptFile;
+import reseat.files.ScriptFile;
+import reseat.script.host.Approvals;
+import reseat.script.host.Fixture;
+import reseat.script.host.ScriptHost;
+import reseat.script.host.ScriptLimits;
 
 /** What is kept works where it is taken to. */
 class KeepTest {
@@ -59,7 +59,7 @@ class KeepTest {
         assertTrue(said.contains("Written: "), said);
         ScriptFile script = ScriptFile.read(folder.resolve("tall-screws/tall-screws.js"));
         assertTrue(!script.text().contains("nothing"), script.text());
-        Fixture fixture = Fixture.of(script).get(0);
+        Fixture fixture = Fixture.of(script, List.of()).get(0);
         assertTrue(fixture.hasFinding());
         ScriptHost.Ran ran =
                 new ScriptHost(ScriptLimits.USUAL, Approvals.none())

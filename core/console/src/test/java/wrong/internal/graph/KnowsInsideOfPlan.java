@@ -1,5 +1,5 @@
 package wrong.internal.graph;
 
 public class KnowsInsideOfPlan {
-    wrong.internal.plan.AllRight known;
+    wrong.internal.planner.AllRight known;
 }

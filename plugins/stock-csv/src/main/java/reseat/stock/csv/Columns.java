@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import reseat.device.SettingsFile;
+import reseat.files.SettingsFile;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;

@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import reseat.device.SettingsFile;
+import reseat.files.SettingsFile;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;

@@ -1,8 +1,0 @@
-/**
- * The hosts of scripts: JavaScript in a sandbox, Java by consent, both against the exported
- * toolkit. Scripts that are files run in a process of their own; see core/docs/script-safety.md.
- */
-@NullMarked
-package reseat.console.script;
-
-import org.jspecify.annotations.NullMarked;

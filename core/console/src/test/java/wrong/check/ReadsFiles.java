@@ -1,5 +1,0 @@
-package wrong.check;
-
-public class ReadsFiles {
-    foreign.Tree known;
-}

@@ -1,5 +1,0 @@
-package wrong.console;
-
-public class KnowsPlugin {
-    wrong.plugins.Family known;
-}

@@ -1,3 +1,0 @@
-package wrong.console;
-
-public class Screen {}

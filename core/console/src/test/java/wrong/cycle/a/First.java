@@ -1,0 +1,5 @@
+package wrong.cycle.a;
+
+public class First {
+    wrong.cycle.b.Second known;
+}

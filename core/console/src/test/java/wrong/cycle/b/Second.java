@@ -1,0 +1,5 @@
+package wrong.cycle.b;
+
+public class Second {
+    wrong.cycle.a.First known;
+}

@@ -1,3 +1,0 @@
-package wrong.device;
-
-public class Reader {}

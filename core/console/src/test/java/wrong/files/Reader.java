@@ -1,0 +1,3 @@
+package wrong.files;
+
+public class Reader {}

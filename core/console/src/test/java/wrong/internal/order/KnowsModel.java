@@ -1,0 +1,5 @@
+package wrong.internal.order;
+
+public class KnowsModel {
+    wrong.model.Device known;
+}

@@ -1,0 +1,5 @@
+package wrong.internal.planner;
+
+public class KnowsFiles {
+    wrong.files.Reader known;
+}

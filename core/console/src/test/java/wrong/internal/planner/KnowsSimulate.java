@@ -1,0 +1,5 @@
+package wrong.internal.planner;
+
+public class KnowsSimulate {
+    wrong.simulate.Simulator known;
+}

@@ -1,0 +1,5 @@
+package wrong.internal.time;
+
+public class KnowsPlan {
+    wrong.plan.Plan known;
+}

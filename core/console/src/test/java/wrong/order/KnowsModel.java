@@ -1,5 +1,0 @@
-package wrong.order;
-
-public class KnowsModel {
-    wrong.model.Device known;
-}

@@ -1,3 +1,0 @@
-package wrong.plugins;
-
-public class Family {}

@@ -1,5 +1,0 @@
-package wrong.plugins;
-
-public class KnowsConsole {
-    wrong.console.Screen known;
-}

@@ -1,5 +1,0 @@
-package wrong.plugins;
-
-public class KnowsInside {
-    wrong.internal.graph.Nodes known;
-}

@@ -1,5 +1,0 @@
-package wrong.spi;
-
-public class KnowsConsole {
-    wrong.console.Screen known;
-}

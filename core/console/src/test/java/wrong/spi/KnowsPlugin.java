@@ -1,5 +1,0 @@
-package wrong.spi;
-
-public class KnowsPlugin {
-    wrong.plugins.Family known;
-}

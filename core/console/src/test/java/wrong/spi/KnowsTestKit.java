@@ -1,5 +1,0 @@
-package wrong.spi;
-
-public class KnowsTestKit {
-    wrong.testkit.Tester known;
-}

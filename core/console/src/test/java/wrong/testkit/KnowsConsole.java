@@ -1,5 +1,0 @@
-package wrong.testkit;
-
-public class KnowsConsole {
-    wrong.console.Screen known;
-}

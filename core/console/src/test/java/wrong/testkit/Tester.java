@@ -1,3 +1,0 @@
-package wrong.testkit;
-
-public class Tester {}

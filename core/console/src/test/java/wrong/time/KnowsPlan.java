@@ -1,5 +1,0 @@
-package wrong.time;
-
-public class KnowsPlan {
-    wrong.plan.Plan known;
-}

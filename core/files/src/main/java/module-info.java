@@ -1,0 +1,11 @@
+/** Everything that is read and written: device files, plans, stock and settings files, scripts. */
+@org.jspecify.annotations.NullMarked
+module reseat.files {
+    // transitive: @Nullable shows in exported signatures
+    requires static transitive org.jspecify;
+    requires transitive reseat.toolkit;
+    requires com.fasterxml.jackson.core;
+    requires org.snakeyaml.engine;
+
+    exports reseat.files;
+}

@@ -1,0 +1,21 @@
+package reseat.files;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import reseat.internal.files.JobReader;
+import reseat.model.BadInputException;
+
+/** Reads job files; what one holds is told in core/docs/checking.md. */
+public final class JobFiles {
+
+    private JobFiles() {}
+
+    /**
+     * Reads a job file, YAML or JSON.
+     *
+     * @throws BadInputException with all problems if it is none
+     */
+    public static JobFile read(Path file) throws BadInputException {
+        return JobReader.read(Objects.requireNonNull(file, "file"));
+    }
+}

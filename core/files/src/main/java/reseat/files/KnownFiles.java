@@ -1,0 +1,37 @@
+package reseat.files;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import reseat.check.KnownFinding;
+import reseat.internal.files.KnownReader;
+import reseat.model.BadInputException;
+
+/** Files of findings that a shop knows of; what one holds is told in core/docs/checking.md. */
+public final class KnownFiles {
+
+    private KnownFiles() {}
+
+    /**
+     * Reads a file.
+     *
+     * @return its entries in order
+     * @throws BadInputException with all problems if it is none
+     */
+    public static List<KnownFinding> read(Path file) throws BadInputException {
+        return KnownReader.read(Objects.requireNonNull(file, "file"));
+    }
+
+    /**
+     * Adds entries at the end of a file, which is made where it is missing. What stands in it stays
+     * as it is, comments too. The file is never half written.
+     *
+     * @throws BadInputException if the file is none, or entries cannot be added at its end
+     * @throws IOException if it cannot be written
+     */
+    public static void add(Path file, List<KnownFinding> entries)
+            throws BadInputException, IOException {
+        KnownReader.add(Objects.requireNonNull(file, "file"), List.copyOf(entries));
+    }
+}

@@ -1,0 +1,46 @@
+package reseat.files;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import reseat.internal.files.PlanReader;
+import reseat.model.Act;
+import reseat.model.BadInputException;
+import reseat.model.State;
+
+/**
+ * Reads plans, lists of acts and states. What a file may hold is told in core/docs/plan-json.md.
+ */
+public final class PlanFiles {
+
+    private PlanFiles() {}
+
+    /**
+     * Reads a plan as {@link PlanJson} writes it, or a list of act ids; JSON or YAML.
+     *
+     * @throws BadInputException with all problems if it is neither
+     */
+    public static PlanFile readPlan(Path file) throws BadInputException {
+        return PlanReader.plan(Objects.requireNonNull(file, "file"));
+    }
+
+    /**
+     * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...]}}; JSON or
+     * YAML.
+     *
+     * @throws BadInputException with all problems if it is none
+     */
+    public static State readState(Path file) throws BadInputException {
+        return PlanReader.state(Objects.requireNonNull(file, "file"));
+    }
+
+    /**
+     * Reads the stable id of an act. Whether a device has it is not asked.
+     *
+     * @param id such as {@code prepare:shut-down}, {@code release:fan-plug/pull}, {@code
+     *     move:lid+hinge}
+     * @throws IllegalArgumentException with a sentence for the user if it is none
+     */
+    public static Act act(String id) {
+        return PlanReader.act(Objects.requireNonNull(id, "id"));
+    }
+}

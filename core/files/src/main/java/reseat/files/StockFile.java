@@ -1,0 +1,115 @@
+package reseat.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import reseat.internal.files.SettingsReader;
+import reseat.model.BadInputException;
+import reseat.model.Origin;
+import reseat.model.Problem;
+import reseat.stock.Stock;
+import reseat.stock.StockException;
+import reseat.stock.StockSource;
+
+/**
+ * The file that names a shop's stock: which sort it is, and its settings. See core/docs/stock.md.
+ *
+ * @param source the sort of stock
+ * @param settings what it is opened with
+ * @param folder the folder that relative paths in settings are meant from
+ */
+public record StockFile(StockSource source, Map<String, String> settings, Path folder) {
+
+    private static final String FORMAT = "reseat-stock/1";
+
+    public StockFile {
+        settings = Map.copyOf(settings);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file the file
+     * @param sources the sorts of stock that it may name
+     * @throws BadInputException with all problems if it cannot be used
+     */
+    public static StockFile read(Path file, List<StockSource> sources) throws BadInputException {
+        SettingsFile read = SettingsFile.read(file);
+        List<Problem> problems =
+                new ArrayList<>(read.unknown(List.of("format", "source", "settings/*")));
+        Origin whole = new Origin(read.file(), 0, 0);
+        if (!read.text("format").equals(Optional.of(FORMAT))) {
+            problems.add(
+                    Problem.error(
+                            read.first("format").map(SettingsFile.Entry::at).orElse(whole),
+                            "expected \"format: " + FORMAT + "\""));
+        }
+        List<String> ids = sources.stream().map(StockSource::id).sorted().toList();
+        String wanted = read.text("source").orElse("");
+        Optional<StockSource> source =
+                sources.stream().filter(each -> each.id().equals(wanted)).findFirst();
+        Map<String, String> settings = new LinkedHashMap<>();
+        if (source.isEmpty()) {
+            problems.add(
+                    Problem.error(
+                            read.first("source").map(SettingsFile.Entry::at).orElse(whole),
+                            (wanted.isEmpty()
+                                            ? "\"source\" is missing: the sort of stock"
+                                            : "there is no sort of stock "
+                                                    + SettingsReader.quoted(wanted))
+                                    + ". Known: "
+                                    + (ids.isEmpty() ? "none" : String.join(", ", ids))
+                                    + "."));
+        } else {
+            settings.putAll(settings(read, source.get(), problems));
+        }
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems);
+        }
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        return new StockFile(source.orElseThrow(), settings, folder == null ? Path.of("") : folder);
+    }
+
+    private static Map<String, String> settings(
+            SettingsFile read, StockSource source, List<Problem> problems) {
+        Map<String, String> settings = new LinkedHashMap<>();
+        List<String> names = source.settings().stream().map(StockSource.Setting::name).toList();
+        read.below("settings")
+                .forEach(
+                        (name, entry) -> {
+                            if (names.contains(name)) {
+                                settings.put(name, entry.text());
+                            } else {
+                                problems.add(
+                                        Problem.error(
+                                                entry.at(),
+                                                source.id()
+                                                        + " has no setting "
+                                                        + SettingsReader.quoted(name)
+                                                        + "."
+                                                        + SettingsReader.hint(name, names)));
+                            }
+                        });
+        String missing =
+                source.settings().stream()
+                        .filter(setting -> setting.required())
+                        .filter(setting -> !settings.containsKey(setting.name()))
+                        .map(setting -> "\"" + setting.name() + "\" (" + setting.says() + ")")
+                        .collect(Collectors.joining(", "));
+        if (!missing.isEmpty()) {
+            problems.add(
+                    Problem.error(
+                            new Origin(read.file(), 0, 0), source.id() + " needs " + missing));
+        }
+        return settings;
+    }
+
+    /** Opens the stock. */
+    public Stock open() throws StockException {
+        return source.open(settings, folder);
+    }
+}

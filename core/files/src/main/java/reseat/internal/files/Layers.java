@@ -1,0 +1,129 @@
+package reseat.internal.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import reseat.model.Origin;
+import reseat.spi.DeviceFamily;
+
+/** Lays built-in data, family and device over each other, in rising order of rank. */
+final class Layers {
+
+    private static final List<String> WITH_DEFAULTS =
+            List.of("supplies", "prepare", "tools", "setup", "kinds", "hazards", "consumables");
+
+    /** What families gave last, by their ids; a family whose data is the same is not read again. */
+    private static final Map<String, Given> GIVEN = new ConcurrentHashMap<>();
+
+    private final List<DeviceFamily> families;
+    private final Origin whole;
+    private final Problems problems;
+
+    Layers(List<DeviceFamily> families, Origin whole, Problems problems) {
+        this.families = families;
+        this.whole = whole;
+        this.problems = problems;
+    }
+
+    /**
+     * The data of a family, and what came of it.
+     *
+     * @param data the bytes that the family gave
+     * @param defaults the built-in data with them over it
+     */
+    private record Given(ByteBuffer data, Defaults defaults) {}
+
+    /** Returns what a device starts from; reports a family that is missing or faulty. */
+    Defaults defaults(Node.Fields stated) {
+        String id = stated.text("family");
+        if (id == null) {
+            return BuiltIn.defaults();
+        }
+        Optional<DeviceFamily> family =
+                families.stream().filter(each -> each.id().equals(id)).findFirst();
+        if (family.isEmpty()) {
+            problems.error(
+                    new Look(stated, whole).at("family"),
+                    "family: there is no device family "
+                            + Words.quote(id)
+                            + "."
+                            + Words.hint(
+                                    id,
+                                    families.stream().map(DeviceFamily::id).toList(),
+                                    "device families"));
+            return BuiltIn.defaults();
+        }
+        return defaults(id, family.get());
+    }
+
+    private Defaults defaults(String id, DeviceFamily family) {
+        String name = "family " + id;
+        byte[] data;
+        try (InputStream in = family.openDefaults()) {
+            data = in.readNBytes(Sources.MAX_BYTES);
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
+            // a plugin is a stranger: whatever it throws is a problem of its data
+            problems.error(
+                    new Origin(name, 0, 0),
+                    "the data of this family cannot be read: " + e.getMessage());
+            return BuiltIn.defaults();
+        }
+        Given before = GIVEN.get(id);
+        if (before != null && before.data.equals(ByteBuffer.wrap(data))) {
+            return before.defaults;
+        }
+        long already = problems.count();
+        Node tree = Trees.parse(name, data, problems).orElse(null);
+        if (!(tree instanceof Node.Fields fields)) {
+            return BuiltIn.defaults();
+        }
+        unknownDefaults(fields);
+        Node.Fields over = (Node.Fields) MergePatch.apply(BuiltIn.tree(), fields);
+        if (problems.count() > already) {
+            return Defaults.unchecked(over);
+        }
+        Defaults defaults = Defaults.of(over);
+        GIVEN.put(id, new Given(ByteBuffer.wrap(data), defaults));
+        return defaults;
+    }
+
+    private void unknownDefaults(Node.Fields family) {
+        family.entries()
+                .forEach(
+                        (key, entry) -> {
+                            if (!Format.DEFAULTS.keys().containsKey(key)) {
+                                problems.error(
+                                        entry.keyAt(),
+                                        "defaults: unknown key "
+                                                + Words.quote(key)
+                                                + "."
+                                                + Words.hint(
+                                                        key,
+                                                        Format.DEFAULTS.keys().keySet(),
+                                                        "keys"));
+                            }
+                        });
+    }
+
+    /** Returns a device tree with what it leaves out taken from its defaults. */
+    static Node.Fields over(Defaults defaults, Node.Fields stated) {
+        Map<String, Node.Entry> layered = new LinkedHashMap<>(stated.entries());
+        for (String key : WITH_DEFAULTS) {
+            Node below = defaults.tree().get(key);
+            Node.Entry own = stated.entries().get(key);
+            if (below != null) {
+                Node merged =
+                        own == null || own.value().isNull()
+                                ? below
+                                : MergePatch.apply(below, own.value());
+                layered.put(key, new Node.Entry(own == null ? below.at() : own.keyAt(), merged));
+            }
+        }
+        return new Node.Fields(stated.at(), layered);
+    }
+}

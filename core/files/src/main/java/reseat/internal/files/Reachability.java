@@ -1,0 +1,375 @@
+package reseat.internal.files;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import reseat.model.Joint;
+import reseat.model.Move;
+import reseat.model.Part;
+
+/**
+ * Finds what surely cannot be done: joints that no plan releases, parts that no plan moves, pairs
+ * that no plan parts.
+ *
+ * <p>It looks at a device in which more is possible than in truth. What was possible once stays
+ * possible, and each condition of an act counts as met if it can be met at some time, whether or
+ * not together with the others:
+ *
+ * <ul>
+ *   <li>joint j can be released if each part of {@code under(j)} can be parted from j's site and
+ *       each supply it needs is cut by a joint that can be released;
+ *   <li>parts u and s can be parted if a group with one of them and without the other can be moved.
+ *       Every group with u contains the <em>train</em> of u: the least set with u that takes along,
+ *       for each of its members, the other parts of each rigid joint that cannot be released and
+ *       each cover that cannot be parted from it. So no group can be moved if the train contains
+ *       the base, or is at odds about tool or posture, or can never hang together.
+ * </ul>
+ *
+ * <p>Starting from nothing, both sets grow until they stand still. By induction over the acts of
+ * any valid plan, whatever the plan does is in them; so what is not in them is in no plan, and a
+ * device that can be torn down fully is never refused. The converse does not hold: a ring of covers
+ * may pass here and still defeat every plan; only a search, the planner's, decides that.
+ *
+ * <p>Time O(r · (j · h + p² · w)) for p parts in w machine words, j joints of up to h parts and r
+ * rounds; a round adds a joint or a pair, and in practice a few are enough. Deterministic: the end
+ * is the least such pair of sets, whatever the order of growing.
+ */
+final class Reachability {
+
+    private final List<Part> parts;
+    private final List<Joint> joints;
+    private final int base;
+    private final Map<String, Integer> numbers = new HashMap<>();
+    private final int[][] holds;
+    private final BitRows held;
+    private final BitRows hiders;
+    private final BitRows covering;
+    private final int[] island;
+
+    /** For each part, those beside the base that hang together with it and leave as it does. */
+    private final BitRows like;
+
+    private final boolean[] released;
+
+    /** Joints whose parts stay together, as they are not slack and were not released yet. */
+    private final boolean[] rigid;
+
+    private final Set<String> cut = new HashSet<>();
+    private final BitRows parted;
+
+    /** For each part, those that it takes along itself, the part included. */
+    private final BitRows along;
+
+    /** Trains; of those that cannot be moved only as much as it takes to know that. */
+    private final BitRows trains;
+
+    private final boolean[] moves;
+
+    /** Parts that can be moved alone: there is no more to find out about them. */
+    private final boolean[] apartFromAll;
+
+    /**
+     * Looks at a device whose references are sound.
+     *
+     * @param base id of the base
+     * @param parts its parts
+     * @param joints its joints
+     */
+    Reachability(String base, Collection<Part> parts, Collection<Joint> joints) {
+        this.parts = List.copyOf(parts);
+        this.joints = List.copyOf(joints);
+        int n = this.parts.size();
+        int m = this.joints.size();
+        for (Part part : this.parts) {
+            numbers.put(part.id(), numbers.size());
+        }
+        this.base = number(base);
+        this.holds = new int[m][];
+        this.held = new BitRows(m, n);
+        this.hiders = new BitRows(m, n);
+        this.released = new boolean[m];
+        this.rigid = new boolean[m];
+        for (int j = 0; j < m; j++) {
+            Joint joint = this.joints.get(j);
+            holds[j] = new int[joint.holds().size()];
+            for (int k = 0; k < holds[j].length; k++) {
+                holds[j][k] = number(joint.holds().get(k));
+                held.set(j, holds[j][k]);
+            }
+            rigid[j] = !joint.slack();
+            setAll(hiders, j, joint.under());
+        }
+        this.covering = new BitRows(n, n);
+        this.parted = new BitRows(n, n);
+        this.along = new BitRows(n, n);
+        this.trains = new BitRows(n, n);
+        this.moves = new boolean[n];
+        this.apartFromAll = new boolean[n];
+        for (int p = 0; p < n; p++) {
+            setAll(covering, p, this.parts.get(p).under());
+        }
+        this.island = Islands.of(n, this.base, holds);
+        this.like = alike();
+        settle();
+    }
+
+    private int number(String part) {
+        return Objects.requireNonNull(numbers.get(part), part);
+    }
+
+    private void setAll(BitRows rows, int row, List<String> ids) {
+        for (int i = 0; i < ids.size(); i++) {
+            rows.set(row, number(ids.get(i)));
+        }
+    }
+
+    private BitRows alike() {
+        BitRows rows = new BitRows(parts.size(), parts.size());
+        Map<List<Object>, Integer> first = new HashMap<>();
+        for (int p = 0; p < parts.size(); p++) {
+            if (p != base) {
+                Move move = parts.get(p).move().orElseThrow();
+                Integer row = first.putIfAbsent(List.of(island[p], move.tool(), move.posture()), p);
+                rows.set(row == null ? p : row, p);
+            }
+        }
+        for (int row : first.values()) {
+            for (int p = rows.next(row, row + 1); p >= 0; p = rows.next(row, p + 1)) {
+                rows.copy(row, p);
+            }
+        }
+        return rows;
+    }
+
+    private void settle() {
+        boolean grown = true;
+        while (grown) {
+            takeAlong();
+            for (int p = 0; p < parts.size(); p++) {
+                if (!apartFromAll[p]) {
+                    trains.copyFrom(along, p);
+                    moves[p] = trains.close(p, along, like);
+                }
+            }
+            boolean apart = growParted();
+            boolean free = growReleased();
+            grown = apart || free;
+        }
+    }
+
+    private void takeAlong() {
+        for (int p = 0; p < parts.size(); p++) {
+            along.copyWithout(p, covering, parted);
+            along.set(p, p);
+        }
+        for (int j = 0; j < holds.length; j++) {
+            if (rigid[j]) {
+                for (int p : holds[j]) {
+                    along.add(p, held, j);
+                }
+            }
+        }
+    }
+
+    /** Parts that must come along whenever a part is moved, in the order in which to name them. */
+    private List<Integer> taken(int p) {
+        List<Integer> all = new ArrayList<>();
+        for (int j = 0; j < holds.length; j++) {
+            if (rigid[j] && held.get(j, p)) {
+                for (int q : holds[j]) {
+                    all.add(q);
+                }
+            }
+        }
+        for (String cover : parts.get(p).under()) {
+            if (!parted.get(p, number(cover))) {
+                all.add(number(cover));
+            }
+        }
+        return all;
+    }
+
+    private boolean agree(int p, int q) {
+        Move one = parts.get(p).move().orElseThrow();
+        Move other = parts.get(q).move().orElseThrow();
+        return one.tool().equals(other.tool()) && one.posture().equals(other.posture());
+    }
+
+    private boolean growParted() {
+        boolean grown = false;
+        for (int u = 0; u < parts.size(); u++) {
+            if (!moves[u] || apartFromAll[u]) {
+                continue;
+            }
+            int s = parted.nextOutside(u, trains, 0, parts.size());
+            while (s >= 0) {
+                parted.set(u, s);
+                parted.set(s, u);
+                grown = true;
+                s = parted.nextOutside(u, trains, s + 1, parts.size());
+            }
+            apartFromAll[u] = trains.count(u) == 1;
+        }
+        return grown;
+    }
+
+    private boolean growReleased() {
+        boolean grown = false;
+        for (int j = 0; j < holds.length; j++) {
+            if (!released[j] && hiders.within(j, parted, holds[j][holds[j].length - 1])) {
+                Joint joint = joints.get(j);
+                if (cut.containsAll(joint.needs())) {
+                    released[j] = true;
+                    rigid[j] = false;
+                    cut.addAll(joint.cuts());
+                    grown = true;
+                }
+            }
+        }
+        return grown;
+    }
+
+    /** Parts that hide a joint and cannot be parted from its site. */
+    private List<String> hiding(Joint joint) {
+        int site = number(joint.site());
+        return joint.under().stream().filter(u -> !parted.get(number(u), site)).toList();
+    }
+
+    /** Tells whether there is nothing to report: each joint is released, each part moved alone. */
+    boolean everythingComesApart() {
+        boolean all = true;
+        for (boolean each : released) {
+            all &= each;
+        }
+        for (int p = 0; p < apartFromAll.length; p++) {
+            all &= apartFromAll[p] || p == base;
+        }
+        return all;
+    }
+
+    /** Tells whether some plan may release a joint. */
+    boolean canRelease(String jointId) {
+        for (int j = 0; j < released.length; j++) {
+            if (joints.get(j).id().equals(jointId)) {
+                return released[j];
+            }
+        }
+        throw new IllegalArgumentException("no joint " + jointId);
+    }
+
+    /** Tells whether some plan may move a part. */
+    boolean canMove(String partId) {
+        return moves[number(partId)];
+    }
+
+    /** Tells whether some plan may bring two parts to different places. */
+    boolean canPart(String one, String other) {
+        return parted.get(number(one), number(other));
+    }
+
+    /**
+     * Returns the first fact that stands in the way of releasing a joint that cannot be released.
+     */
+    Obstacle obstacleTo(Joint joint) {
+        for (String supply : joint.needs()) {
+            if (!cut.contains(supply)) {
+                return joints.stream()
+                        .filter(isolator -> isolator.cuts().contains(supply))
+                        .findFirst()
+                        .map(
+                                isolator ->
+                                        new Obstacle(
+                                                "needs " + supply + " cut by",
+                                                isolator.id(),
+                                                true,
+                                                false))
+                        .orElse(
+                                new Obstacle(
+                                        "needs a supply cut that nothing cuts:",
+                                        supply,
+                                        false,
+                                        true));
+            }
+        }
+        List<String> hiding = hiding(joint);
+        if (hiding.isEmpty()) {
+            throw new IllegalArgumentException("joint " + joint.id() + " can be released");
+        }
+        return new Obstacle("is hidden by", hiding.get(0), false, false);
+    }
+
+    /**
+     * Returns the first fact that keeps a part from being moved, or from being moved without
+     * another part.
+     */
+    Obstacle obstacleTo(Part part, String without) {
+        int p = number(part.id());
+        trains.copyFrom(along, p);
+        trains.close(p, along);
+        int goal = trains.get(p, number(without)) ? number(without) : base;
+        if (!trains.get(p, goal)) {
+            for (int q = trains.next(p, 0); q >= 0; q = trains.next(p, q + 1)) {
+                if (island[q] == island[p] && !agree(p, q)) {
+                    return new Obstacle(
+                            "leaves only "
+                                    + manner(p)
+                                    + " and together with "
+                                    + parts.get(q).id()
+                                    + ", which leaves",
+                            manner(q),
+                            false,
+                            true);
+                }
+                goal = island[q] == island[p] ? goal : q;
+            }
+        }
+        Map<Integer, Integer> stepTo = new LinkedHashMap<>();
+        Deque<Integer> open = new ArrayDeque<>(List.of(p));
+        while (!stepTo.containsKey(goal)) {
+            int at = open.remove();
+            for (int q : taken(at)) {
+                if (q != p && stepTo.putIfAbsent(q, at) == null) {
+                    open.add(q);
+                }
+            }
+        }
+        int step = goal;
+        while (Objects.requireNonNull(stepTo.get(step)) != p) {
+            step = Objects.requireNonNull(stepTo.get(step));
+        }
+        String next = parts.get(step).id();
+        if (part.under().contains(next) && !parted.get(p, step)) {
+            return new Obstacle("lies under", next, false, false);
+        }
+        for (int j = 0; j < holds.length; j++) {
+            Joint joint = joints.get(j);
+            if (rigid[j] && held.get(j, p) && joint.holds().contains(next)) {
+                return new Obstacle("is held by", joint.id(), true, false);
+            }
+        }
+        throw new IllegalStateException(part.id() + " takes along " + next + " for no reason");
+    }
+
+    private String manner(int p) {
+        Move move = parts.get(p).move().orElseThrow();
+        return "by " + move.tool() + " in " + move.posture();
+    }
+
+    /**
+     * What stands in the way.
+     *
+     * @param how how, as the middle of a sentence
+     * @param id id of the joint or part
+     * @param joint whether it is a joint
+     * @param last whether nothing stands behind it
+     */
+    record Obstacle(String how, String id, boolean joint, boolean last) {}
+}

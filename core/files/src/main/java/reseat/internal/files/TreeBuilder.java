@@ -1,0 +1,160 @@
+package reseat.internal.files;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import reseat.model.Origin;
+
+/**
+ * Puts a tree together from the events of a YAML or JSON parser, within bounds: a file of a few
+ * bytes can otherwise stand for a tree that fills the memory.
+ */
+final class TreeBuilder {
+
+    /** How many collections may lie within each other. A device file needs about eight. */
+    static final int DEPTH = 64;
+
+    /** How many values a file may have, aliases counted each time they are used. */
+    static final long VALUES = 500_000;
+
+    private final Problems problems;
+    private final Deque<Open> open = new ArrayDeque<>();
+
+    /** Collections that end are measured: an alias may stand for any of them. */
+    private final IdentityHashMap<Node, Measure> measures = new IdentityHashMap<>();
+
+    private @Nullable Node root;
+    private long values;
+
+    TreeBuilder(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * How large a node is.
+     *
+     * @param size how many values it counts with everything inside, aliases counted each time
+     * @param height how many collections lie within each other at most, itself included
+     */
+    private record Measure(long size, int height) {
+        private static final Measure SCALAR = new Measure(1, 0);
+    }
+
+    /** A collection that has begun and not ended; a list where keys is null. */
+    private static final class Open {
+        private final Origin at;
+        private final @Nullable Map<String, Node.Entry> keys;
+        private final List<Node> items;
+        private @Nullable String key;
+        private Origin keyAt;
+        private long size = 1;
+        private int height = 1;
+
+        Open(Origin at, boolean map) {
+            this.at = at;
+            this.keys = map ? new LinkedHashMap<>() : null;
+            this.items = map ? List.of() : new ArrayList<>();
+            this.keyAt = at;
+        }
+    }
+
+    void begin(Origin at, boolean map) throws TreeException {
+        Open parent = open.peek();
+        if (parent != null && parent.keys != null && parent.key == null) {
+            throw new TreeException(at, "a key must be a plain text, not a map or a list");
+        }
+        if (open.size() >= DEPTH) {
+            throw new TreeException(
+                    at, "maps and lists lie more than " + DEPTH + " deep within each other");
+        }
+        count(at, 1);
+        open.push(new Open(at, map));
+    }
+
+    /** Ends the collection begun last and returns it. */
+    Node end() throws TreeException {
+        Open done = open.pop();
+        Node node =
+                done.keys == null
+                        ? new Node.Items(done.at, done.items)
+                        : new Node.Fields(done.at, done.keys);
+        Measure measure = new Measure(done.size, done.height);
+        measures.put(node, measure);
+        place(node, measure);
+        return node;
+    }
+
+    /** Adds a scalar: a key where a key is due, else a value. */
+    void scalar(Node.Scalar scalar) throws TreeException {
+        count(scalar.at(), 1);
+        Open parent = open.peek();
+        if (parent != null && parent.keys != null && parent.key == null) {
+            parent.key = scalar.text();
+            parent.keyAt = scalar.at();
+        } else {
+            place(scalar, Measure.SCALAR);
+        }
+    }
+
+    /** Adds a node that was built before, for an alias. */
+    void again(Origin at, Node node) throws TreeException {
+        Open parent = open.peek();
+        if (parent != null && parent.keys != null && parent.key == null) {
+            throw new TreeException(at, "a key must be a plain text, not an alias");
+        }
+        Measure measure = measures.getOrDefault(node, Measure.SCALAR);
+        if (open.size() + measure.height() > DEPTH) {
+            throw new TreeException(
+                    at, "with this alias, maps and lists lie more than " + DEPTH + " deep");
+        }
+        count(at, measure.size());
+        place(node, measure);
+    }
+
+    private void count(Origin at, long more) throws TreeException {
+        values += more;
+        if (values > VALUES) {
+            throw new TreeException(
+                    at, "the file has more than " + VALUES + " values, aliases counted each time");
+        }
+    }
+
+    private void place(Node node, Measure measure) {
+        Open parent = open.peek();
+        if (parent == null) {
+            root = node;
+            return;
+        }
+        if (parent.keys == null) {
+            parent.items.add(node);
+        } else {
+            String key = parent.key;
+            parent.key = null;
+            if (key == null) {
+                throw new IllegalStateException("a value without a key");
+            }
+            Node.Entry first = parent.keys.putIfAbsent(key, new Node.Entry(parent.keyAt, node));
+            if (first != null) {
+                problems.error(
+                        parent.keyAt,
+                        "key "
+                                + Words.quote(key)
+                                + " stands here a second time; the first is in line "
+                                + first.keyAt().line());
+                return;
+            }
+        }
+        parent.size += measure.size();
+        parent.height = Math.max(parent.height, 1 + measure.height());
+    }
+
+    /** Returns the whole tree; null if the file had no value. */
+    @Nullable Node root() {
+        return root;
+    }
+}

@@ -1,0 +1,33 @@
+package reseat.internal.files;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import reseat.model.Device;
+import reseat.oracle.SmallDevices;
+
+/** What {@link OneByOne} takes apart, {@link Reachability} finds nothing wrong with. */
+final class OneByOneTest {
+
+    @Test
+    void saysNothingThatReachabilityWouldNotSay() {
+        int apart = 0;
+        int devices = 2000;
+        for (long seed = 1; seed <= devices; seed++) {
+            Device device = SmallDevices.of(seed);
+            Draft draft = new Draft();
+            draft.base = device.base();
+            draft.parts.putAll(device.parts());
+            draft.joints.putAll(device.joints());
+            if (OneByOne.works(draft)) {
+                Reachability reach =
+                        new Reachability(draft.base, draft.parts.values(), draft.joints.values());
+                assertTrue(reach.everythingComesApart(), "seed " + seed);
+                apart++;
+            }
+        }
+        assertTrue(
+                apart > devices / 10 && apart < devices,
+                apart + " of " + devices + " devices came apart one by one");
+    }
+}

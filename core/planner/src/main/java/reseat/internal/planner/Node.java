@@ -1,0 +1,79 @@
+package reseat.internal.planner;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.graph.Compiled;
+
+/** A position with the cheapest known way to it. */
+final class Node {
+
+    final Position at;
+    final @Nullable Node from;
+    final @Nullable Step step;
+    final long cost;
+
+    /** What is still to be paid at least. Only grows. */
+    long rest;
+
+    /** Whether {@link #rest} has been computed for this position, not only inherited. */
+    boolean judged;
+
+    Node(Position at, @Nullable Node from, @Nullable Step step, long cost, long rest) {
+        this.at = at;
+        this.from = from;
+        this.step = step;
+        this.cost = cost;
+        this.rest = rest;
+    }
+
+    long bound() {
+        return cost + rest;
+    }
+
+    /** Returns the steps from the start to here. */
+    List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        for (Node node = this; node != null && node.step != null; node = node.from) {
+            steps.add(node.step);
+        }
+        Collections.reverse(steps);
+        return steps;
+    }
+
+    /** An act in numbers. */
+    sealed interface Step {
+
+        /** Returns the works that it does, numbered as the landmarks number them. */
+        int[] works(Compiled c);
+
+        /**
+         * Releases a node.
+         *
+         * @param node the node
+         * @param option index of the way among the allowed ones
+         */
+        record Release(int node, int option) implements Step {
+            @Override
+            public int[] works(Compiled c) {
+                return new int[] {node};
+            }
+        }
+
+        /**
+         * Moves parts.
+         *
+         * @param parts the parts, rising
+         */
+        // arrays: made here, handed on, never changed
+        @SuppressWarnings("ArrayRecordComponent")
+        record Move(int[] parts) implements Step {
+            @Override
+            public int[] works(Compiled c) {
+                return Arrays.stream(parts).map(p -> c.nodes + p).toArray();
+            }
+        }
+    }
+}

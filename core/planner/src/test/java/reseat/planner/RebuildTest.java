@@ -1,0 +1,327 @@
+package reseat.planner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import reseat.fasten.SeatOrder;
+import reseat.fasten.TighteningPattern.Stage;
+import reseat.model.Act;
+import reseat.model.ConsumableUse;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Joint;
+import reseat.model.State;
+import reseat.plan.Fastening;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.Rebuild;
+import reseat.plan.RebuildAct;
+import reseat.plan.SpareNeed;
+import reseat.plan.Wear;
+
+class RebuildTest {
+
+    private final Plan plan = Given.boardOut();
+    private final Device device = plan.request().device();
+    private final Rebuild rebuild = Rebuild.of(plan);
+
+    @Test
+    void undoesTheTeardownBackwards() {
+        List<String> teardown =
+                new ArrayList<>(plan.acts().stream().map(act -> act.act().id()).toList());
+        Collections.reverse(teardown);
+
+        assertEquals(teardown, rebuild.acts().stream().map(act -> act.act().id()).toList());
+    }
+
+    @Test
+    void costsWhatThePlanChargedForIt() {
+        assertEquals(
+                plan.acts().stream().mapToLong(CostedAct::restoreMs).sum(), rebuild.restoreMs());
+    }
+
+    @Test
+    void makesEveryJointWhileTheSupplyItNeedsCutIsCut() {
+        makesAllJointsDead(device, State.closed(), rebuild);
+    }
+
+    @Test
+    void connectsTheSupplyAfterAllThatNeededItCut() {
+        List<String> made =
+                rebuild.acts().stream()
+                        .filter(act -> act.kind() == RebuildAct.Kind.MAKE)
+                        .map(act -> ((Act.Release) act.act()).joint())
+                        .toList();
+        for (Joint joint : device.joints().values()) {
+            if (joint.needs().contains("cell") && made.contains(joint.id())) {
+                assertTrue(
+                        made.indexOf(joint.id()) < made.indexOf("cell-plug"),
+                        joint.id() + " after the isolator in " + made);
+            }
+        }
+    }
+
+    static void makesAllJointsDead(Device device, State start, Rebuild rebuild) {
+        Set<String> open = new LinkedHashSet<>(start.released());
+        rebuild.acts().stream()
+                .filter(act -> act.act() instanceof Act.Release)
+                .forEach(act -> open.add(((Act.Release) act.act()).joint()));
+        for (RebuildAct act : rebuild.acts()) {
+            if (act.act() instanceof Act.Release release) {
+                for (String supply : device.joint(release.joint()).needs()) {
+                    assertTrue(
+                            device.joints().values().stream()
+                                    .anyMatch(
+                                            isolator ->
+                                                    isolator.cuts().contains(supply)
+                                                            && open.contains(isolator.id())
+                                                            && !isolator.id()
+                                                                    .equals(release.joint())),
+                            release.joint() + " is made while " + supply + " is live");
+                }
+                open.remove(release.joint());
+            }
+        }
+        assertEquals(start.released(), open);
+    }
+
+    @Test
+    void foldsBackWhatWasLaidAsideWhileConnected() {
+        Plan openOnly = Given.plan(device, new Goal.Reach("speaker-plug"));
+        RebuildAct display =
+                Rebuild.of(openOnly).acts().stream()
+                        .filter(act -> act.act().id().equals("move:display"))
+                        .findFirst()
+                        .orElseThrow();
+
+        assertEquals(RebuildAct.Kind.FOLD_BACK, display.kind());
+    }
+
+    @Test
+    void bringsBackWhatHangsByNothingBeforeItIsConnected() {
+        List<RebuildAct> flex =
+                rebuild.acts().stream()
+                        .filter(act -> act.act().id().startsWith("release:display-flex"))
+                        .toList();
+
+        assertEquals(1, flex.size());
+        assertFalse(flex.get(0).brings().isEmpty());
+    }
+
+    @Test
+    void addsUpWhatIsUsed() {
+        Rebuild two = Rebuild.of(Given.plan(device, new Goal.Free(List.of("board", "cell"))));
+        ConsumableUse tape =
+                two.consumables().stream()
+                        .filter(use -> use.consumable().equals("tape-10"))
+                        .findFirst()
+                        .orElseThrow();
+        long tapes =
+                two.acts().stream()
+                        .flatMap(act -> act.consumes().stream())
+                        .filter(use -> use.consumable().equals("tape-10"))
+                        .count();
+
+        assertTrue(tapes > 1, "the test needs two tapes");
+        assertEquals(BigDecimal.valueOf(30 * tapes), tape.quantity());
+        assertEquals("mm", tape.unit());
+    }
+
+    @Test
+    void namesSparesForTargetRuinAndSpentLockingPatches() {
+        assertEquals(
+                List.of(
+                        new SpareNeed(
+                                "board",
+                                "Board",
+                                java.util.Optional.of("B-1"),
+                                1,
+                                SpareNeed.Reason.TARGET),
+                        new SpareNeed(
+                                "label",
+                                "Label",
+                                java.util.Optional.of("L-1"),
+                                1,
+                                SpareNeed.Reason.RUINED),
+                        new SpareNeed(
+                                "m2x6",
+                                "m2x6",
+                                java.util.Optional.of("S-26"),
+                                1,
+                                SpareNeed.Reason.LOCKING_PATCH)),
+                rebuild.spares());
+        assertEquals(
+                List.of(List.of("label")),
+                rebuild.acts().stream()
+                        .map(RebuildAct::fresh)
+                        .filter(fresh -> !fresh.isEmpty())
+                        .toList());
+    }
+
+    @Test
+    void statesCuringAndSetupsOutsideTheCost() {
+        assertTrue(rebuild.dwellMs() >= 86_400_000, "24 h of curing");
+        assertTrue(rebuild.setupMs() > 0);
+        assertEquals(
+                plan.totalMs(),
+                plan.acts().stream().mapToLong(CostedAct::costMs).sum(),
+                "neither is in the cost");
+    }
+
+    @Test
+    void startsAllScrewsByHandThenTightensOppositeOnes() {
+        Fastening fastening = rebuild.fastenings().get(0);
+        List<SeatOrder.Pass> passes = fastening.order().passes();
+
+        assertEquals(5, fastening.joints().size());
+        assertEquals(Stage.START_BY_HAND, passes.get(0).stage());
+        assertEquals(0.5, passes.get(1).torqueShare());
+        assertEquals(1.0, passes.get(passes.size() - 1).torqueShare());
+        List<String> order = passes.get(1).joints();
+        assertEquals("board-bolt", order.get(0), "from the centre outwards");
+        String second = order.get(1);
+        String opposite =
+                switch (second) {
+                    case "board-screw.a" -> "board-screw.c";
+                    case "board-screw.b" -> "board-screw.d";
+                    case "board-screw.c" -> "board-screw.a";
+                    default -> "board-screw.b";
+                };
+        assertEquals(opposite, order.get(2), "crosswise");
+    }
+
+    @Test
+    void countsMakingAgainAgainstTheRatedCycles() {
+        Wear flex =
+                rebuild.wear().stream()
+                        .filter(wear -> wear.joint().equals("display-flex"))
+                        .findFirst()
+                        .orElseThrow();
+
+        assertEquals(device.joint("display-flex").madeCycles() + 1, flex.made());
+        assertEquals(20, flex.rated());
+        assertFalse(flex.isSpent());
+    }
+
+    @Test
+    void leavesOpenWhatWasOpenAtTheStart() {
+        State start = new State(Set.of("display-bond"), List.of());
+        PlanRequest request = plan.request().from(start);
+        Rebuild half = Rebuild.of(Given.plan(request));
+
+        assertEquals(List.of("display-bond"), half.leftOpen());
+        assertTrue(half.acts().stream().noneMatch(RebuildAct::irreversible));
+        makesAllJointsDead(device, start, half);
+    }
+
+    private static RebuildAct making(Rebuild rebuild, String joint) {
+        return rebuild.acts().stream()
+                .filter(act -> act.act().id().startsWith("release:" + joint + "/"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void pressesAdhesiveOnByHandAndDrivesScrewsWithTheirBit() {
+        assertEquals("pick", toolOf("release:display-bond/usual"), "to cut it");
+        assertEquals("hand", making(rebuild, "display-bond").tool());
+        assertEquals("hand", making(rebuild, "label-glue").tool());
+        assertEquals("ph0", making(rebuild, "board-bolt").tool());
+        assertEquals("tweezers", making(rebuild, "cell-plug").tool());
+    }
+
+    private String toolOf(String act) {
+        return plan.acts().stream()
+                .filter(each -> each.act().id().equals(act))
+                .findFirst()
+                .orElseThrow()
+                .tool();
+    }
+
+    /** Only the display lies loose on the bench when its flex is made; all else is in place. */
+    @Test
+    void bringsOnlyWhatHangsByNothing() {
+        assertEquals(
+                List.of("release:display-flex/usual [display]"),
+                rebuild.acts().stream()
+                        .filter(act -> !act.brings().isEmpty())
+                        .map(act -> act.act().id() + " " + act.brings())
+                        .toList());
+        Rebuild flexes =
+                Rebuild.of(
+                        Given.acts(
+                                Given.turned(),
+                                Given.move("deck", "flap"),
+                                Given.release("deck-flex")));
+        assertEquals(
+                List.of(),
+                making(flexes, "deck-flex").brings(),
+                "the deck still hangs by the flex of the flap taped to it");
+    }
+
+    @Test
+    void waitsForWhatCuresAfterTheActAlone() {
+        assertEquals(86_400_000, making(rebuild, "display-bond").dwellMs());
+        assertEquals(86_400_000, rebuild.dwellMs());
+    }
+
+    @Test
+    void aWayMayCureAndCloseForGoodLikeAKindOfJoint() {
+        Rebuild lid = Rebuild.of(Given.acts(Given.turned(), Given.release("lid-clip")));
+        assertEquals(60_000, making(lid, "lid-clip").dwellMs());
+        assertTrue(making(lid, "lid-clip").irreversible());
+    }
+
+    @Test
+    void putsBackWhatIsOffWhileAnotherPartHangs() {
+        Rebuild two =
+                Rebuild.of(
+                        Given.acts(
+                                Given.turned(),
+                                Given.move("deck", "flap"),
+                                Given.release("lid-clip"),
+                                Given.move("lid")));
+        assertEquals(
+                List.of(RebuildAct.Kind.PUT_BACK, RebuildAct.Kind.MAKE, RebuildAct.Kind.FOLD_BACK),
+                two.acts().stream().map(RebuildAct::kind).toList());
+    }
+
+    /** The device still lies face down: only the bit is fetched, from the hand. */
+    @Test
+    void beginsInThePostureInWhichTheTeardownEnded() {
+        Device turned = Given.turned();
+        RebuildAct first =
+                Rebuild.of(Given.acts(turned, Given.release("bottom-screw.a"))).acts().get(0);
+        assertEquals(turned.setup().toolChangeMs("hand", "ph0"), first.setupMs());
+    }
+
+    @Test
+    void leavesApartWhatLayApartAtTheStart() {
+        State start = new State(Set.of("display-bond", "display-flex"), List.of(Set.of("display")));
+        Rebuild half = Rebuild.of(Given.plan(plan.request().from(start)));
+        assertEquals(List.of("display"), half.leftApart());
+        assertEquals(Set.of("display-bond", "display-flex"), Set.copyOf(half.leftOpen()));
+        assertTrue(
+                half.acts().stream().noneMatch(act -> act.act().id().contains("display")),
+                half.acts()::toString);
+    }
+
+    @Test
+    void aFasteningSpansItsActs() {
+        Fastening fastening = rebuild.fastenings().get(0);
+        assertEquals(
+                fastening.joints(),
+                rebuild.acts().subList(fastening.first(), fastening.last() + 1).stream()
+                        .map(act -> ((Act.Release) act.act()).joint())
+                        .toList());
+    }
+}

@@ -1,0 +1,156 @@
+package reseat.script.host;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.files.ScriptFile;
+import reseat.model.BadInputException;
+import reseat.model.Origin;
+import reseat.model.Problem;
+import reseat.spi.DeviceFamily;
+
+/**
+ * A small device with the findings expected of a script, told in comments of the device file:
+ * {@code # FINDING: words} before or behind the line of the fact, {@code # NEAR MISS: why} where
+ * nothing must be found, {@code # GIVEN plan: free fan} for what is given besides the device.
+ * Whatever is not marked must stay silent.
+ */
+public final class Fixture {
+
+    private static final Pattern MARK =
+            Pattern.compile("#\\s+(FINDING|NEAR MISS|GIVEN)\\b:?\\s*(.*?)\\s*$");
+
+    private final Path file;
+    private final CheckInput input;
+    private final List<Expected> expected;
+    private final boolean nearMiss;
+
+    /** A finding that must be made: at a line, with these words in its message. */
+    private record Expected(int line, String words) {}
+
+    private Fixture(Path file, CheckInput input, List<Expected> expected, boolean nearMiss) {
+        this.file = file;
+        this.input = input;
+        this.expected = List.copyOf(expected);
+        this.nearMiss = nearMiss;
+    }
+
+    /**
+     * Returns the fixtures that lie beside a script, in the order of their names.
+     *
+     * @param script the script
+     * @param families the families of devices that the fixtures may name
+     */
+    public static List<Fixture> of(ScriptFile script, List<DeviceFamily> families)
+            throws IOException, BadInputException {
+        Path folder = Path.of(script.file()).resolveSibling("fixtures");
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        List<Path> files;
+        try (Stream<Path> all = Files.list(folder)) {
+            files = all.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+        }
+        List<Fixture> fixtures = new ArrayList<>();
+        for (Path each : files) {
+            fixtures.add(read(each, script, families));
+        }
+        return List.copyOf(fixtures);
+    }
+
+    /** Reads a fixture of a script. */
+    static Fixture read(Path file, ScriptFile script, List<DeviceFamily> families)
+            throws IOException, BadInputException {
+        List<String> lines = Files.readAllLines(file, UTF_8);
+        List<Expected> expected = new ArrayList<>();
+        List<String> waiting = new ArrayList<>();
+        FixtureGivens givens = new FixtureGivens(file, script.info().id(), families);
+        boolean nearMiss = false;
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            int number = i + 1;
+            boolean code = !line.isBlank() && !line.strip().startsWith("#");
+            if (code) {
+                waiting.forEach(words -> expected.add(new Expected(number, words)));
+                waiting.clear();
+            }
+            Matcher mark = MARK.matcher(line);
+            if (mark.find()) {
+                switch (mark.group(1)) {
+                    case "FINDING" -> {
+                        if (code) {
+                            expected.add(new Expected(number, mark.group(2)));
+                        } else {
+                            waiting.add(mark.group(2));
+                        }
+                    }
+                    case "GIVEN" -> givens.add(number, mark.group(2));
+                    default -> nearMiss = true;
+                }
+            }
+        }
+        if (!waiting.isEmpty()) {
+            throw new BadInputException(
+                    Problem.error(
+                            new Origin(file.toString(), lines.size(), 0),
+                            "a finding is expected behind the end of the file"));
+        }
+        return new Fixture(file, givens.input(), expected, nearMiss);
+    }
+
+    /** Returns the file. */
+    public Path file() {
+        return file;
+    }
+
+    /** Returns what the script is run on. */
+    public CheckInput input() {
+        return input;
+    }
+
+    /** Tells whether a finding is expected. */
+    public boolean hasFinding() {
+        return !expected.isEmpty();
+    }
+
+    /** Tells whether something is marked that nearly is a finding. */
+    public boolean hasNearMiss() {
+        return nearMiss;
+    }
+
+    /** Holds what a script did against what is expected; returns what is amiss, a line each. */
+    public List<String> complaints(ScriptOutcome outcome) {
+        if (outcome.status() != ScriptOutcome.Status.RAN) {
+            return List.of(file + ": " + outcome.problem());
+        }
+        List<String> complaints = new ArrayList<>();
+        List<Finding> left = new ArrayList<>(outcome.findings());
+        for (Expected each : expected) {
+            boolean met = false;
+            for (int i = 0; i < left.size() && !met; i++) {
+                met =
+                        left.get(i).at().line() == each.line
+                                && left.get(i).message().contains(each.words);
+                if (met) {
+                    left.remove(i);
+                }
+            }
+            if (!met) {
+                complaints.add(file + ":" + each.line + ": not found: " + each.words);
+            }
+        }
+        for (Finding each : left) {
+            complaints.add(each.at() + ": found, though not marked: " + each.message());
+        }
+        return List.copyOf(complaints);
+    }
+}

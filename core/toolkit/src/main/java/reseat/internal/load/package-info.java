@@ -1,5 +1,0 @@
-/** Loads plugins: finds them, looks at what they say, gives each its own layer, and doubts it. */
-@NullMarked
-package reseat.internal.load;
-
-import org.jspecify.annotations.NullMarked;

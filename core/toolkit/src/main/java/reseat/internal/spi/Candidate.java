@@ -1,0 +1,99 @@
+package reseat.internal.spi;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import reseat.spi.PluginInfo;
+
+/**
+ * What lies in a folder of plugins and may be one.
+ *
+ * @param from the jar or the folder of jars
+ * @param jars its jars, in order of their names
+ */
+record Candidate(Path from, List<Path> jars) {
+
+    /** The jar that says what the plugin is, and what it says. */
+    record Described(Path jar, Properties said) {}
+
+    /** Returns what lies in a folder of plugins, in order of names. */
+    static List<Candidate> in(Path folder) throws IOException {
+        List<Candidate> found = new ArrayList<>();
+        for (Path each : children(folder)) {
+            if (each.getFileName().toString().startsWith(".")) {
+                continue;
+            }
+            if (Files.isDirectory(each)) {
+                found.add(
+                        new Candidate(
+                                each, children(each).stream().filter(Candidate::isJar).toList()));
+            } else if (isJar(each)) {
+                found.add(new Candidate(each, List.of(each)));
+            }
+        }
+        return found;
+    }
+
+    private static List<Path> children(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
+
+    private static boolean isJar(Path file) {
+        return file.getFileName().toString().endsWith(".jar") && Files.isRegularFile(file);
+    }
+
+    /** Returns the name of the jar or folder. */
+    String name() {
+        return from.getFileName().toString();
+    }
+
+    /** Finds the one jar that says what the plugin is; no class of it is loaded. */
+    Described described() throws Refusal {
+        if (jars.isEmpty()) {
+            throw new Refusal("there is no jar in it");
+        }
+        List<Described> found = new ArrayList<>();
+        for (Path jar : jars) {
+            said(jar).ifPresent(said -> found.add(new Described(jar, said)));
+        }
+        if (found.size() != 1) {
+            throw new Refusal(
+                    found.isEmpty()
+                            ? "no jar of it has a "
+                                    + PluginInfo.FILE
+                                    + " (a plugin with libraries lies in a folder of its own)"
+                            : "more than one of its jars has a "
+                                    + PluginInfo.FILE
+                                    + "; each plugin has a folder of its own");
+        }
+        return found.get(0);
+    }
+
+    private static Optional<Properties> said(Path jar) throws Refusal {
+        try (ZipFile zip = new ZipFile(jar.toFile())) {
+            ZipEntry entry = zip.getEntry(PluginInfo.FILE);
+            if (entry == null) {
+                return Optional.empty();
+            }
+            Properties said = new Properties();
+            try (InputStream in = zip.getInputStream(entry)) {
+                said.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+            }
+            return Optional.of(said);
+        } catch (IOException | IllegalArgumentException e) {
+            throw new Refusal(jar.getFileName() + " cannot be read: " + e.getMessage());
+        }
+    }
+}

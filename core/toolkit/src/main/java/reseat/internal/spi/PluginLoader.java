@@ -1,0 +1,205 @@
+package reseat.internal.spi;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.ServiceConfigurationError;
+import java.util.ServiceLoader;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import reseat.check.Checks;
+import reseat.spi.Plugin;
+import reseat.spi.PluginInfo;
+import reseat.spi.Plugins;
+
+/** Loads all plugins, one after the other. An instance loads once. */
+public final class PluginLoader {
+
+    /** Those that ship are waited for: to go on without them helps nobody on a busy machine. */
+    private static final Duration BUNDLED_LIMIT = Duration.ofMinutes(1);
+
+    private final Duration limit;
+    private final List<Plugins.Loaded> loaded = new ArrayList<>();
+    private final List<Plugins.Refused> refused = new ArrayList<>();
+
+    /** Who has an id, by "plugin shelf", "check too-long" and so on. */
+    private final Map<String, String> owners = new HashMap<>();
+
+    private boolean builtInKnown;
+
+    private PluginLoader(Duration limit) {
+        this.limit = limit;
+    }
+
+    /** Loads; the contract is that of {@code Plugins.load}. */
+    public static Plugins load(List<Path> folders, Duration limit) {
+        PluginLoader loader = new PluginLoader(limit);
+        loader.bundled();
+        folders.forEach(loader::folder);
+        return new Plugins(loader.loaded, loader.refused);
+    }
+
+    private void bundled() {
+        Map<String, ServiceLoader.Provider<Plugin>> found = new TreeMap<>();
+        Iterator<ServiceLoader.Provider<Plugin>> providers =
+                ServiceLoader.load(Plugin.class, PluginLoader.class.getClassLoader()).stream()
+                        .iterator();
+        while (true) {
+            try {
+                if (!providers.hasNext()) {
+                    break;
+                }
+                ServiceLoader.Provider<Plugin> next = providers.next();
+                found.put(next.type().getName(), next);
+            } catch (ServiceConfigurationError | LinkageError e) {
+                refuse("among those that ship", Optional.empty(), Refusal.of(e));
+            }
+        }
+        List<Contents> started = new ArrayList<>();
+        found.forEach(
+                (name, provider) -> {
+                    try {
+                        started.add(start(name, BUNDLED_LIMIT, () -> new Contents(provider.get())));
+                    } catch (Refusal e) {
+                        refuse(name, Optional.empty(), e);
+                    }
+                });
+        started.sort(Comparator.comparing(each -> each.info().id()));
+        started.forEach(each -> take(each, Optional.empty()));
+    }
+
+    private void folder(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            refuse("folder", Optional.of(folder), new Refusal("there is no such folder"));
+            return;
+        }
+        try {
+            Candidate.in(folder).forEach(this::one);
+        } catch (IOException e) {
+            refuse("folder", Optional.of(folder), new Refusal("it cannot be read: " + e));
+        }
+    }
+
+    private void one(Candidate candidate) {
+        String name = candidate.name();
+        Optional<Path> from = Optional.of(candidate.from());
+        try {
+            Candidate.Described described = candidate.described();
+            PluginInfo info = info(described.said());
+            name = info.id();
+            fits(described.said());
+            if (owners.containsKey("plugin " + name)) {
+                throw new Refusal("its id is that of " + owners.get("plugin " + name));
+            }
+            take(
+                    start(
+                            name,
+                            limit,
+                            () -> {
+                                Plugin plugin = PluginLayer.open(candidate, described.jar());
+                                Contents contents = new Contents(plugin);
+                                same(info, contents.info());
+                                return contents;
+                            }),
+                    from);
+        } catch (Refusal e) {
+            refuse(name, from, e);
+        }
+    }
+
+    private static PluginInfo info(Properties said) throws Refusal {
+        try {
+            return new PluginInfo(
+                    said.getProperty("id", "").strip(),
+                    said.getProperty("version", "").strip(),
+                    said.getProperty("title", "").strip());
+        } catch (IllegalArgumentException e) {
+            throw new Refusal("its " + PluginInfo.FILE + ": " + e.getMessage());
+        }
+    }
+
+    private static void fits(Properties said) throws Refusal {
+        Optional<String> hindrance =
+                ApiRange.hindrance(said.getProperty("api", "").strip(), PluginInfo.API);
+        if (hindrance.isPresent()) {
+            throw new Refusal(hindrance.get());
+        }
+    }
+
+    private static void same(PluginInfo told, PluginInfo returned) throws Refusal {
+        if (!told.equals(returned)) {
+            throw new Refusal(
+                    "info() returned " + returned + ", its " + PluginInfo.FILE + " says " + told);
+        }
+    }
+
+    /** Runs the code of a plugin for as long as it may take; whatever it throws is a refusal. */
+    private static Contents start(String name, Duration limit, Callable<Contents> code)
+            throws Refusal {
+        FutureTask<Contents> task = new FutureTask<>(code);
+        Thread thread = new Thread(task, "reseat-plugin-" + name);
+        thread.setDaemon(true);
+        thread.start();
+        try {
+            return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (ExecutionException e) {
+            throw Refusal.of(e.getCause() == null ? e : e.getCause());
+        } catch (TimeoutException e) {
+            task.cancel(true);
+            throw new Refusal(
+                    "it is slow to start: it was not ready after " + limit.toMillis() + " ms");
+        } catch (InterruptedException e) {
+            task.cancel(true);
+            Thread.currentThread().interrupt();
+            throw new Refusal("loading was interrupted");
+        }
+    }
+
+    private void take(Contents contents, Optional<Path> from) {
+        String self =
+                "plugin " + contents.info().id() + from.map(path -> " (" + path + ")").orElse("");
+        if (!contents.ids().getOrDefault("check", Set.of()).isEmpty()) {
+            knowBuiltIn();
+        }
+        List<String> taken = new ArrayList<>(List.of("plugin " + contents.info().id()));
+        contents.ids().forEach((what, ids) -> ids.forEach(id -> taken.add(what + " " + id)));
+        for (String id : taken) {
+            String owner = owners.get(id);
+            if (owner != null) {
+                refuse(
+                        contents.info().id(),
+                        from,
+                        new Refusal("there is a " + id + " already, of " + owner));
+                return;
+            }
+        }
+        taken.forEach(id -> owners.put(id, self));
+        loaded.add(new Plugins.Loaded(contents, from));
+    }
+
+    private void knowBuiltIn() {
+        if (!builtInKnown) {
+            builtInKnown = true;
+            Checks.builtIn()
+                    .forEach(check -> owners.put("check " + check.info().id(), "Reseat itself"));
+        }
+    }
+
+    private void refuse(String name, Optional<Path> from, Refusal refusal) {
+        refused.add(new Plugins.Refused(name, from, refusal.why()));
+    }
+}

@@ -1,0 +1,378 @@
+package reseat.internal.spi;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static reseat.internal.spi.PluginJars.INFO;
+import static reseat.internal.spi.PluginJars.plugin;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import reseat.spi.PluginInfo;
+import reseat.spi.Plugins;
+
+/** Plugins in folders: good ones work, and no bad one is in anybody's way. */
+class PluginLoaderTest {
+
+    private static final Duration LONG = Duration.ofMinutes(5);
+
+    private static final String FAMILY =
+            "record F(String id, String title) implements DeviceFamily {"
+                    + " public java.io.InputStream openDefaults() {"
+                    + " return new java.io.ByteArrayInputStream(new byte[0]); } } ";
+
+    @TempDir Path work;
+    private Path folder;
+
+    @BeforeEach
+    void folder() throws IOException {
+        folder = Files.createDirectory(work.resolve("plugins"));
+    }
+
+    private Plugins load() {
+        return Plugins.load(List.of(folder), LONG);
+    }
+
+    private static List<String> ids(Plugins plugins) {
+        return plugins.loaded().stream()
+                .filter(each -> each.from().isPresent())
+                .map(each -> each.plugin().info().id())
+                .toList();
+    }
+
+    /** Loads a jar beside a good one, which must not suffer, and returns why it was refused. */
+    private String refusal(PluginJars bad) throws IOException {
+        bad.to(folder.resolve("bad.jar"));
+        return refusal();
+    }
+
+    private String refusal() throws IOException {
+        plugin(work, "good", INFO).to(folder.resolve("zz-good.jar"));
+
+        Plugins plugins = load();
+
+        assertEquals(List.of("good"), ids(plugins));
+        assertEquals(1, plugins.refused().size(), plugins.refused().toString());
+        return plugins.refused().get(0).why();
+    }
+
+    @Test
+    void aGoodOneContributes() throws IOException {
+        Path jar =
+                plugin(
+                                work,
+                                "rugged",
+                                INFO
+                                        + FAMILY
+                                        + "public List<DeviceFamily> families() {"
+                                        + " return List.of(new F(\"rugged\", \"rugged thing\")); }")
+                        .to(folder.resolve("rugged.jar"));
+
+        Plugins plugins = load();
+
+        assertEquals(List.of(), plugins.refused());
+        Plugins.Loaded loaded = plugins.loaded().get(plugins.loaded().size() - 1);
+        assertEquals(Optional.of(jar), loaded.from());
+        assertEquals(new PluginInfo("rugged", "1.0", "Plugin rugged"), loaded.plugin().info());
+        assertTrue(plugins.family("rugged").isPresent());
+    }
+
+    @Test
+    void twoUseDifferentVersionsOfOneLibrary() throws IOException {
+        for (String version : List.of("1", "2")) {
+            String id = "user-" + version;
+            Path library =
+                    new PluginJars(work)
+                            .with("module-info.java", "module words { exports words; }")
+                            .with(
+                                    "words/Words.java",
+                                    "package words; public class Words {"
+                                            + " public static String word() { return \"v"
+                                            + version
+                                            + "\"; } }")
+                            .to(folder.resolve(id).resolve("words.jar"));
+            plugin(
+                            work,
+                            id,
+                            "public PluginInfo info() { return new PluginInfo(\""
+                                    + id
+                                    + "\", \"1.0\", words.Words.word()); }")
+                    .with(
+                            "module-info.java",
+                            "module user_"
+                                    + version
+                                    + " { requires reseat.toolkit; requires words;"
+                                    + " provides reseat.spi.Plugin with user_"
+                                    + version
+                                    + ".It; }")
+                    .with(
+                            "META-INF/reseat-plugin.properties",
+                            "id=" + id + "\nversion=1.0\ntitle=v" + version + "\napi=1\n")
+                    .seeing(library)
+                    .to(folder.resolve(id).resolve("plugin.jar"));
+        }
+
+        Plugins plugins = load();
+
+        assertEquals(List.of(), plugins.refused());
+        assertEquals(
+                List.of("v1", "v2"),
+                plugins.loaded().stream()
+                        .filter(each -> each.from().isPresent())
+                        .map(each -> each.plugin().info().title())
+                        .toList());
+    }
+
+    @Test
+    void aPlainJarIsALibrary() throws IOException {
+        Path library =
+                new PluginJars(work)
+                        .with("words/Words.java", "package words; public class Words {}")
+                        .to(folder.resolve("own/plain-words.jar"));
+        plugin(work, "own", INFO + "Object o = new words.Words();")
+                .with(
+                        "module-info.java",
+                        "module own { requires reseat.toolkit; requires plain.words;"
+                                + " provides reseat.spi.Plugin with own.It; }")
+                .seeing(library)
+                .to(folder.resolve("own/plugin.jar"));
+
+        Plugins plugins = load();
+
+        assertEquals(List.of(), plugins.refused());
+        assertEquals(List.of("own"), ids(plugins));
+    }
+
+    @Test
+    void anInsideStaysClosed() throws IOException {
+        String why =
+                refusal(
+                        plugin(
+                                work,
+                                "curious",
+                                INFO
+                                        + "public List<Check> checks() { try {"
+                                        + " Class<?> c = Class.forName(\"reseat.internal.spi.Refusal\","
+                                        + " true, Plugin.class.getClassLoader());"
+                                        + " c.getDeclaredConstructors()[0].setAccessible(true);"
+                                        + " return List.of();"
+                                        + " } catch (Exception e) {"
+                                        + " throw new IllegalStateException(e.getMessage(), e); } }"));
+
+        assertTrue(why.contains("does not \"opens reseat.internal.spi\""), why);
+    }
+
+    @Test
+    void ourLibrariesAreNotTheirs() throws IOException {
+        String why =
+                refusal(
+                        plugin(work, "lazy", INFO)
+                                .with(
+                                        "module-info.java",
+                                        "module lazy { requires reseat.toolkit;"
+                                                + " requires com.fasterxml.jackson.core;"
+                                                + " provides reseat.spi.Plugin with lazy.It; }"));
+
+        assertEquals(
+                "lazy requires com.fasterxml.jackson.core, which is Reseat's own; put a copy"
+                        + " beside the plugin's jar",
+                why);
+    }
+
+    @Test
+    void oneThatThrowsIsLeftOut() throws IOException {
+        assertEquals(
+                "it failed: IllegalStateException: no luck",
+                refusal(
+                        plugin(
+                                work,
+                                "thrower",
+                                INFO
+                                        + "public It() { throw new IllegalStateException(\"no luck\"); }")));
+    }
+
+    @Test
+    void oneThatOverflowsIsLeftOut() throws IOException {
+        assertEquals(
+                "it failed: StackOverflowError",
+                refusal(plugin(work, "deep", "public PluginInfo info() { return info(); }")));
+    }
+
+    @Test
+    void oneThatReturnsNothingIsLeftOut() throws IOException {
+        assertEquals(
+                "info() returned null",
+                refusal(plugin(work, "silent", "public PluginInfo info() { return null; }")));
+    }
+
+    @Test
+    void nullListsAreNonsense() throws IOException {
+        assertEquals(
+                "checks() returned null",
+                refusal(
+                        plugin(
+                                work,
+                                "empty",
+                                INFO + "public List<Check> checks() { return null; }")));
+    }
+
+    @Test
+    void twoOfOneIdAreNonsense() throws IOException {
+        assertEquals(
+                "it has two of one id: family twice",
+                refusal(
+                        plugin(
+                                work,
+                                "twins",
+                                INFO
+                                        + FAMILY
+                                        + "public List<DeviceFamily> families() { F f = new"
+                                        + " F(\"twice\", \"t\"); return List.of(f, f); }")));
+    }
+
+    @Test
+    void whatItSaysAndWhatItIsAgree() throws IOException {
+        String why =
+                refusal(
+                        plugin(
+                                work,
+                                "actor",
+                                "public PluginInfo info() {"
+                                        + " return new PluginInfo(\"other\", \"1.0\", \"t\"); }"));
+
+        assertTrue(why.startsWith("info() returned PluginInfo[id=other,"), why);
+    }
+
+    @Test
+    void anotherVersionOfTheInterfaceIsRefusedBeforeItRuns() throws IOException {
+        assertEquals(
+                "it is written for version [2,3) of Reseat's interface; this is version 1",
+                refusal(
+                        plugin(work, "later", "{ System.exit(9); }" + INFO)
+                                .with(
+                                        "META-INF/reseat-plugin.properties",
+                                        "id=later\nversion=1\ntitle=t\napi=[2,3)\n")));
+    }
+
+    @Test
+    void aMissingModuleIsNamed() throws IOException {
+        Path library =
+                new PluginJars(work)
+                        .with("module-info.java", "module gone.words { }")
+                        .to(work.resolve("words.jar"));
+
+        String why =
+                refusal(
+                        plugin(work, "lonely", INFO)
+                                .with(
+                                        "module-info.java",
+                                        "module lonely { requires reseat.toolkit;"
+                                                + " requires gone.words;"
+                                                + " provides reseat.spi.Plugin with lonely.It; }")
+                                .seeing(library));
+
+        assertEquals(
+                "its modules do not fit together: Module gone.words not found, required by lonely",
+                why);
+    }
+
+    @Test
+    void anIdThatIsTakenIsRefused() throws IOException {
+        plugin(work, "good", INFO).to(folder.resolve("zz-second.jar"));
+        plugin(work, "good", INFO).to(folder.resolve("first.jar"));
+
+        Plugins plugins = load();
+
+        assertEquals(List.of("good"), ids(plugins));
+        assertEquals(
+                "its id is that of plugin good (" + folder.resolve("first.jar") + ")",
+                plugins.refused().get(0).why());
+    }
+
+    @Test
+    void anIdOfABuiltInCheckIsRefused() throws IOException {
+        String why =
+                refusal(
+                        plugin(
+                                work,
+                                "rival",
+                                INFO
+                                        + "public List<Check> checks() { return List.of("
+                                        + "Checks.builtIn().get(0)); }"));
+
+        assertTrue(why.endsWith(" already, of Reseat itself"), why);
+    }
+
+    @Test
+    void aSlowOneIsNotWaitedFor() throws IOException {
+        plugin(
+                        work,
+                        "slow",
+                        INFO
+                                + "public It() throws Exception {"
+                                + " new java.util.concurrent.CountDownLatch(1).await(); }")
+                .to(folder.resolve("slow.jar"));
+
+        Plugins plugins = Plugins.load(List.of(folder), Duration.ofMillis(300));
+
+        assertEquals(
+                List.of("it is slow to start: it was not ready after 300 ms"),
+                plugins.refused().stream().map(Plugins.Refused::why).toList());
+    }
+
+    @Test
+    void aBrokenJarIsNamed() throws IOException {
+        Files.writeString(folder.resolve("bad.jar"), "no jar at all");
+
+        assertTrue(refusal().startsWith("bad.jar cannot be read: "));
+    }
+
+    @Test
+    void anEmptyFolderIsNamed() throws IOException {
+        Files.createDirectory(folder.resolve("bad"));
+
+        assertEquals("there is no jar in it", refusal());
+    }
+
+    @Test
+    void aJarWithoutModuleIsRefused() throws IOException {
+        assertTrue(
+                refusal(
+                                new PluginJars(work)
+                                        .with(
+                                                "META-INF/reseat-plugin.properties",
+                                                "id=plain\nversion=1\ntitle=t\napi=1\n"))
+                        .startsWith("bad.jar has no module-info; "));
+    }
+
+    @Test
+    void aJarThatSaysNothingIsRefused() throws IOException {
+        assertTrue(
+                refusal(new PluginJars(work).with("some.txt", "text"))
+                        .startsWith("no jar of it has a META-INF/reseat-plugin.properties"));
+    }
+
+    @Test
+    void aModuleWithoutPluginIsRefused() throws IOException {
+        assertTrue(
+                refusal(
+                                plugin(work, "shy", INFO)
+                                        .with(
+                                                "module-info.java",
+                                                "module shy { requires reseat.toolkit; }"))
+                        .startsWith("its module shy provides no reseat.spi.Plugin"));
+    }
+
+    @Test
+    void aMissingFolderIsTold() {
+        assertEquals(
+                "plugin folder (nowhere): there is no such folder",
+                Plugins.load(List.of(Path.of("nowhere"))).refused().get(0).toString());
+    }
+}
