@@ -102,14 +102,14 @@ public final class OurPlugins {
         return folders(
                 System.getenv(),
                 System.getProperty("reseat.home", ""),
-                System.getProperty("user.home", ""));
+                PersonalFolders.here().data());
     }
 
     /**
      * Returns the folders of plugins: those that the shop names in {@code RESEAT_PLUGINS}, else the
      * folder plugins of the program, then the user's own.
      */
-    static List<Path> folders(Map<String, String> env, String home, String user) {
+    static List<Path> folders(Map<String, String> env, String home, Path data) {
         List<Path> folders = new ArrayList<>();
         String named = env.getOrDefault("RESEAT_PLUGINS", "");
         if (!named.isBlank()) {
@@ -121,11 +121,7 @@ public final class OurPlugins {
         } else if (!home.isEmpty()) {
             addIfThere(folders, Path.of(home, "plugins"));
         }
-        String data = env.getOrDefault("XDG_DATA_HOME", "");
-        if (!data.isBlank() || !user.isEmpty()) {
-            Path share = data.isBlank() ? Path.of(user, ".local", "share") : Path.of(data);
-            addIfThere(folders, share.resolve("reseat").resolve("plugins"));
-        }
+        addIfThere(folders, data.resolve("plugins"));
         return folders;
     }
 

@@ -83,14 +83,6 @@ class JavaScriptsTest {
     }
 
     @Test
-    void theFolderOfSettingsIsFound() {
-        assertEquals(Path.of("/s"), Approvals.folder(Map.of("RESEAT_HOME", "/s"), "/home/a"));
-        assertEquals(
-                Path.of("/x/reseat"), Approvals.folder(Map.of("XDG_CONFIG_HOME", "/x"), "/home/a"));
-        assertEquals(Path.of("/home/a/.config/reseat"), Approvals.folder(Map.of(), "/home/a"));
-    }
-
-    @Test
     void whatOneDoesToItsProcessHarmsNoOther() throws Exception {
         record Case(String body, String told) {}
         List<Case> cases =
