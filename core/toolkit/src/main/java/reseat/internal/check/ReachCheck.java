@@ -83,7 +83,7 @@ public final class ReachCheck extends BuiltInCheck {
         List<Finding> found = new ArrayList<>();
         for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
             Computed.of(input)
-                    .seat(input, screw.joint())
+                    .seat(screw.joint())
                     .ifPresent(lies -> look(input, screw, lies, found));
         }
         return found;
