@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.model.Device;
+import reseat.model.Severity;
 import reseat.script.ScriptFile;
 
 /**

@@ -19,9 +19,9 @@ import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInfo.Need;
 import reseat.check.CheckInfo.Parameter;
-import reseat.check.Severity;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
+import reseat.model.Severity;
 import reseat.script.ScriptFile;
 import reseat.script.ScriptFile.Language;
 
