@@ -30,6 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.files.ScriptFile;
 import reseat.spi.ToolkitVersion;
 
 /** Runs the distribution that was built, in a copy elsewhere, as a user would. */
@@ -427,6 +428,42 @@ class LauncherIT {
         try (Stream<Path> files = Files.walk(cache)) {
             assertEquals(List.of(), files.filter(Files::isRegularFile).toList());
         }
+    }
+
+    @Test
+    void keepsWhatAPersonApprovesInTheHomeThatTheEnvironmentNames() throws Exception {
+        Path home = folder.resolve("home");
+        Path plugins = Files.createDirectories(home.resolve(".local/share/reseat/plugins"));
+        Path script = folder.resolve("mine.java");
+        Files.writeString(
+                script,
+                """
+                /* reseat-script
+                id: mine
+                title: T
+                finds: F.
+                matters: M.
+                from: a test
+                */
+                List<Finding> run(CheckInput input) { return List.of(); }
+                """);
+        Path reseat = copy.resolve("bin/reseat");
+
+        String hash = ScriptFile.read(script).sha256();
+        Ran approved =
+                run(
+                        reseat,
+                        with("HOME", home),
+                        "script",
+                        "approve",
+                        script.toString(),
+                        "--hash",
+                        hash);
+        Ran looked = run(reseat, with("HOME", home), "plugins");
+
+        assertEquals(0, approved.code(), approved.err());
+        assertTrue(Files.exists(home.resolve(".config/reseat/approved-scripts.tsv")));
+        assertTrue(looked.out().contains("Looked in " + plugins + "\n"), looked.out());
     }
 
     private static Map<String, String> with(String name, Path value) {

@@ -2,8 +2,8 @@ package reseat.console.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -49,20 +49,10 @@ final class StockArgs {
                 names = "--today",
                 paramLabel = "DATE",
                 description = "The day of the work, such as 2026-03-02 (default: this day).")
-        private @Nullable String today;
+        private @Nullable LocalDate today;
 
         LocalDate day() {
-            if (today == null) {
-                return LocalDate.now(java.time.ZoneId.systemDefault());
-            }
-            try {
-                return LocalDate.parse(today);
-            } catch (DateTimeException e) {
-                throw new BadInput(
-                        "reseat: --today: found \""
-                                + today
-                                + "\", expected a date such as 2026-03-02.");
-            }
+            return today == null ? LocalDate.now(ZoneId.systemDefault()) : today;
         }
     }
 }

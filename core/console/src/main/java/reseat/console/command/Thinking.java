@@ -30,7 +30,12 @@ final class Thinking implements Watch, AutoCloseable {
         this.err = err;
         this.tells = interactive;
         this.atEnd = new Thread(this::interrupted, "reseat-interrupt");
-        Runtime.getRuntime().addShutdownHook(atEnd);
+        try {
+            Runtime.getRuntime().addShutdownHook(atEnd);
+        } catch (IllegalStateException e) {
+            // a plugin tried to end the process, which goes on: nothing is left to register for
+            printed.countDown();
+        }
     }
 
     private void interrupted() {

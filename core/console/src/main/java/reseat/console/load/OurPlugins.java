@@ -35,7 +35,11 @@ public final class OurPlugins {
     public static synchronized Plugins quietly() {
         Plugins plugins = loaded;
         if (plugins == null) {
-            plugins = Plugins.load(folders());
+            List<Path> folders = folders();
+            if (!folders.isEmpty()) {
+                Guard.PROGRAM.watch();
+            }
+            plugins = GuardedPlugin.guard(Plugins.load(folders), Guard.PROGRAM);
             loaded = plugins;
         }
         return plugins;
@@ -57,23 +61,19 @@ public final class OurPlugins {
         return quietly();
     }
 
-    /** Code of a plugin. */
-    public interface Code<T> {
-        /** Runs it. */
-        T run() throws IOException;
-    }
-
     /**
      * Runs code of a plugin; what it throws is told as the plugin's.
      *
      * @param of what it belongs to, one of the things that the plugin contributes
      * @param what it in words ("output html-sheet")
      */
-    public static <T> T asked(Object of, String what, Code<T> code) throws IOException {
+    public static <T> T asked(Object of, String what, Guard.Code<T, IOException> code)
+            throws IOException {
+        String owner = owner(of);
         try {
-            return code.run();
+            return Guard.PROGRAM.run("the plugin " + owner, code);
         } catch (RuntimeException | LinkageError | StackOverflowError e) {
-            throw new PluginFailed(what, owner(of), e);
+            throw new PluginFailed(what, owner, e);
         }
     }
 
@@ -83,13 +83,18 @@ public final class OurPlugins {
             if (plugin.families().contains(of)
                     || plugin.outputs().contains(of)
                     || plugin.assessments().contains(of)) {
-                return plugin.info().id()
-                        + " "
-                        + plugin.info().version()
-                        + each.from().map(from -> " (" + from + ")").orElse("");
+                return name(each);
             }
         }
         return "that has it";
+    }
+
+    /** Returns the id of a plugin with its version and its place. */
+    static String name(Plugins.Loaded each) {
+        return each.plugin().info().id()
+                + " "
+                + each.plugin().info().version()
+                + each.from().map(from -> " (" + from + ")").orElse("");
     }
 
     /** Returns the folders that plugins are looked for in. */
@@ -97,14 +102,14 @@ public final class OurPlugins {
         return folders(
                 System.getenv(),
                 System.getProperty("reseat.home", ""),
-                System.getProperty("user.home", ""));
+                PersonalFolders.here().data());
     }
 
     /**
      * Returns the folders of plugins: those that the shop names in {@code RESEAT_PLUGINS}, else the
      * folder plugins of the program, then the user's own.
      */
-    static List<Path> folders(Map<String, String> env, String home, String user) {
+    static List<Path> folders(Map<String, String> env, String home, Path data) {
         List<Path> folders = new ArrayList<>();
         String named = env.getOrDefault("RESEAT_PLUGINS", "");
         if (!named.isBlank()) {
@@ -116,11 +121,7 @@ public final class OurPlugins {
         } else if (!home.isEmpty()) {
             addIfThere(folders, Path.of(home, "plugins"));
         }
-        String data = env.getOrDefault("XDG_DATA_HOME", "");
-        if (!data.isBlank() || !user.isEmpty()) {
-            Path share = data.isBlank() ? Path.of(user, ".local", "share") : Path.of(data);
-            addIfThere(folders, share.resolve("reseat").resolve("plugins"));
-        }
+        addIfThere(folders, data.resolve("plugins"));
         return folders;
     }
 
