@@ -26,6 +26,7 @@ module reseat.toolkit {
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;
+    exports reseat.text;
     exports reseat.time;
 
     uses reseat.spi.Plugin;

@@ -13,7 +13,7 @@ import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
-import reseat.plan.Planner;
+import reseat.plan.Plans;
 import reseat.plan.Watch;
 
 /**
@@ -23,8 +23,9 @@ import reseat.plan.Watch;
  * @param items what there is
  * @param day the day of the work
  * @param warnDays what expires within so many days from then is marked; zero or more
+ * @param plans asked for the plan of each repair
  */
-public record Today(List<StockItem> items, LocalDate day, int warnDays) {
+public record Today(List<StockItem> items, LocalDate day, int warnDays, Plans plans) {
 
     /** How often to look for a way that does without what is missing. */
     private static final int DETOURS = 3;
@@ -37,8 +38,9 @@ public record Today(List<StockItem> items, LocalDate day, int warnDays) {
     }
 
     /** Looks into a stock. */
-    public static Today of(Stock stock, LocalDate day, int warnDays) throws StockException {
-        return new Today(stock.items(), day, warnDays);
+    public static Today of(Stock stock, LocalDate day, int warnDays, Plans plans)
+            throws StockException {
+        return new Today(stock.items(), day, warnDays, plans);
     }
 
     /**
@@ -70,7 +72,7 @@ public record Today(List<StockItem> items, LocalDate day, int warnDays) {
 
     private CanDo judged(
             PlanRequest repair, boolean replace, List<StockNeed> avoided, Watch watch) {
-        PlanResult result = new Planner().plan(repair, watch);
+        PlanResult result = plans.plan(repair, watch);
         if (result instanceof PlanResult.Found found) {
             Plan plan = found.plan();
             return new CanDo(

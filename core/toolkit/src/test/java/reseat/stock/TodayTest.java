@@ -19,6 +19,7 @@ import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
+import reseat.plan.Planner;
 import reseat.plan.Watch;
 
 /** Asks for repairs of a sample with stocks made up here. */
@@ -93,7 +94,7 @@ class TodayTest {
     void aPartThatGoesBackNeedsNoSpare() {
         add("P1", StockItem.Kind.CONSUMABLE, "pad-adhesive", 3, null);
 
-        Today today = new Today(stock, DAY, 30);
+        Today today = new Today(stock, DAY, 30, new Planner()::plan);
 
         assertTrue(today.canDo(request("cell"), false, Watch.NONE).yes());
         assertFalse(today.canDo(request("cell"), true, Watch.NONE).yes());
@@ -104,7 +105,7 @@ class TodayTest {
         add("C1", StockItem.Kind.PART, "AI-T-01", 1, null);
 
         List<CanDo> answers =
-                new Today(stock, DAY, 30)
+                new Today(stock, DAY, 30, new Planner()::plan)
                         .catalogue(List.of(TANSY), Effort.ofExpansions(50_000), Watch.NONE);
 
         assertEquals(
@@ -152,7 +153,7 @@ class TodayTest {
         add("L1", StockItem.Kind.PART, "B-1", 1, null);
         add("T1", StockItem.Kind.TOOL, "T6", 1, null);
 
-        CanDo answer = new Today(stock, DAY, 30).canDo(lid, true, Watch.NONE);
+        CanDo answer = new Today(stock, DAY, 30, new Planner()::plan).canDo(lid, true, Watch.NONE);
 
         assertTrue(answer.yes(), answer.toString());
         assertEquals(
@@ -160,21 +161,24 @@ class TodayTest {
                 answer.avoided().stream().map(StockNeed::id).toList());
         assertEquals(List.of("bond"), answer.plan().orElseThrow().releasedJoints());
         stock.remove(0);
-        CanDo none = new Today(stock, DAY, 30).canDo(lid, true, Watch.NONE);
+        CanDo none = new Today(stock, DAY, 30, new Planner()::plan).canDo(lid, true, Watch.NONE);
         assertFalse(none.yes());
         assertEquals(List.of(), none.avoided());
     }
 
     @Test
     void tellsWhyThereIsNoPlan() {
-        CanDo answer = new Today(stock, DAY, 30).canDo(request("lid"), true, Watch.NONE);
+        CanDo answer =
+                new Today(stock, DAY, 30, new Planner()::plan)
+                        .canDo(request("lid"), true, Watch.NONE);
 
         assertFalse(answer.yes());
         assertTrue(answer.reasons().get(0).contains("lid"), answer.reasons().toString());
     }
 
     private CanDo cell() {
-        return new Today(stock, DAY, 30).canDo(request("cell"), true, Watch.NONE);
+        return new Today(stock, DAY, 30, new Planner()::plan)
+                .canDo(request("cell"), true, Watch.NONE);
     }
 
     private static PlanRequest request(String part) {

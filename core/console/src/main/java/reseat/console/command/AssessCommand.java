@@ -26,6 +26,7 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Planner;
 import reseat.spi.Assessment;
+import reseat.text.JsonText;
 
 /** Assesses a device by a published method. */
 @Command(

@@ -21,11 +21,20 @@ final class Planned {
 
     /** Plans, or ends the command with what stands in the way. */
     static Plan plan(PlanRequest request, Watch watch) {
-        PlanResult result = new Planner().plan(request, watch);
+        PlanResult result = judged(request, watch);
         if (result instanceof PlanResult.Found found) {
-            return checked(found.plan());
+            return found.plan();
         }
         throw new BadInput(failure(request, result));
+    }
+
+    /** Plans; a plan that comes out has passed the simulator. */
+    static PlanResult judged(PlanRequest request, Watch watch) {
+        PlanResult result = new Planner().plan(request, watch);
+        if (result instanceof PlanResult.Found found) {
+            checked(found.plan());
+        }
+        return result;
     }
 
     /** Returns why there is no plan, as lines for the user. */

@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import reseat.console.script.Approvals;
 import reseat.script.ScriptFile;
 import reseat.script.ScriptFile.Language;
+import reseat.text.JsonText;
 
 /** Lists scripts with hash and origin; runs none. */
 @Command(

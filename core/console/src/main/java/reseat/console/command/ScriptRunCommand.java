@@ -34,6 +34,7 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Planner;
 import reseat.spi.Plugins;
+import reseat.text.JsonText;
 
 /** Runs scripts on one device. */
 @Command(

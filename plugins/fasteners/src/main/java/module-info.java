@@ -1,0 +1,9 @@
+/** Commands about fasteners. */
+@org.jspecify.annotations.NullMarked
+module reseat.fasteners {
+    requires static org.jspecify;
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.fasteners.FastenersPlugin;
+}
