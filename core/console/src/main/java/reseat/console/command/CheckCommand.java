@@ -30,6 +30,7 @@ import reseat.console.report.SarifReport;
 import reseat.console.report.TextReport;
 import reseat.console.sheet.Terminal;
 import reseat.files.DeviceSource;
+import reseat.files.StockFile;
 import reseat.model.BadInputException;
 import reseat.model.Severity;
 import reseat.script.host.ScriptChecks;
@@ -170,10 +171,13 @@ final class CheckCommand implements Callable<Integer> {
         if (named == null) {
             return Optional.empty();
         }
-        try (Stock stock = StockArgs.open(named, err)) {
+        try (Stock stock = StockFile.read(named, OurPlugins.get(err).stockSources()).open()) {
             return Optional.of(stock.items());
         } catch (StockException e) {
-            throw StockArgs.refused(e);
+            String message = String.valueOf(e.getMessage());
+            // errors of a file come with their places, line by line
+            throw new BadInput(
+                    message.contains(": error: ") ? message : "reseat: " + message + ".");
         }
     }
 

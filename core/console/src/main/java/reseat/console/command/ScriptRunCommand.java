@@ -31,6 +31,7 @@ import reseat.model.Device;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
 import reseat.spi.Plugins;
+import reseat.text.JsonText;
 
 /** Runs scripts on one device. */
 @Command(

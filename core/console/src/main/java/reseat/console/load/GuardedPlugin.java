@@ -9,6 +9,7 @@ import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.spi.Assessment;
+import reseat.spi.Command;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
@@ -129,5 +130,10 @@ final class GuardedPlugin implements Plugin {
     @Override
     public List<Assessment> assessments() {
         return plugin.assessments();
+    }
+
+    @Override
+    public List<Command> commands() {
+        return plugin.commands();
     }
 }

@@ -3,13 +3,19 @@ package reseat.console.load;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import reseat.model.BadInputException;
+import reseat.spi.Command;
+import reseat.spi.CommandException;
 import reseat.spi.Plugin;
 import reseat.spi.Plugins;
 
@@ -21,6 +27,7 @@ public final class OurPlugins {
 
     private static @Nullable Plugins loaded;
     private static boolean told;
+    private static final List<String> LATER = new ArrayList<>();
 
     private OurPlugins() {}
 
@@ -39,7 +46,8 @@ public final class OurPlugins {
             if (!folders.isEmpty()) {
                 Guard.PROGRAM.watch();
             }
-            plugins = GuardedPlugin.guard(Plugins.load(folders), Guard.PROGRAM);
+            plugins = GuardedPlugin.guard(
+                            Plugins.load(folders, Plugins.START_LIMIT, BuiltInCommands.NAMES), Guard.PROGRAM);
             loaded = plugins;
         }
         return plugins;
@@ -51,8 +59,15 @@ public final class OurPlugins {
         if (plugins != null && !told) {
             told = true;
             plugins.refused().forEach(refused -> err.println("reseat: left out: " + refused));
-            err.flush();
         }
+        LATER.forEach(err::println);
+        LATER.clear();
+        err.flush();
+    }
+
+    /** Leaves a line for {@link #tell}. */
+    public static synchronized void tellLater(String line) {
+        LATER.add(line);
     }
 
     /** Returns the plugins for a command that tells itself what was left out. */
@@ -77,12 +92,56 @@ public final class OurPlugins {
         }
     }
 
+    /** Code of a command. */
+    public interface Run {
+        /** Runs it, and returns the exit code. */
+        int run() throws IOException, BadInputException;
+    }
+
+    /**
+     * Runs a command of a plugin. What it says of the user's input is passed on; what else it
+     * throws is told as the plugin's.
+     *
+     * @param command the command of the plugin
+     * @param name its name, with that of the action in hand
+     * @param code what runs
+     */
+    public static int ran(Command command, String name, Run code)
+            throws IOException, BadInputException {
+        try {
+            return code.run();
+        } catch (CommandException | PluginFailed | FileSystemException e) {
+            throw e;
+        } catch (UncheckedIOException e) {
+            if (e.getCause() instanceof FileSystemException) {
+                throw e;
+            }
+            throw new PluginFailed("command " + name, owner(command), e);
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
+            throw new PluginFailed("command " + name, owner(command), e);
+        }
+    }
+
+    /**
+     * Asks a command of a plugin what it takes.
+     *
+     * @throws PluginFailed if it fails, or says what cannot be
+     */
+    public static <T> T described(Command command, Supplier<T> code) {
+        try {
+            return code.get();
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            throw new PluginFailed("command " + command.name(), owner(command), e);
+        }
+    }
+
     private static String owner(Object of) {
         for (Plugins.Loaded each : quietly().loaded()) {
             Plugin plugin = each.plugin();
             if (plugin.families().contains(of)
                     || plugin.outputs().contains(of)
-                    || plugin.assessments().contains(of)) {
+                    || plugin.assessments().contains(of)
+                    || plugin.commands().contains(of)) {
                 return name(each);
             }
         }
