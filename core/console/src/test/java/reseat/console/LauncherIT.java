@@ -125,8 +125,8 @@ class LauncherIT {
         for (String module : List.of("reseat.console", "reseat.toolkit", "java.se", "jdk.jshell")) {
             assertTrue(ran.out().contains("root " + module + " "), module + " not in " + ran.out());
         }
-        // JTS, which knows distances of polygons, and the two database drivers have a fixed module
-        // name and no descriptor; nothing else may lack one
+        // JTS, which knows distances of polygons, and two of the database drivers have a fixed
+        // module name and no descriptor; nothing else may lack one
         List<String> automatic =
                 ran.out()
                         .lines()

@@ -22,14 +22,17 @@ final class StockArgs {
             description = "File that names the shop's stock; see core/docs/stock.md.")
     private Path file = Path.of("");
 
-    /** Opens the stock; {@code err} is told of plugins that were left out. */
+    /** Opens the stock; notes about it and about plugins that were left out go to {@code err}. */
     Stock open(PrintWriter err) throws BadInputException {
         return open(file, err);
     }
 
     static Stock open(Path file, PrintWriter err) throws BadInputException {
         try {
-            return StockFile.read(file, OurPlugins.get(err).stockSources()).open();
+            Stock stock = StockFile.read(file, OurPlugins.get(err).stockSources()).open();
+            stock.openingNotes().forEach(note -> err.println("reseat: " + note + "."));
+            err.flush();
+            return stock;
         } catch (StockException e) {
             throw refused(e);
         }
