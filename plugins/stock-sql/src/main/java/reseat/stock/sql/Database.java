@@ -62,7 +62,7 @@ record Database(
             settings.setProperty("tcpKeepAlive", "true");
             settings.setProperty("ApplicationName", "reseat");
         }
-        Connection connection = open(make.driver(), url, settings);
+        Connection connection = open(Database.class.getClassLoader(), make.driver(), url, settings);
         try {
             prepare(connection);
             return connection;
@@ -92,9 +92,9 @@ record Database(
     }
 
     /** Opens a connection by the driver whose class name begins so. Others are not even started. */
-    static Connection open(String driver, String url, Properties settings) throws SQLException {
-        ServiceLoader<Driver> drivers =
-                ServiceLoader.load(Driver.class, Database.class.getClassLoader());
+    static Connection open(ClassLoader loader, String driver, String url, Properties settings)
+            throws SQLException {
+        ServiceLoader<Driver> drivers = ServiceLoader.load(Driver.class, loader);
         Driver found =
                 drivers.stream()
                         .filter(each -> each.type().getName().startsWith(driver))

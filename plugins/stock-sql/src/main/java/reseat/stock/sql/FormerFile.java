@@ -1,13 +1,18 @@
 package reseat.stock.sql;
 
 import java.io.IOException;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
@@ -115,14 +120,33 @@ record FormerFile(Path path, String user, String password, String options) {
         }
     }
 
-    private FormerContents open(String base) throws SQLException, StockException {
+    private FormerContents open(String base) throws IOException, SQLException, StockException {
         Properties settings = new Properties();
         settings.setProperty("user", user);
         settings.setProperty("password", password);
         // no file of traces beside it
         String url = "jdbc:h2:file:" + base + ";IFEXISTS=TRUE;TRACE_LEVEL_FILE=0" + options;
-        try (Connection connection = Database.open("org.h2.", url, settings)) {
+        try (URLClassLoader drivers = drivers();
+                Connection connection = Database.open(drivers, "org.h2.", url, settings)) {
             return FormerContents.read(path, connection);
         }
+    }
+
+    /**
+     * In a distribution H2 lies apart, so that starts that do not need it do not look through it;
+     * in tests it is on the class path.
+     */
+    private static URLClassLoader drivers() throws IOException {
+        Path apart = Path.of(System.getProperty("reseat.home", ""), "lib", "former");
+        if (!Files.isDirectory(apart)) {
+            return new URLClassLoader(new URL[0], FormerFile.class.getClassLoader());
+        }
+        List<URL> jars = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(apart, "*.jar")) {
+            for (Path each : files) {
+                jars.add(each.toUri().toURL());
+            }
+        }
+        return new URLClassLoader(jars.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
     }
 }
