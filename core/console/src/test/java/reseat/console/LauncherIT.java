@@ -126,7 +126,7 @@ class LauncherIT {
         for (String module : List.of("reseat.console", "reseat.toolkit", "java.se", "jdk.jshell")) {
             assertTrue(ran.out().contains("root " + module + " "), module + " not in " + ran.out());
         }
-        // JTS, which knows distances of polygons, and the two database drivers have a fixed module
+        // JTS, which knows distances of polygons, and the driver of PostgreSQL have a fixed module
         // name and no descriptor; nothing else may lack one
         List<String> automatic =
                 ran.out()
@@ -135,9 +135,29 @@ class LauncherIT {
                         .filter(
                                 line ->
                                         !line.matches(
-                                                ".*/(jts-core|h2|postgresql)-[0-9.]+\\.jar automatic"))
+                                                ".*/(jts-core|postgresql)-[0-9.]+\\.jar automatic"))
                         .toList();
         assertEquals(List.of(), automatic);
+    }
+
+    @Test
+    void copiesADatabaseOfAnEarlierReseatAndPrintsNoWarning() throws IOException {
+        Files.copy(
+                Path.of("../../plugins/stock-sql/src/test/resources/reseat/stock/sql/former.mv.db"),
+                folder.resolve("shop.mv.db"));
+        Path stock =
+                Files.writeString(
+                        folder.resolve("shop.yaml"),
+                        "format: reseat-stock/1\nsource: sql\nsettings:\n  file: shop\n");
+
+        Ran first = run(copy.resolve("bin/reseat"), OUR_JAVA, "stock", "open", stock.toString());
+        Ran again = run(copy.resolve("bin/reseat"), OUR_JAVA, "stock", "open", stock.toString());
+
+        assertEquals(1, first.err().lines().count(), first.err());
+        assertTrue(first.err().contains("(36 lines, 4 reservations)"), first.err());
+        assertTrue(first.out().contains("J4-open  reserved"), first.out());
+        assertEquals("", again.err());
+        assertEquals(first.out(), again.out());
     }
 
     @Test

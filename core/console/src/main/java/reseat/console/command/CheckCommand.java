@@ -172,6 +172,7 @@ final class CheckCommand implements Callable<Integer> {
             return Optional.empty();
         }
         try (Stock stock = StockFile.read(named, OurPlugins.get(err).stockSources()).open()) {
+            stock.openingNotes().forEach(note -> err.println("reseat: " + note + "."));
             return Optional.of(stock.items());
         } catch (StockException e) {
             String message = String.valueOf(e.getMessage());

@@ -42,7 +42,10 @@ final class StockArgs {
 
     static Stock open(CommandCall call, Path file) throws BadInputException {
         try {
-            return StockFile.read(file, call.plugins().stockSources()).open();
+            Stock stock = StockFile.read(file, call.plugins().stockSources()).open();
+            stock.openingNotes().forEach(note -> call.err().println("reseat: " + note + "."));
+            call.err().flush();
+            return stock;
         } catch (StockException e) {
             throw refused(e);
         }

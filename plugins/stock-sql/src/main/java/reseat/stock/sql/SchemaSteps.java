@@ -18,26 +18,32 @@ import reseat.stock.StockException;
 
 /**
  * Brings our tables in a database up to date, step by step. A step that was published is never
- * changed; what has to change is a new step. Each is written so that running it twice does no harm,
- * because H2 makes every change of a table final at once.
+ * changed; what has to change is a new step.
  */
-final class Steps {
+final class SchemaSteps {
 
     /** Keeps two benches from making the same tables at once; any number that nobody else uses. */
     private static final long LOCK = 7_236_183_225L;
 
+    /** What SQLite keeps in the head of a file to tell whose it is ("Rsea"). */
+    private static final int OUR_FILES = 0x52736561;
+
     private static final List<String> RESERVATIONS = List.of("reservations-1");
     private static final List<String> ITEMS = List.of("items-1");
 
+    private final Make make;
     private final String schema;
+    private final String table;
     private final List<String> wanted;
 
     /**
      * @param schema where our tables are
      * @param ownItems whether the lines of the stock are there as well
      */
-    Steps(String schema, boolean ownItems) {
+    SchemaSteps(Make make, String schema, boolean ownItems) {
+        this.make = make;
         this.schema = schema;
+        this.table = make.tables(schema) + "step";
         this.wanted = new ArrayList<>(RESERVATIONS);
         if (ownItems) {
             wanted.addAll(ITEMS);
@@ -46,13 +52,13 @@ final class Steps {
 
     /** Takes the steps that are missing; looks only, if there are none. */
     void take(Transactions transactions) throws StockException {
-        if (transactions.run("try again", this::done).containsAll(wanted)) {
+        if (transactions.look(this::done).containsAll(wanted)) {
             return;
         }
         transactions.run(
                 "try again",
                 connection -> {
-                    takeMissing(connection, transactions.database().kind());
+                    takeMissing(connection);
                     return true;
                 });
     }
@@ -63,11 +69,17 @@ final class Steps {
         }
         Set<String> done = new TreeSet<>();
         try (Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("select name from " + schema + ".step")) {
+                ResultSet rows = statement.executeQuery("select name from " + table)) {
             while (rows.next()) {
                 done.add(rows.getString(1));
             }
         }
+        refuseNewer(schema, done);
+        return done;
+    }
+
+    /** Refuses steps that this version does not know. */
+    static void refuseNewer(String schema, Set<String> done) throws StockException {
         Set<String> unknown = new TreeSet<>(done);
         RESERVATIONS.forEach(unknown::remove);
         ITEMS.forEach(unknown::remove);
@@ -80,33 +92,36 @@ final class Steps {
                             + String.join(", ", unknown)
                             + "); use that one");
         }
-        return done;
     }
 
     private boolean there(Connection connection) throws SQLException {
         String question =
-                "select count(*) from information_schema.tables where lower(table_schema) = ?"
-                        + " and lower(table_name) = 'step'";
+                make == Make.SQLITE
+                        ? "select count(*) from sqlite_master where name = ?"
+                        : "select count(*) from information_schema.tables"
+                                + " where table_schema || '.' || table_name = ?";
         try (PreparedStatement statement = connection.prepareStatement(question)) {
-            statement.setString(1, schema);
+            statement.setString(1, table);
             try (ResultSet rows = statement.executeQuery()) {
                 return rows.next() && rows.getInt(1) > 0;
             }
         }
     }
 
-    private void takeMissing(Connection connection, Database.Kind kind)
-            throws SQLException, StockException {
+    /** Takes the steps that are missing, in the transaction of a connection. */
+    void takeMissing(Connection connection) throws SQLException, StockException {
         try (Statement statement = connection.createStatement()) {
-            if (kind == Database.Kind.POSTGRESQL) {
+            if (make == Make.POSTGRESQL) {
                 statement.execute("select pg_advisory_xact_lock(" + LOCK + ")");
             }
             if (!there(connection)) {
-                statement.execute("create schema if not exists " + schema);
+                if (make == Make.POSTGRESQL) {
+                    statement.execute("create schema if not exists " + schema);
+                } else if (wanted.containsAll(ITEMS)) {
+                    claim(statement);
+                }
                 statement.execute(
-                        "create table if not exists "
-                                + schema
-                                + ".step (name varchar(100) primary key)");
+                        "create table if not exists " + table + " (name varchar(100) primary key)");
             }
             Set<String> done = done(connection);
             for (String step : wanted) {
@@ -114,19 +129,47 @@ final class Steps {
                     for (String each : script(step).split(";", -1)) {
                         statement.execute(each);
                     }
-                    statement.execute(
-                            "insert into " + schema + ".step (name) values ('" + step + "')");
+                    statement.execute("insert into " + table + " (name) values ('" + step + "')");
                 }
             }
         }
     }
 
-    private String script(String step) {
-        try (InputStream in = Steps.class.getResourceAsStream(step + ".sql")) {
-            if (in == null) {
-                throw new IllegalStateException(step + ".sql is missing from the build");
+    /** Marks an empty SQLite file as ours; refuses one that another program has made. */
+    private static void claim(Statement statement) throws SQLException, StockException {
+        try (ResultSet rows = statement.executeQuery("pragma application_id")) {
+            if (rows.next() && rows.getInt(1) == OUR_FILES) {
+                return;
             }
-            return new String(in.readAllBytes(), UTF_8).replace("${schema}", schema);
+        }
+        List<String> others = new ArrayList<>();
+        try (ResultSet rows =
+                statement.executeQuery(
+                        "select name from sqlite_master where type = 'table' order by name")) {
+            while (rows.next()) {
+                others.add(rows.getString(1));
+            }
+        }
+        if (!others.isEmpty()) {
+            throw new StockException(
+                    StockException.Kind.BAD_INPUT,
+                    "the file is a database of another program (tables "
+                            + String.join(", ", others)
+                            + "); it was left unchanged. Name another file, or give with \"mapping\" the"
+                            + " queries for these tables");
+        }
+        statement.execute("pragma application_id = " + OUR_FILES);
+    }
+
+    private String script(String step) {
+        String name = make.folder() + "/" + step + ".sql";
+        try (InputStream in = SchemaSteps.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing from the build");
+            }
+            return new String(in.readAllBytes(), UTF_8)
+                    .replace("${schema}", schema)
+                    .replace("${tables}", make.tables(schema));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
