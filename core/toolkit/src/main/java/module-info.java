@@ -23,9 +23,11 @@ module reseat.toolkit {
     exports reseat.plan;
     exports reseat.query;
     exports reseat.script;
+    exports reseat.sheet;
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;
+    exports reseat.text;
     exports reseat.time;
 
     uses reseat.spi.Plugin;

@@ -2,7 +2,6 @@ package reseat.console.command;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import reseat.console.sheet.Names;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Problem;
@@ -11,8 +10,10 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Planner;
 import reseat.plan.Watch;
+import reseat.sheet.Names;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
+import reseat.text.TimeText;
 
 /** Plans that may be shown: each one has passed the simulator. */
 final class Planned {
@@ -52,7 +53,7 @@ final class Planned {
                     default -> "search was cancelled";
                 }
                 + ". No plan costs less than "
-                + Names.time(unfinished.lowerBoundMs())
+                + TimeText.of(unfinished.lowerBoundMs())
                 + ".";
     }
 

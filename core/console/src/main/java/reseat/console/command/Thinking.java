@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import reseat.console.sheet.Names;
 import reseat.plan.Watch;
+import reseat.text.TimeText;
 
 /**
  * Watches a search for the person who waits: tells how it goes on a terminal, and lets Ctrl-C end
@@ -56,7 +56,7 @@ final class Thinking implements Watch, AutoCloseable {
             return;
         }
         told = true;
-        String best = bestMs < 0 ? "no plan yet" : "best " + Names.time(bestMs);
+        String best = bestMs < 0 ? "no plan yet" : "best " + TimeText.of(bestMs);
         err.print(
                 String.format(
                         Locale.ROOT,
@@ -64,7 +64,7 @@ final class Thinking implements Watch, AutoCloseable {
                         "Looking: "
                                 + best
                                 + ", no plan below "
-                                + Names.time(lowerBoundMs)
+                                + TimeText.of(lowerBoundMs)
                                 + ", "
                                 + expansions
                                 + " states; Ctrl-C ends it"));

@@ -6,13 +6,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import reseat.console.sheet.Names;
 import reseat.console.sheet.Terminal;
 import reseat.model.Device;
+import reseat.sheet.Names;
 import reseat.stock.Availability;
 import reseat.stock.CanDo;
 import reseat.stock.StockItem;
 import reseat.stock.StockNeed;
+import reseat.text.TimeText;
 
 /** Answers to "can it be done today", for people. */
 final class TodayText {
@@ -36,7 +37,7 @@ final class TodayText {
                                     "  not by the best plan, but without "
                                             + avoided(answer)
                                             + ", in "
-                                            + Names.time(answer.plan().orElseThrow().totalMs())));
+                                            + TimeText.of(answer.plan().orElseThrow().totalMs())));
         }
         List<List<String>> rows = new ArrayList<>();
         for (Availability.Line line : found.lines()) {

@@ -55,6 +55,11 @@ final class Arrows {
                             Set.of("model", "plan", "fasten", "job"),
                             "a stock knows what a plan needs of it, and nobody's opinion of it"),
                     new Floor(
+                            "sheet",
+                            Set.of("model", "fasten", "plan"),
+                            "a sheet says what a plan and its rebuild are; how it is laid out is"
+                                    + " the renderer's, and nobody computes with it"),
+                    new Floor(
                             "query",
                             Set.of("model", "graph", "fasten", "plan", "job", "stock"),
                             "answers about facts and plans, for checks and scripts to ask for"),
@@ -73,10 +78,7 @@ final class Arrows {
                                     "query"),
                             "a check looks at what was computed; nobody computes with checks,"
                                     + " and files are the reader's"),
-                    new Floor(
-                            "text",
-                            Set.of(),
-                            "internal.text helps everybody, so it can know nobody"));
+                    new Floor("text", Set.of(), "text helps everybody, so it can know nobody"));
 
     /** Areas of the toolkit that join the floors together and may know all of them. */
     private static final Set<String> JOINING = Set.of("spi", "device", "read", "load", "script");

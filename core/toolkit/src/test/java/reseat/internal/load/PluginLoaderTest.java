@@ -157,13 +157,12 @@ class PluginLoaderTest {
                                 work,
                                 "curious",
                                 INFO
-                                        + "public List<Check> checks() { try {"
-                                        + " Class<?> c = Class.forName(\"reseat.internal.load.Refusal\","
-                                        + " true, Plugin.class.getClassLoader());"
+                                        + "public List<Check> checks() { try { Class<?> c ="
+                                        + " Class.forName(\"reseat.internal.load.Refusal\", true,"
+                                        + " Plugin.class.getClassLoader());"
                                         + " c.getDeclaredConstructors()[0].setAccessible(true);"
-                                        + " return List.of();"
-                                        + " } catch (Exception e) {"
-                                        + " throw new IllegalStateException(e.getMessage(), e); } }"));
+                                        + " return List.of(); } catch (Exception e) { throw new"
+                                        + " IllegalStateException(e.getMessage(), e); } }"));
 
         assertTrue(why.contains("does not \"opens reseat.internal.load\""), why);
     }
@@ -194,7 +193,8 @@ class PluginLoaderTest {
                                 work,
                                 "thrower",
                                 INFO
-                                        + "public It() { throw new IllegalStateException(\"no luck\"); }")));
+                                        + "public It() { throw new IllegalStateException(\"no"
+                                        + " luck\"); }")));
     }
 
     @Test
@@ -322,7 +322,7 @@ class PluginLoaderTest {
         Plugins plugins = Plugins.load(List.of(folder), Duration.ofMillis(300));
 
         assertEquals(
-                List.of("it is slow to start: it was not ready after 300 ms"),
+                List.of("it is slow to start: it was not ready after 0.3 s"),
                 plugins.refused().stream().map(Plugins.Refused::why).toList());
     }
 

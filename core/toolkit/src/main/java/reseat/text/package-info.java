@@ -1,0 +1,8 @@
+/**
+ * How numbers, times and lists are written for people, in one place, so that every message, sheet
+ * and report writes them the same way. Knows nothing of ours; anything may use it.
+ */
+@NullMarked
+package reseat.text;
+
+import org.jspecify.annotations.NullMarked;
