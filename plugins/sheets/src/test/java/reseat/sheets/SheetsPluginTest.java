@@ -44,7 +44,7 @@ class SheetsPluginTest {
 
         int hazard = page.indexOf("Parts that static electricity damages");
         assertTrue(hazard > 0, page);
-        assertTrue(hazard < page.indexOf("Board</p>"), page);
+        assertTrue(hazard < page.indexOf("Lift off, together: Cell, Board"), page);
         assertTrue(page.contains("0.15\u00a0N\u00b7m (Aldermoor service sheet T-1)"), page);
         assertTrue(page.contains("The maker&#39;s") || page.contains("The maker's service"), page);
     }
