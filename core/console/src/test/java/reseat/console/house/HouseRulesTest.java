@@ -40,6 +40,7 @@ class HouseRulesTest {
                     Map.entry("time knows those below", Set.of("time.KnowsPlan")),
                     Map.entry("order knows nothing", Set.of("order.KnowsModel")),
                     Map.entry("plan knows those below", Set.of("plan.KnowsSimulate")),
+                    Map.entry("sheet knows those below", Set.of("sheet.KnowsSimulate")),
                     Map.entry("simulate knows those below", Set.of("simulate.KnowsPlan")),
                     Map.entry("job knows those below", Set.of("job.KnowsReader")),
                     Map.entry("stock knows those below", Set.of("stock.KnowsReader")),
