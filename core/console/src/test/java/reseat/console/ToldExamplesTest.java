@@ -119,7 +119,7 @@ class ToldExamplesTest {
         if (word.matches("[a-z]+\\.json(:[0-9]+)?")) {
             return plan(example) + word.replaceFirst("[a-z]+\\.json", "");
         }
-        if (word.equals("sheets")) {
+        if (word.equals("out")) {
             return folder.resolve(word).toString();
         }
         if (word.equals("acts.yaml")) {

@@ -46,7 +46,7 @@ import reseat.text.TimeText;
             "  reseat plan samples/quill/quill.yaml --reach storage-plug --after plan.json:5",
             "  reseat plan samples/tansy/tansy.yaml --all --time 20s",
             "  reseat plan samples/tansy/tansy.yaml --free cell --output needs-csv",
-            "  reseat plan samples/tansy/tansy.yaml --free cell --output html-sheet --into sheets",
+            "  reseat plan samples/quill/quill.yaml --free fan --output needs-csv --into out",
             "",
             "A plan is proved to be the best, or says how much better one could be.",
             "Ctrl-C ends the search and prints the best plan so far."
