@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a change of tool and a change of posture cost, in whole milliseconds. A set-up is the sum of
@@ -56,43 +57,35 @@ public final class SetupTable {
             Map<String, Long> row = Objects.requireNonNull(table.get(ids.get(i)));
             for (int k = 0; k < n; k++) {
                 Long ms = row.get(ids.get(k));
-                if (ms == null) {
-                    if (i == k) {
-                        continue;
-                    }
-                    return Optional.of(
-                            "the change of "
-                                    + what
-                                    + " from "
-                                    + ids.get(i)
-                                    + " to "
-                                    + ids.get(k)
-                                    + " has no time");
+                Optional<String> wrong = checkEntry(what, ids.get(i), ids.get(k), ms);
+                if (wrong.isPresent()) {
+                    return wrong;
                 }
-                if (ms < 0 || ms > Duration.MAX_MS) {
-                    return Optional.of(
-                            "the change of "
-                                    + what
-                                    + " from "
-                                    + ids.get(i)
-                                    + " to "
-                                    + ids.get(k)
-                                    + " must lie between 0 and 24 h, not "
-                                    + ms
-                                    + " ms");
-                }
-                if (i == k && ms != 0) {
-                    return Optional.of(
-                            "staying with "
-                                    + what
-                                    + " "
-                                    + ids.get(i)
-                                    + " must cost 0 ms, not "
-                                    + ms);
-                }
-                cost[i][k] = ms;
+                cost[i][k] = ms == null ? 0 : ms;
             }
         }
+        return checkTriangles(what, ids, cost);
+    }
+
+    private static Optional<String> checkEntry(
+            String what, String from, String to, @Nullable Long ms) {
+        if (from.equals(to)) {
+            return ms == null || ms == 0
+                    ? Optional.empty()
+                    : Optional.of(
+                            "staying with " + what + " " + from + " must cost 0 ms, not " + ms);
+        }
+        String change = "the change of " + what + " from " + from + " to " + to;
+        if (ms == null) {
+            return Optional.of(change + " has no time");
+        }
+        return ms < 0 || ms > Duration.MAX_MS
+                ? Optional.of(change + " must lie between 0 and 24 h, not " + ms + " ms")
+                : Optional.empty();
+    }
+
+    private static Optional<String> checkTriangles(String what, List<String> ids, long[][] cost) {
+        int n = ids.size();
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < n; k++) {
                 for (int via = 0; via < n; via++) {

@@ -104,16 +104,57 @@ public final class EuIndex implements Assessment {
             Set<String> priorityParts,
             List<Criterion> criteria) {
         Path path = new Path(plan, stated);
+        String name = device.part(id).name();
+        int depth = depth(part, name, path, stated, criteria);
+        int fasteners = 5;
+        List<String> met = new ArrayList<>();
+        for (Act.Release release : path.fastenersMet(priorityParts, id)) {
+            int each = fastener(device, release, stated.supplied(part));
+            fasteners = Math.min(fasteners, each);
+            met.add(release.joint() + ": " + each);
+        }
+        criteria.add(
+                new Criterion(
+                        part.id() + "-fasteners",
+                        "Fasteners of " + name,
+                        fasteners + " points",
+                        met.isEmpty() ? List.of("no fastener met") : met,
+                        ANNEX + ", fasteners"));
+        int tools = ToolClass.NO_TOOL;
+        List<String> used = new ArrayList<>();
+        for (String tool : path.toolsUsed(priorityParts, id)) {
+            ToolClass kind = ToolClass.of(device, tool, stated);
+            refuseProprietary(kind, tool, part);
+            tools = Math.min(tools, kind.points());
+            used.add(tool + ": " + kind.word() + ", " + kind.points());
+        }
+        criteria.add(
+                new Criterion(
+                        part.id() + "-tools",
+                        "Tools for " + name,
+                        tools + " points",
+                        used.isEmpty() ? List.of("bare hands") : used,
+                        ANNEX + ", tools"));
+        return new PartPoints(depth, fasteners, tools);
+    }
+
+    /** Notes the disassembly depth of a part and returns its points. */
+    private static int depth(
+            PriorityPart part,
+            String name,
+            Path path,
+            Statements stated,
+            List<Criterion> criteria) {
         List<Operation> operations = path.operations();
         int serial = stated.serialActions(part);
         int steps = Steps.count(operations, serial, stated.reading());
-        List<String> depth = new ArrayList<>();
-        depth.add(operations.size() + " operations");
+        List<String> evidence = new ArrayList<>();
+        evidence.add(operations.size() + " operations");
         if (serial > 0) {
-            depth.add(serial + " serial-number actions, 5 steps each");
+            evidence.add(serial + " serial-number actions, 5 steps each");
         }
         for (Steps.Reading reading : Steps.Reading.values()) {
-            depth.add(
+            evidence.add(
                     Steps.count(operations, serial, reading)
                             + " steps in the reading "
                             + reading.name().toLowerCase(Locale.ROOT));
@@ -121,51 +162,21 @@ public final class EuIndex implements Assessment {
         criteria.add(
                 new Criterion(
                         part.id() + "-depth",
-                        "Steps to " + device.part(id).name(),
+                        "Steps to " + name,
                         steps + " steps, " + Steps.points(steps) + " points",
-                        depth,
+                        evidence,
                         ANNEX + ", disassembly depth"));
+        return Steps.points(steps);
+    }
 
-        List<String> met = new ArrayList<>();
-        int fasteners = 5;
-        for (Act.Release release : path.fastenersMet(priorityParts, id)) {
-            int each = fastener(device, release, stated.supplied(part));
-            fasteners = Math.min(fasteners, each);
-            met.add(release.joint() + ": " + each);
+    private static void refuseProprietary(ToolClass kind, String tool, PriorityPart part) {
+        if (kind == ToolClass.PROPRIETARY) {
+            throw new IllegalArgumentException(
+                    "tool."
+                            + tool
+                            + ": a proprietary tool has no points; regulation 2023/1670 excludes it for "
+                            + part.id());
         }
-        if (met.isEmpty()) {
-            met.add("no fastener met");
-        }
-        criteria.add(
-                new Criterion(
-                        part.id() + "-fasteners",
-                        "Fasteners of " + device.part(id).name(),
-                        fasteners + " points",
-                        met,
-                        ANNEX + ", fasteners"));
-
-        List<String> used = new ArrayList<>();
-        int tools = ToolClass.NO_TOOL;
-        for (String tool : path.toolsUsed(priorityParts, id)) {
-            ToolClass kind = ToolClass.of(device, tool, stated);
-            if (kind == ToolClass.PROPRIETARY) {
-                throw new IllegalArgumentException(
-                        "tool."
-                                + tool
-                                + ": a proprietary tool has no points; regulation 2023/1670 excludes it for "
-                                + part.id());
-            }
-            tools = Math.min(tools, kind.points());
-            used.add(tool + ": " + kind.word() + ", " + kind.points());
-        }
-        criteria.add(
-                new Criterion(
-                        part.id() + "-tools",
-                        "Tools for " + device.part(id).name(),
-                        tools + " points",
-                        used.isEmpty() ? List.of("bare hands") : used,
-                        ANNEX + ", tools"));
-        return new PartPoints(Steps.points(steps), fasteners, tools);
     }
 
     /**

@@ -142,66 +142,43 @@ final class CutCommand implements Callable<Integer> {
                 "format", "reseat-cut/1",
                 "bond", id,
                 "settingsMm", plan.settings(),
-                "passes",
-                        plan.passes().stream()
-                                .map(
-                                        p ->
-                                                JsonText.map(
-                                                        "depthMm",
-                                                        p.depthMm(),
-                                                        "places",
-                                                        p.places().stream()
-                                                                .map(CutCommand::shape)
-                                                                .toList()))
-                                .toList(),
-                "unsafe",
-                        plan.unsafe().stream()
-                                .map(
-                                        u ->
-                                                JsonText.map(
-                                                        "place",
-                                                        shape(u.place()),
-                                                        "neededMm",
-                                                        u.neededMm(),
-                                                        "allowedMm",
-                                                        u.allowedMm(),
-                                                        "keepOut",
-                                                        u.keepOut()))
-                                .toList(),
-                "given",
-                        judged.stream()
-                                .map(
-                                        g ->
-                                                JsonText.map(
-                                                        "edge",
-                                                        g.edge(),
-                                                        "depthMm",
-                                                        g.depthMm(),
-                                                        "safe",
-                                                        g.safe(),
-                                                        "severs",
-                                                        g.severs(),
-                                                        "greatestMm",
-                                                        g.greatestMm(),
-                                                        "leastMm",
-                                                        g.leastMm(),
-                                                        "keepOut",
-                                                        g.keepOut()))
-                                .toList(),
-                "pieces",
-                        plan.pieces().stream()
-                                .map(
-                                        p ->
-                                                JsonText.map(
-                                                        "place",
-                                                        shape(p.place()),
-                                                        "leastMm",
-                                                        p.leastMm(),
-                                                        "greatestMm",
-                                                        p.greatestMm(),
-                                                        "keepOut",
-                                                        p.keepOut()))
-                                .toList());
+                "passes", plan.passes().stream().map(CutCommand::shape).toList(),
+                "unsafe", plan.unsafe().stream().map(CutCommand::shape).toList(),
+                "given", judged.stream().map(CutCommand::shape).toList(),
+                "pieces", plan.pieces().stream().map(CutCommand::shape).toList());
+    }
+
+    private static Map<String, Object> shape(CutPlan.Pass pass) {
+        return JsonText.map(
+                "depthMm", pass.depthMm(),
+                "places", pass.places().stream().map(CutCommand::shape).toList());
+    }
+
+    private static Map<String, Object> shape(CutPlan.Unsafe unsafe) {
+        return JsonText.map(
+                "place", shape(unsafe.place()),
+                "neededMm", unsafe.neededMm(),
+                "allowedMm", unsafe.allowedMm(),
+                "keepOut", unsafe.keepOut());
+    }
+
+    private static Map<String, Object> shape(CutPlan.Judged given) {
+        return JsonText.map(
+                "edge", given.edge(),
+                "depthMm", given.depthMm(),
+                "safe", given.safe(),
+                "severs", given.severs(),
+                "greatestMm", given.greatestMm(),
+                "leastMm", given.leastMm(),
+                "keepOut", given.keepOut());
+    }
+
+    private static Map<String, Object> shape(CutPlan.Piece piece) {
+        return JsonText.map(
+                "place", shape(piece.place()),
+                "leastMm", piece.leastMm(),
+                "greatestMm", piece.greatestMm(),
+                "keepOut", piece.keepOut());
     }
 
     private static Map<String, Object> shape(CutPlan.Place place) {

@@ -58,6 +58,31 @@ final class JudgeCommand implements Callable<Integer> {
         Device device =
                 deviceArgs.read(
                         deviceArgs.variant().or(plan::variant), spec.commandLine().getErr());
+        requireSameDevice(plan, device);
+        Verdict verdict = judge(device, plan);
+        List<String> wrong = wrong(plan, verdict);
+        for (int at = 0; at < verdict.steps().size(); at++) {
+            Step step = verdict.steps().get(at);
+            for (var note : step.notes()) {
+                out.println("note: act " + (at + 1) + ": " + note.sentence());
+            }
+        }
+        if (wrong.isEmpty()) {
+            out.println(
+                    "valid: "
+                            + verdict.steps().size()
+                            + " acts, "
+                            + TimeText.of(verdict.totalMs())
+                            + " ("
+                            + verdict.totalMs()
+                            + " ms)");
+            return 0;
+        }
+        wrong.forEach(sentence -> out.println("wrong: " + sentence));
+        return 1;
+    }
+
+    private void requireSameDevice(PlanFile plan, Device device) {
         plan.device()
                 .filter(id -> !id.equals(device.id()))
                 .ifPresent(
@@ -70,7 +95,9 @@ final class JudgeCommand implements Callable<Integer> {
                                             + device.id()
                                             + ".");
                         });
-        Verdict verdict = judge(device, plan);
+    }
+
+    private static List<String> wrong(PlanFile plan, Verdict verdict) {
         List<String> wrong = new ArrayList<>(verdict.sentences());
         if (verdict.refusal().isPresent()) {
             // What the goal lacks where the plan breaks off is no second fault.
@@ -95,25 +122,7 @@ final class JudgeCommand implements Callable<Integer> {
                             + verdict.totalMs()
                             + " ms.");
         }
-        for (int at = 0; at < verdict.steps().size(); at++) {
-            Step step = verdict.steps().get(at);
-            for (var note : step.notes()) {
-                out.println("note: act " + (at + 1) + ": " + note.sentence());
-            }
-        }
-        if (wrong.isEmpty()) {
-            out.println(
-                    "valid: "
-                            + verdict.steps().size()
-                            + " acts, "
-                            + TimeText.of(verdict.totalMs())
-                            + " ("
-                            + verdict.totalMs()
-                            + " ms)");
-            return 0;
-        }
-        wrong.forEach(sentence -> out.println("wrong: " + sentence));
-        return 1;
+        return wrong;
     }
 
     private Verdict judge(Device device, PlanFile plan) {

@@ -178,11 +178,11 @@ class PluginLoaderTest {
                                 .with(
                                         "module-info.java",
                                         "module lazy { requires reseat.toolkit;"
-                                                + " requires com.fasterxml.jackson.core;"
+                                                + " requires org.locationtech.jts;"
                                                 + " provides reseat.spi.Plugin with lazy.It; }"));
 
         assertEquals(
-                "lazy requires com.fasterxml.jackson.core, which is Reseat's own; put a copy"
+                "lazy requires org.locationtech.jts, which is Reseat's own; put a copy"
                         + " beside the plugin's jar",
                 why);
     }
@@ -324,7 +324,7 @@ class PluginLoaderTest {
         Plugins plugins = Plugins.load(List.of(folder), Duration.ofMillis(300));
 
         assertEquals(
-                List.of("it is slow to start: it was not ready after 300 ms"),
+                List.of("it is slow to start: it was not ready after 0.3 s"),
                 plugins.refused().stream().map(Plugins.Refused::why).toList());
     }
 
