@@ -176,11 +176,11 @@ class PluginLoaderTest {
                                 .with(
                                         "module-info.java",
                                         "module lazy { requires reseat.toolkit;"
-                                                + " requires com.fasterxml.jackson.core;"
+                                                + " requires org.locationtech.jts;"
                                                 + " provides reseat.spi.Plugin with lazy.It; }"));
 
         assertEquals(
-                "lazy requires com.fasterxml.jackson.core, which is Reseat's own; put a copy"
+                "lazy requires org.locationtech.jts, which is Reseat's own; put a copy"
                         + " beside the plugin's jar",
                 why);
     }
@@ -337,7 +337,7 @@ class PluginLoaderTest {
     void anEmptyFolderIsNamed() throws IOException {
         Files.createDirectory(folder.resolve("bad"));
 
-        assertEquals("there is no jar in it", refusal());
+        assertEquals("there is neither a jar nor a family.ini in it", refusal());
     }
 
     @Test
