@@ -15,6 +15,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -92,6 +93,49 @@ class LauncherIT {
         assertEquals("", ran.err());
         assertEquals(0, ran.code());
         assertTrue(ran.out().contains("Proved: no valid way costs less"), ran.out());
+    }
+
+    @Test
+    void aFamilyIsDroppedInAsABareFolder() throws IOException {
+        Path data =
+                Path.of("../../samples/depth-sounders/src/main/resources/META-INF/reseat-family");
+        Path sounder = Files.createDirectories(folder.resolve("our plugins/sounder"));
+        for (String name : List.of("family.ini", "defaults.yaml", "new-sounder.yaml")) {
+            Files.copy(data.resolve(name), sounder.resolve(name));
+        }
+        Map<String, String> env = new HashMap<>(OUR_JAVA);
+        env.put("RESEAT_PLUGINS", sounder.getParent().toString());
+        Path reseat = copy.resolve("bin/reseat");
+        String wren = folder.resolve("wren.yaml").toString();
+
+        Ran listed = run(reseat, env, "plugins", "sounder");
+        Ran made = run(reseat, env, "new", wren, "--family", "sounder", "--answers", "lanyard=yes");
+        Ran plan = run(reseat, env, "plan", wren, "--free", "cell");
+        Files.writeString(
+                sounder.resolve("family.ini"), "format = reseat-family/1\nid : sounder\n");
+        Ran refused = run(reseat, env, "plugins");
+
+        assertTrue(
+                listed.out()
+                        .startsWith(
+                                "sounder 1  depth sounder (folder of data: "
+                                        + sounder
+                                        + ")\n    device families: sounder\n"
+                                        + "    templates for new devices: sounder (sounder)\n"),
+                listed.out());
+        assertEquals(0, made.code(), made.out() + made.err());
+        assertTrue(Files.readString(Path.of(wren)).contains("lanyard: {name: Lanyard"));
+        assertEquals(0, plan.code(), plan.err());
+        assertEquals(1, refused.code());
+        assertTrue(
+                refused.out()
+                        .contains(
+                                "left out: plugin sounder ("
+                                        + sounder
+                                        + "): family.ini: id is missing; family.ini: title is missing;"
+                                        + " family.ini:2: found \"id : sounder\", expected key = value"
+                                        + " or [section]\n"),
+                refused.out());
     }
 
     @Test

@@ -151,7 +151,7 @@ public final class PlanBench {
         try (Stream<Path> folders = Files.list(plugins)) {
             return folders.map(each -> each.getFileName().toString())
                     .<DeviceFamily>map(id -> new Family(id, plugins.resolve(
-                            id + "/src/main/resources/reseat/" + id + "/" + id + ".yaml")))
+                            id + "/src/main/resources/META-INF/reseat-family/defaults.yaml")))
                     .filter(each -> Files.exists(((Family) each).data()))
                     .toList();
         }

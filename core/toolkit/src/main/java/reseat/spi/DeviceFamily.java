@@ -7,8 +7,8 @@ import java.util.Map;
 import reseat.check.Check;
 
 /**
- * A family of devices: what its devices have in common, as data. A plugin provides one as a
- * service; a device file names it under {@code family}.
+ * A family of devices: what its devices have in common, as data. A device file names it under
+ * {@code family}. Most families are files alone: see {@link FamilyPlugin}.
  *
  * <p>One class cannot be both a plugin and a family: both have checks.
  *

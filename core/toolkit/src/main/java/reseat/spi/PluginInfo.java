@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
-import java.util.Collections;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import reseat.internal.spi.ApiRange;
+import reseat.internal.spi.JarFiles;
 
 /**
  * What a plugin says of itself.
@@ -55,7 +53,7 @@ public record PluginInfo(String id, String version, String title) {
      *     api} does not hold {@link #API}
      */
     public static PluginInfo of(Class<?> plugin) {
-        try (InputStream in = open(plugin)) {
+        try (InputStream in = JarFiles.open(plugin, FILE)) {
             if (in == null) {
                 throw new IllegalArgumentException(
                         "there is no " + FILE + " beside " + plugin.getName());
@@ -74,20 +72,5 @@ public record PluginInfo(String id, String version, String title) {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static @Nullable InputStream open(Class<?> plugin) throws IOException {
-        Module module = plugin.getModule();
-        if (module.isNamed()) {
-            return module.getResourceAsStream(FILE);
-        }
-        // on a class path several jars may have the file: take the one beside the class
-        String at = String.valueOf(plugin.getProtectionDomain().getCodeSource().getLocation());
-        for (URL url : Collections.list(plugin.getClassLoader().getResources(FILE))) {
-            if (url.toString().contains(at)) {
-                return url.openStream();
-            }
-        }
-        return null;
     }
 }

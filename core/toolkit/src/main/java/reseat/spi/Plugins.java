@@ -39,8 +39,9 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
      *
      * @param plugin what it contributes; calling it is cheap and never fails
      * @param from its jar or folder; empty if it ships with Reseat
+     * @param data whether it is a folder of data, without a jar
      */
-    public record Loaded(Plugin plugin, Optional<Path> from) {}
+    public record Loaded(Plugin plugin, Optional<Path> from, boolean data) {}
 
     /**
      * A plugin that was left out.
@@ -61,7 +62,9 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     /** Takes these plugins as they are. */
     public static Plugins of(List<Plugin> plugins) {
         return new Plugins(
-                plugins.stream().map(plugin -> new Loaded(plugin, Optional.empty())).toList(),
+                plugins.stream()
+                        .map(plugin -> new Loaded(plugin, Optional.empty(), false))
+                        .toList(),
                 List.of());
     }
 
@@ -71,8 +74,9 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     }
 
     /**
-     * Loads the plugins that ship with Reseat and those in folders. In a folder each jar and each
-     * folder of jars is one plugin. Nothing that a plugin does makes this throw.
+     * Loads the plugins that ship with Reseat and those in folders. In a folder each jar, each
+     * folder of jars and each folder with a {@code family.ini} is one plugin. Nothing that a plugin
+     * does makes this throw.
      *
      * @param folders the folders; of two plugins with one id the first counts
      */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import reseat.spi.DeviceFamily;
+import reseat.spi.FamilyPlugin;
 
 /** The device files under samples. */
 public final class Samples {
@@ -46,9 +47,9 @@ public final class Samples {
                                     new Sourced(
                                             id,
                                             plugins.resolve(id)
-                                                    .resolve("src/main/resources/reseat")
-                                                    .resolve(id)
-                                                    .resolve(id + ".yaml")))
+                                                    .resolve("src/main/resources")
+                                                    .resolve(FamilyPlugin.FOLDER)
+                                                    .resolve("defaults.yaml")))
                     .filter(family -> Files.exists(((Sourced) family).data()))
                     .toList();
         } catch (IOException e) {

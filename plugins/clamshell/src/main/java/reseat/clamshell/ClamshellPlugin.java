@@ -1,23 +1,6 @@
 package reseat.clamshell;
 
-import java.util.List;
-import reseat.spi.DeviceFamily;
-import reseat.spi.Plugin;
-import reseat.spi.PluginInfo;
+import reseat.spi.FamilyPlugin;
 
 /** Clamshells: devices with a lid on hinges, display inside. */
-public final class ClamshellPlugin implements Plugin {
-
-    /** Made by the loader. */
-    public ClamshellPlugin() {}
-
-    @Override
-    public PluginInfo info() {
-        return PluginInfo.of(ClamshellPlugin.class);
-    }
-
-    @Override
-    public List<DeviceFamily> families() {
-        return List.of(new ClamshellFamily());
-    }
-}
+public final class ClamshellPlugin extends FamilyPlugin {}

@@ -3,23 +3,11 @@ package penhallow.sounders;
 import java.util.List;
 import reseat.check.Check;
 import reseat.spi.Command;
-import reseat.spi.DeviceFamily;
-import reseat.spi.Plugin;
-import reseat.spi.PluginInfo;
+import reseat.spi.FamilyPlugin;
 import reseat.stock.StockSource;
 
-/** What we add to Reseat. */
-public final class SoundersPlugin implements Plugin {
-
-    @Override
-    public PluginInfo info() {
-        return PluginInfo.of(SoundersPlugin.class);
-    }
-
-    @Override
-    public List<DeviceFamily> families() {
-        return List.of(new SounderFamily());
-    }
+/** What we add to Reseat: the family in META-INF/reseat-family, a check, a stock and a command. */
+public final class SoundersPlugin extends FamilyPlugin {
 
     @Override
     public List<Check> checks() {

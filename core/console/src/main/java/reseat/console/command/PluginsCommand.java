@@ -33,8 +33,9 @@ import reseat.text.JsonText;
             "  reseat plugins",
             "  reseat plugins slate",
             "",
-            "A plugin is a jar, or a folder with its jars. It lies in a folder that RESEAT_PLUGINS names,",
-            "else in the folder plugins of this program; or in ~/.local/share/reseat/plugins.",
+            "A plugin is a jar, a folder with its jars, or a folder with the data of a family (family.ini).",
+            "It lies in a folder that RESEAT_PLUGINS names, else in the folder plugins of this program;",
+            "or in ~/.local/share/reseat/plugins.",
             "Exit code 1: a plugin was left out. How to write one: core/docs/first-plugin.md."
         })
 final class PluginsCommand implements Callable<Integer> {
@@ -90,7 +91,10 @@ final class PluginsCommand implements Callable<Integer> {
                         + info.version()
                         + "  "
                         + info.title()
-                        + each.from().map(from -> " (" + from + ")").orElse(""));
+                        + each.from()
+                                .map(from -> each.data() ? "folder of data: " + from : "" + from)
+                                .map(from -> " (" + from + ")")
+                                .orElse(""));
         contributes(each.plugin())
                 .forEach(
                         (what, ids) -> {
@@ -145,6 +149,7 @@ final class PluginsCommand implements Callable<Integer> {
                 "version", info.version(),
                 "title", info.title(),
                 "from", from(each.from()),
+                "data", each.data(),
                 "contributes", contributes(each.plugin()));
     }
 

@@ -5,20 +5,25 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import reseat.model.BadInputException;
+import reseat.spi.DeviceFamily;
+import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
 /**
  * What lies in a folder of plugins and may be one.
  *
- * @param from the jar or the folder of jars
+ * @param from the jar, the folder of jars, or the folder of data
  * @param jars its jars, in order of their names
  */
 record Candidate(Path from, List<Path> jars) {
@@ -59,10 +64,41 @@ record Candidate(Path from, List<Path> jars) {
         return from.getFileName().toString();
     }
 
+    /** Whether it is a folder with the data of a family. */
+    boolean isData() {
+        return Files.exists(from.resolve(FamilyReader.HEAD), LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** Reads the family in a folder of data, which is a plugin by itself. */
+    Plugin family() throws Refusal {
+        if (!jars.isEmpty()) {
+            throw new Refusal(
+                    "it holds "
+                            + FamilyReader.HEAD
+                            + " and "
+                            + jars.get(0).getFileName()
+                            + "; a folder is either the data of a family or a plugin with jars");
+        }
+        try {
+            DataFamily family = FamilyReader.read(FamilyFiles.in(from));
+            family.proofread();
+            return new FamilyFolder(
+                    new PluginInfo(family.id(), family.version(), family.title()), List.of(family));
+        } catch (BadInputException e) {
+            throw new Refusal(
+                    e.problems().stream()
+                            .map(problem -> problem.at() + ": " + problem.message())
+                            .collect(Collectors.joining("; ")));
+        }
+    }
+
+    /** The plugin that a folder of data is. */
+    private record FamilyFolder(PluginInfo info, List<DeviceFamily> families) implements Plugin {}
+
     /** Finds the one jar that says what the plugin is; no class of it is loaded. */
     Described described() throws Refusal {
         if (jars.isEmpty()) {
-            throw new Refusal("there is no jar in it");
+            throw new Refusal("there is neither a jar nor a " + FamilyReader.HEAD + " in it");
         }
         List<Described> found = new ArrayList<>();
         for (Path jar : jars) {

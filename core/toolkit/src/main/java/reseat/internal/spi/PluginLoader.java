@@ -83,7 +83,7 @@ public final class PluginLoader {
                     }
                 });
         started.sort(Comparator.comparing(each -> each.info().id()));
-        started.forEach(each -> take(each, Optional.empty()));
+        started.forEach(each -> take(each, Optional.empty(), false));
     }
 
     private void folder(Path folder) {
@@ -91,14 +91,37 @@ public final class PluginLoader {
             refuse("folder", Optional.of(folder), new Refusal("there is no such folder"));
             return;
         }
+        if (Files.exists(folder.resolve(FamilyReader.HEAD))) {
+            refuse(
+                    "folder",
+                    Optional.of(folder),
+                    new Refusal("it is a family itself; name the folder that it lies in"));
+            return;
+        }
         try {
-            Candidate.in(folder).forEach(this::one);
+            for (Candidate each : Candidate.in(folder)) {
+                if (each.isData()) {
+                    data(each);
+                } else {
+                    jars(each);
+                }
+            }
         } catch (IOException e) {
             refuse("folder", Optional.of(folder), new Refusal("it cannot be read: " + e));
         }
     }
 
-    private void one(Candidate candidate) {
+    private void data(Candidate candidate) {
+        Optional<Path> from = Optional.of(candidate.from());
+        String name = candidate.name();
+        try {
+            take(start(name, limit, () -> new Contents(candidate.family())), from, true);
+        } catch (Refusal e) {
+            refuse(name, from, e);
+        }
+    }
+
+    private void jars(Candidate candidate) {
         String name = candidate.name();
         Optional<Path> from = Optional.of(candidate.from());
         try {
@@ -119,7 +142,8 @@ public final class PluginLoader {
                                 same(info, contents.info());
                                 return contents;
                             }),
-                    from);
+                    from,
+                    false);
         } catch (Refusal e) {
             refuse(name, from, e);
         }
@@ -173,7 +197,7 @@ public final class PluginLoader {
         }
     }
 
-    private void take(Contents contents, Optional<Path> from) {
+    private void take(Contents contents, Optional<Path> from, boolean data) {
         String self =
                 "plugin " + contents.info().id() + from.map(path -> " (" + path + ")").orElse("");
         if (!contents.ids().getOrDefault("check", Set.of()).isEmpty()) {
@@ -192,7 +216,7 @@ public final class PluginLoader {
             }
         }
         taken.forEach(id -> owners.put(id, self));
-        loaded.add(new Plugins.Loaded(contents, from));
+        loaded.add(new Plugins.Loaded(contents, from, data));
     }
 
     private void knowBuiltIn() {

@@ -339,7 +339,7 @@ class PluginLoaderTest {
     void anEmptyFolderIsNamed() throws IOException {
         Files.createDirectory(folder.resolve("bad"));
 
-        assertEquals("there is no jar in it", refusal());
+        assertEquals("there is neither a jar nor a family.ini in it", refusal());
     }
 
     @Test

@@ -1,5 +1,6 @@
-package reseat.spi;
+package reseat.internal.spi;
 
+import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -7,17 +8,21 @@ import java.util.regex.Pattern;
 
 /**
  * Fills in a text with gaps. {@code ${name}} stands for a value. {@code ${seats name margin}}
- * stands for as many {@linkplain #seatsAround seats} as the value says, in an outline of the values
- * {@code width} and {@code height}. A line that ends in {@code #? name=value} is kept, without
- * that, only where the value is so; {@code #? name!=value} where it is not; several conditions must
- * all hold.
+ * stands for as many seats along the edge as the value says, in an outline of the values {@code
+ * width} and {@code height}. A line that ends in {@code #? name=value} is kept, without that, only
+ * where the value is so; {@code #? name!=value} where it is not; several conditions must all hold.
  */
-public final class TemplateText {
+final class TemplateText {
 
-    private static final Pattern GAP = Pattern.compile("\\$\\{([a-z0-9-]+)}");
-    private static final Pattern SEATS = Pattern.compile("\\$\\{seats ([a-z0-9-]+) ([0-9]{1,3})}");
-    private static final Pattern CONDITION =
-            Pattern.compile("\\s*#\\? ([a-z0-9-]+)(!?)=([^\\s#]*)\\s*$");
+    /** Values that every template has without a question. */
+    static final List<String> GIVEN = List.of("id", "name", "maker");
+
+    /** As many seats as there are letters for them. */
+    static final int MOST_SEATS = 26;
+
+    static final Pattern GAP = Pattern.compile("\\$\\{([a-z0-9-]+)}");
+    static final Pattern SEATS = Pattern.compile("\\$\\{seats ([a-z0-9-]+) ([0-9]{1,3})}");
+    static final Pattern CONDITION = Pattern.compile("\\s*#\\? ([a-z0-9-]+)(!?)=([^\\s#]*)\\s*$");
 
     private TemplateText() {}
 
@@ -28,7 +33,7 @@ public final class TemplateText {
      * @param values values by name
      * @throws IllegalArgumentException if a gap or a condition names a value that there is not
      */
-    public static String fill(String text, Map<String, String> values) {
+    static String fill(String text, Map<String, String> values) {
         StringBuilder filled = new StringBuilder();
         for (String line : text.lines().toList()) {
             String rest = line;
@@ -63,9 +68,9 @@ public final class TemplateText {
      * @param height height of the outline in mm
      * @param margin how far they lie from its edge in mm
      */
-    public static String seatsAround(int count, int width, int height, int margin) {
-        if (count < 1 || count > 26) {
-            throw new IllegalArgumentException("1 to 26 seats, not " + count);
+    private static String seatsAround(int count, int width, int height, int margin) {
+        if (count < 1 || count > MOST_SEATS) {
+            throw new IllegalArgumentException("1 to " + MOST_SEATS + " seats, not " + count);
         }
         double inset = Math.min(margin, Math.min(width, height) / 4.0);
         double w = width - 2 * inset;
