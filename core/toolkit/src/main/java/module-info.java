@@ -21,6 +21,7 @@ module reseat.toolkit {
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;
+    exports reseat.text;
     // the compiled step graph is what the planner searches on
     exports reseat.internal.graph to
             reseat.planner;

@@ -27,7 +27,7 @@ if %MAJOR% LSS 17 (
 rem The JavaScript engine lies apart and is for the console alone; see the launcher for POSIX shells.
 set "LIB=%HOME_DIR%\lib"
 set "WANTED=java.se,jdk.jshell,jdk.unsupported,jdk.zipfs"
-set "NATIVE=org.jline.nativ"
+set "NATIVE=org.jline.nativ,org.xerial.sqlitejdbc"
 if not "%~1"=="console" goto :found
 if not exist "%HOME_DIR%\lib\js" goto :found
 set "LIB=%HOME_DIR%\lib;%HOME_DIR%\lib\js"

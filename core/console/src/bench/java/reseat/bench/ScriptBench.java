@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.model.Severity;
 import reseat.script.host.Approvals;
 import reseat.script.host.ScriptFolder;
 import reseat.script.host.ScriptHost;

@@ -23,6 +23,7 @@ import reseat.console.command.BadInput;
 import reseat.console.load.PluginFailed;
 import reseat.model.BadInputException;
 import reseat.script.host.JsEngine;
+import reseat.spi.CommandException;
 
 /** Says what went wrong in words, and with which exit code it ends. */
 final class Failures {
@@ -91,8 +92,8 @@ final class Failures {
     int report(Throwable thrown, PrintWriter err) {
         Throwable cause = unwrap(thrown);
         int code;
-        if (cause instanceof BadInput badInput) {
-            err.println(badInput.getMessage());
+        if (cause instanceof BadInput || cause instanceof CommandException) {
+            err.println(cause.getMessage());
             code = BAD_INPUT;
         } else if (cause instanceof BadInputException problems) {
             err.println(problems.getMessage());

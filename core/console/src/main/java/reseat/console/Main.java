@@ -10,9 +10,10 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import reseat.console.command.ReseatCommand;
 import reseat.console.command.VersionText;
+import reseat.console.load.Guard;
 import reseat.console.load.OurPlugins;
 
-/** Where the {@code reseat} command starts, and the only place where the process ends. */
+/** Where the {@code reseat} command starts, and where the process ends. */
 public final class Main {
 
     private Main() {}
@@ -22,11 +23,12 @@ public final class Main {
         // UTF-8 whatever the locale says: the same input must give the same bytes everywhere
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
+        Guard.PROGRAM.arm(out, err);
         boolean trace = "1".equals(System.getenv("RESEAT_TRACE"));
         int code = run(out, err, trace, args);
         out.flush();
         err.flush();
-        System.exit(code);
+        Guard.PROGRAM.end(code);
     }
 
     /**

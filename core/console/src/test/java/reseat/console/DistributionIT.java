@@ -53,12 +53,10 @@ class DistributionIT {
 
     private static Set<String> jarsOfOthers() throws IOException {
         Set<String> jars = new TreeSet<>();
-        for (String folder : List.of("lib", "lib/js")) {
-            try (Stream<Path> files = Files.list(BUILT.resolve(folder))) {
-                files.map(file -> file.getFileName().toString())
-                        .filter(name -> name.endsWith(".jar") && !name.startsWith("reseat-"))
-                        .forEach(jars::add);
-            }
+        try (Stream<Path> files = Files.walk(BUILT.resolve("lib"))) {
+            files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".jar") && !name.startsWith("reseat-"))
+                    .forEach(jars::add);
         }
         return jars;
     }

@@ -33,7 +33,7 @@ class FirstPluginTest {
                     ("\n" + text).contains("\n" + shown.group(2)),
                     shown.group(1) + " is not what the page shows:\n" + shown.group(2));
         }
-        assertEquals(10, blocks);
+        assertEquals(12, blocks);
     }
 
     @Test

@@ -30,6 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.files.ScriptFile;
 import reseat.spi.ToolkitVersion;
 
 /** Runs the distribution that was built, in a copy elsewhere, as a user would. */
@@ -125,7 +126,7 @@ class LauncherIT {
         for (String module : List.of("reseat.console", "reseat.toolkit", "java.se", "jdk.jshell")) {
             assertTrue(ran.out().contains("root " + module + " "), module + " not in " + ran.out());
         }
-        // JTS, which knows distances of polygons, and the two database drivers have a fixed module
+        // JTS, which knows distances of polygons, and the driver of PostgreSQL have a fixed module
         // name and no descriptor; nothing else may lack one
         List<String> automatic =
                 ran.out()
@@ -134,9 +135,29 @@ class LauncherIT {
                         .filter(
                                 line ->
                                         !line.matches(
-                                                ".*/(jts-core|h2|postgresql)-[0-9.]+\\.jar automatic"))
+                                                ".*/(jts-core|postgresql)-[0-9.]+\\.jar automatic"))
                         .toList();
         assertEquals(List.of(), automatic);
+    }
+
+    @Test
+    void copiesADatabaseOfAnEarlierReseatAndPrintsNoWarning() throws IOException {
+        Files.copy(
+                Path.of("../../plugins/stock-sql/src/test/resources/reseat/stock/sql/former.mv.db"),
+                folder.resolve("shop.mv.db"));
+        Path stock =
+                Files.writeString(
+                        folder.resolve("shop.yaml"),
+                        "format: reseat-stock/1\nsource: sql\nsettings:\n  file: shop\n");
+
+        Ran first = run(copy.resolve("bin/reseat"), OUR_JAVA, "stock", "open", stock.toString());
+        Ran again = run(copy.resolve("bin/reseat"), OUR_JAVA, "stock", "open", stock.toString());
+
+        assertEquals(1, first.err().lines().count(), first.err());
+        assertTrue(first.err().contains("(36 lines, 4 reservations)"), first.err());
+        assertTrue(first.out().contains("J4-open  reserved"), first.out());
+        assertEquals("", again.err());
+        assertEquals(first.out(), again.out());
     }
 
     @Test
@@ -427,6 +448,42 @@ class LauncherIT {
         try (Stream<Path> files = Files.walk(cache)) {
             assertEquals(List.of(), files.filter(Files::isRegularFile).toList());
         }
+    }
+
+    @Test
+    void keepsWhatAPersonApprovesInTheHomeThatTheEnvironmentNames() throws Exception {
+        Path home = folder.resolve("home");
+        Path plugins = Files.createDirectories(home.resolve(".local/share/reseat/plugins"));
+        Path script = folder.resolve("mine.java");
+        Files.writeString(
+                script,
+                """
+                /* reseat-script
+                id: mine
+                title: T
+                finds: F.
+                matters: M.
+                from: a test
+                */
+                List<Finding> run(CheckInput input) { return List.of(); }
+                """);
+        Path reseat = copy.resolve("bin/reseat");
+
+        String hash = ScriptFile.read(script).sha256();
+        Ran approved =
+                run(
+                        reseat,
+                        with("HOME", home),
+                        "script",
+                        "approve",
+                        script.toString(),
+                        "--hash",
+                        hash);
+        Ran looked = run(reseat, with("HOME", home), "plugins");
+
+        assertEquals(0, approved.code(), approved.err());
+        assertTrue(Files.exists(home.resolve(".config/reseat/approved-scripts.tsv")));
+        assertTrue(looked.out().contains("Looked in " + plugins + "\n"), looked.out());
     }
 
     private static Map<String, String> with(String name, Path value) {

@@ -203,7 +203,12 @@ class StockCommandsTest {
 
         assertEquals(2, Ran.reseat("today", shop, device("tansy"), "--warn", "-1").code());
         assertEquals(2, Ran.reseat("today", shop, device("tansy"), "--reserve", "R").code());
-        assertEquals(2, Ran.reseat("stock", "list", shop, "--today", "tomorrow").code());
+        Ran unread = Ran.reseat("stock", "list", shop, "--today", "tomorrow");
+        assertEquals(2, unread.code());
+        assertEquals(
+                "reseat: --today: found \"tomorrow\", expected a date such as 2026-03-02\n"
+                        + "Try 'reseat stock list --help'.\n",
+                unread.err());
     }
 
     private Ran today(String name, String part) {

@@ -31,7 +31,9 @@ import reseat.spi.PluginInfo;
  *   <li>the data of families reads without problems, and so does what each template makes for every
  *       answer; it plans as well;
  *   <li>checks find the same when run again, in their own name and about something in the device;
- *   <li>outputs write the same bytes again; assessments come to the same result again.
+ *   <li>outputs write the same bytes again; assessments come to the same result again;
+ *   <li>commands explain themselves and what they take, refuse an option that they do not have, and
+ *       end when the user presses Ctrl-C.
  * </ul>
  */
 public final class PluginContract {
@@ -71,6 +73,7 @@ public final class PluginContract {
             }
         }
         new ContributionContract(plugin, subjects, breaches).verify();
+        new CommandContract(plugin, subjects.get(0), breaches).verify();
         breaches.end(plugin.getClass().getName());
     }
 

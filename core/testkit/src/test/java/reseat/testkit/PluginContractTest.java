@@ -13,7 +13,7 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.model.Severity;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 import reseat.spi.Plugin;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import reseat.model.Severity;
 
 /**
  * What a check says of itself.

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import reseat.fasten.FastenerTables;
 import reseat.job.Job;
@@ -46,6 +48,7 @@ public final class CheckInput {
         private Map<String, String> settings = Map.of();
         private @Nullable DeviceFacts facts;
         private @Nullable PlanFacts planFacts;
+        private final Map<Class<?>, Object> computed = new ConcurrentHashMap<>();
 
         Given(FastenerTables tables, List<Device> variants) {
             this.tables = tables;
@@ -159,6 +162,24 @@ public final class CheckInput {
      */
     public Optional<PlanFacts> planFacts() {
         return plan().map(given::planFacts);
+    }
+
+    /**
+     * Returns what several checks compute of this input alike. It is kept with the input, for all
+     * checks that run on it.
+     *
+     * @param type class of the result, and what it is found again by: one of your own
+     * @param computation gives the result of the input, which is no check's own then; where two
+     *     threads ask at the same time, both may compute, and one result is kept. Not null
+     */
+    public <T> T computed(Class<T> type, Function<CheckInput, T> computation) {
+        Object known = given.computed.get(type);
+        if (known == null) {
+            T made = computation.apply(new CheckInput(device, given, null));
+            Object before = given.computed.putIfAbsent(type, made);
+            known = before == null ? made : before;
+        }
+        return type.cast(known);
     }
 
     /** Returns what was set, by {@code check-id.parameter}. */

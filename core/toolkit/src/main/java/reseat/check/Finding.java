@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import reseat.model.Origin;
+import reseat.model.Severity;
 
 /**
  * One thing that a check has to say.

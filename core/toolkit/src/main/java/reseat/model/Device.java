@@ -231,7 +231,10 @@ public final class Device {
         return facts.id + facts.variant.map(v -> " (" + v + ")").orElse("");
     }
 
-    /** The facts of a device while they are stated. Not for use by several threads. */
+    /**
+     * The facts of a device while they are stated. Not for use by several threads. Once the device
+     * is built, it states nothing more: every method throws an {@link IllegalStateException}.
+     */
     public static final class Builder {
         private final String id;
         private String name;
@@ -254,6 +257,7 @@ public final class Device {
         private Map<String, FunctionTest> tests = new LinkedHashMap<>();
         private Map<Kind.Scope, Map<String, Kind>> kinds = new EnumMap<>(Kind.Scope.class);
         private final Origins origins = new Origins();
+        private boolean built;
 
         private Builder(String id) {
             this.id = id;
@@ -264,47 +268,47 @@ public final class Device {
         }
 
         public Builder name(String text) {
-            name = text;
+            open().name = text;
             return this;
         }
 
         public Builder maker(String text) {
-            maker = text;
+            open().maker = text;
             return this;
         }
 
         public Builder family(String familyId) {
-            family = familyId;
+            open().family = familyId;
             return this;
         }
 
         public Builder variant(String variantId) {
-            variant = Optional.of(variantId);
+            open().variant = Optional.of(variantId);
             return this;
         }
 
         public Builder base(String partId) {
-            base = partId;
+            open().base = partId;
             return this;
         }
 
         public Builder hand(String toolId) {
-            hand = toolId;
+            open().hand = toolId;
             return this;
         }
 
         public Builder usualPosture(String postureId) {
-            usualPosture = postureId;
+            open().usualPosture = postureId;
             return this;
         }
 
         public Builder outline(Outline rectangle) {
-            outline = Optional.of(rectangle);
+            open().outline = Optional.of(rectangle);
             return this;
         }
 
         public Builder setup(SetupTable table) {
-            setup = table;
+            open().setup = table;
             return this;
         }
 
@@ -348,9 +352,17 @@ public final class Device {
             return put("kind", Objects.requireNonNull(kinds.get(kind.scope())), kind.id(), kind);
         }
 
+        private Builder open() {
+            if (built) {
+                throw new IllegalStateException(
+                        id + " is built; its builder cannot change it any more");
+            }
+            return this;
+        }
+
         /** States where the fact at a JSON Pointer was read. */
         public Builder origin(String pointer, Origin origin) {
-            origins.put(pointer, origin);
+            open().origins.put(pointer, origin);
             return this;
         }
 
@@ -361,11 +373,12 @@ public final class Device {
          *     effect, when the first place is asked for, and by any thread
          */
         public Builder origins(Supplier<Map<String, Origin>> later) {
-            origins.add(later);
+            open().origins.add(later);
             return this;
         }
 
         private <V> Builder put(String what, Map<String, V> map, String key, V value) {
+            open();
             if (map.put(key, value) != null) {
                 throw new IllegalArgumentException(id + " has two of " + what + " " + key);
             }
@@ -377,7 +390,7 @@ public final class Device {
                 throw new IllegalArgumentException(id + " has no set-up table");
             }
             new References(this).check();
-            // the builder keeps no other way to them: what it is told from now on is refused
+            built = true;
             parts = Collections.unmodifiableMap(parts);
             joints = Collections.unmodifiableMap(joints);
             supplies = Collections.unmodifiableMap(supplies);

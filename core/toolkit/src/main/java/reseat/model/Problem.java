@@ -1,11 +1,12 @@
 package reseat.model;
 
 import java.util.Comparator;
+import java.util.Locale;
 
 /**
  * One thing that is wrong with what a user gave us.
  *
- * @param severity whether it can be worked with
+ * @param severity whether it can be worked with; nothing can be computed before an error is mended
  * @param at where it stands
  * @param message a sentence: what was found, what was expected, and the nearest right name where
  *     there is one
@@ -16,14 +17,6 @@ public record Problem(Severity severity, Origin at, String message) implements C
             Comparator.comparing(Problem::at)
                     .thenComparing(Problem::severity)
                     .thenComparing(Problem::message);
-
-    /** How bad a problem is. */
-    public enum Severity {
-        /** Nothing can be computed before it is mended. */
-        ERROR,
-        /** It can be worked with, but a person should look. */
-        WARNING
-    }
 
     /** Returns an error at a place. */
     public static Problem error(Origin at, String message) {
@@ -47,6 +40,6 @@ public record Problem(Severity severity, Origin at, String message) implements C
     /** Returns the problem as one line: place, severity, message. */
     @Override
     public String toString() {
-        return at + ": " + (isError() ? "error: " : "warning: ") + message;
+        return at + ": " + severity.name().toLowerCase(Locale.ROOT) + ": " + message;
     }
 }

@@ -1,8 +1,10 @@
 package reseat.model;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -53,126 +55,68 @@ public record Rules(
     }
 
     public Rules forbidActs(Collection<String> ids) {
-        return new Rules(
-                plus(forbiddenActs, ids),
-                forbiddenJoints,
-                forbiddenParts,
-                forbiddenTools,
-                requiredActs,
-                requiredJoints,
-                requiredParts,
-                requiredTools,
-                permittedRuin);
+        return with(0, ids);
     }
 
     public Rules forbidJoints(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                plus(forbiddenJoints, ids),
-                forbiddenParts,
-                forbiddenTools,
-                requiredActs,
-                requiredJoints,
-                requiredParts,
-                requiredTools,
-                permittedRuin);
+        return with(1, ids);
     }
 
     public Rules forbidParts(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                plus(forbiddenParts, ids),
-                forbiddenTools,
-                requiredActs,
-                requiredJoints,
-                requiredParts,
-                requiredTools,
-                permittedRuin);
+        return with(2, ids);
     }
 
     public Rules forbidTools(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                forbiddenParts,
-                plus(forbiddenTools, ids),
-                requiredActs,
-                requiredJoints,
-                requiredParts,
-                requiredTools,
-                permittedRuin);
+        return with(3, ids);
     }
 
     public Rules requireActs(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                forbiddenParts,
-                forbiddenTools,
-                plus(requiredActs, ids),
-                requiredJoints,
-                requiredParts,
-                requiredTools,
-                permittedRuin);
+        return with(4, ids);
     }
 
     public Rules requireJoints(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                forbiddenParts,
-                forbiddenTools,
-                requiredActs,
-                plus(requiredJoints, ids),
-                requiredParts,
-                requiredTools,
-                permittedRuin);
+        return with(5, ids);
     }
 
     public Rules requireParts(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                forbiddenParts,
-                forbiddenTools,
-                requiredActs,
-                requiredJoints,
-                plus(requiredParts, ids),
-                requiredTools,
-                permittedRuin);
+        return with(6, ids);
     }
 
     public Rules requireTools(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                forbiddenParts,
-                forbiddenTools,
-                requiredActs,
-                requiredJoints,
-                requiredParts,
-                plus(requiredTools, ids),
-                permittedRuin);
+        return with(7, ids);
     }
 
     public Rules permitRuin(Collection<String> ids) {
-        return new Rules(
-                forbiddenActs,
-                forbiddenJoints,
-                forbiddenParts,
-                forbiddenTools,
-                requiredActs,
-                requiredJoints,
-                requiredParts,
-                requiredTools,
-                plus(permittedRuin, ids));
+        return with(8, ids);
     }
 
-    private static Set<String> plus(Set<String> have, Collection<String> more) {
-        Set<String> all = new LinkedHashSet<>(have);
-        all.addAll(more);
-        return all;
+    /** Returns these rules with more ids in one of their sets, which are counted as above. */
+    private Rules with(int which, Collection<String> ids) {
+        List<Set<String>> all =
+                new ArrayList<>(
+                        List.of(
+                                forbiddenActs,
+                                forbiddenJoints,
+                                forbiddenParts,
+                                forbiddenTools,
+                                requiredActs,
+                                requiredJoints,
+                                requiredParts,
+                                requiredTools,
+                                permittedRuin));
+        Set<String> more = new LinkedHashSet<>(all.get(which));
+        more.addAll(ids);
+        all.set(which, more);
+        return new Rules(
+                all.get(0),
+                all.get(1),
+                all.get(2),
+                all.get(3),
+                all.get(4),
+                all.get(5),
+                all.get(6),
+                all.get(7),
+                all.get(8));
     }
 
     private static Set<String> copy(Set<String> ids) {

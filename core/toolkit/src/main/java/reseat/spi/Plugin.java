@@ -45,4 +45,9 @@ public interface Plugin {
     default List<Assessment> assessments() {
         return List.of();
     }
+
+    /** Returns its commands. */
+    default List<Command> commands() {
+        return List.of();
+    }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import reseat.check.Check;
@@ -81,7 +82,18 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
 
     /** Loads plugins as {@link #load(List)} does, with another limit for each to start. */
     public static Plugins load(List<Path> folders, Duration startLimit) {
-        return PluginLoader.load(List.copyOf(folders), startLimit);
+        return load(folders, startLimit, Set.of());
+    }
+
+    /**
+     * Loads plugins as {@link #load(List)} does, for a program that has commands of its own.
+     *
+     * @param folders the folders; of two plugins with one id the first counts
+     * @param startLimit how long a plugin may take to start
+     * @param commands names that no command of a plugin may have
+     */
+    public static Plugins load(List<Path> folders, Duration startLimit, Set<String> commands) {
+        return PluginLoader.load(List.copyOf(folders), startLimit, Set.copyOf(commands));
     }
 
     /** Returns the plugins. */
@@ -126,6 +138,11 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     /** Returns the methods to assess a device of all plugins. */
     public List<Assessment> assessments() {
         return all(Plugin::assessments);
+    }
+
+    /** Returns the commands of all plugins. */
+    public List<Command> commands() {
+        return all(Plugin::commands);
     }
 
     /**

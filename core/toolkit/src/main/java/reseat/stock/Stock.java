@@ -58,6 +58,14 @@ public interface Stock extends AutoCloseable {
         return List.of();
     }
 
+    /**
+     * Returns what opening it did that a person should know of, as sentences without a full stop: a
+     * file of an earlier version was replaced. Empty as a rule.
+     */
+    default List<String> openingNotes() {
+        return List.of();
+    }
+
     @Override
     void close();
 }

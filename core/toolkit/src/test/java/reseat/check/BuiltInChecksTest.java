@@ -17,6 +17,7 @@ import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.model.Point;
 import reseat.model.Seat;
+import reseat.model.Severity;
 
 class BuiltInChecksTest {
 

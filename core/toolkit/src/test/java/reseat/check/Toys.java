@@ -7,6 +7,7 @@ import reseat.fasten.Bench;
 import reseat.model.Device;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.model.Severity;
 
 /** Checks and sources for tests of the runner. */
 final class Toys {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -329,5 +330,40 @@ class DeviceTest {
         }
         assertEquals(List.of("frame", "lid"), List.copyOf(device.parts().keySet()));
         assertTrue(device.tools().isEmpty());
+    }
+
+    static Stream<Consumer<Device.Builder>> whatABuilderStates() {
+        return Stream.of(
+                f -> f.name("other"),
+                f -> f.maker("other"),
+                f -> f.family("other"),
+                f -> f.variant("other"),
+                f -> f.base("lid"),
+                f -> f.hand("t5"),
+                f -> f.usualPosture("edge"),
+                f -> f.outline(new Outline(1, 1, OptionalDouble.empty())),
+                f -> f.setup(SETUP),
+                f -> f.add(part("fan", List.of(), List.of(), lift("hand", "up"))),
+                f -> f.add(plug(BY_HAND)),
+                f -> f.add(new Supply("dock", "Dock")),
+                f -> f.add(Kind.plain(Kind.Scope.PART, "part")),
+                f -> f.origin("/parts/lid", new Origin("other.yaml", 1, 1)),
+                f -> f.origins(() -> Map.of("/parts/lid", new Origin("other.yaml", 1, 1))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("whatABuilderStates")
+    void aBuilderThatSomebodyKeptCannotChangeIt(Consumer<Device.Builder> change) {
+        AtomicReference<Device.Builder> kept = new AtomicReference<>();
+        Device device = device(kept::set);
+
+        IllegalStateException refused =
+                assertThrows(IllegalStateException.class, () -> change.accept(kept.get()));
+
+        assertEquals("slate is built; its builder cannot change it any more", refused.getMessage());
+        assertEquals("slate", device.name());
+        assertEquals(Optional.empty(), device.variant());
+        assertEquals(List.of("frame", "lid"), List.copyOf(device.parts().keySet()));
+        assertEquals(Map.of(), device.origins());
     }
 }

@@ -6,8 +6,8 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.model.Joint;
+import reseat.model.Severity;
 import reseat.model.Way;
 
 /** An O-ring below a bayonet ring is used once. */

@@ -2,6 +2,7 @@ package penhallow.sounders;
 
 import java.util.List;
 import reseat.check.Check;
+import reseat.spi.Command;
 import reseat.spi.DeviceFamily;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
@@ -28,5 +29,10 @@ public final class SoundersPlugin implements Plugin {
     @Override
     public List<StockSource> stockSources() {
         return List.of(new ShelfList());
+    }
+
+    @Override
+    public List<Command> commands() {
+        return List.of(new RingsCommand());
     }
 }

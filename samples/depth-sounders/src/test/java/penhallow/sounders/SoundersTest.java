@@ -21,6 +21,7 @@ import reseat.plan.PlanResult;
 import reseat.planner.Planner;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
+import reseat.testkit.CommandTrial;
 import reseat.testkit.PluginContract;
 
 class SoundersTest {
@@ -58,6 +59,16 @@ class SoundersTest {
         assertEquals(1, found.size());
         assertEquals("/joints/head-ring", found.get(0).subject());
         assertEquals(List.of(), new RingCheck().on(CheckInput.of(read(CURLEW))));
+    }
+
+    @Test
+    void theCommandNamesTheRings() {
+        CommandTrial.Ran ran =
+                CommandTrial.of(new SoundersPlugin())
+                        .run("rings", CURLEW.toString(), "--free", "cell");
+
+        assertEquals("o-ring-40  for head-ring\n", ran.out(), ran.err());
+        assertEquals(0, ran.code());
     }
 
     @Test

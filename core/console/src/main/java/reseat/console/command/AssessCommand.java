@@ -24,6 +24,7 @@ import reseat.plan.PlanResult;
 import reseat.plan.Watch;
 import reseat.planner.Planner;
 import reseat.spi.Assessment;
+import reseat.text.JsonText;
 
 /** Assesses a device by a published method. */
 @Command(

@@ -13,6 +13,7 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Checks;
+import reseat.script.host.Setting;
 import reseat.spi.Plugins;
 
 /** Which checks to run, and how they are set. */
@@ -99,57 +100,51 @@ final class CheckChoice {
 
     /** Returns an input with the parameters that were set. */
     CheckInput set(CheckInput input) {
+        return set(input, settings);
+    }
+
+    /** Returns an input with these parameters set, or ends the command where one is no setting. */
+    static CheckInput set(CheckInput input, List<String> settings) {
         CheckInput set = input;
         for (String setting : settings) {
-            int dot = setting.indexOf('.');
-            int sign = setting.indexOf('=');
-            set =
-                    set.set(
-                            setting.substring(0, dot),
-                            setting.substring(dot + 1, sign),
-                            setting.substring(sign + 1));
+            set = setting(setting).on(set);
         }
         return set;
+    }
+
+    private static Setting setting(String text) {
+        try {
+            return Setting.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new BadInput("reseat: --set: " + e.getMessage() + ".");
+        }
     }
 
     /** Ends the command where something is set that there is not, or to what it cannot be. */
     void checkSettings(List<Check> all) {
         Map<String, CheckInfo> known = new LinkedHashMap<>();
         infos(all).forEach(info -> known.put(info.id(), info));
-        for (String setting : settings) {
-            int dot = setting.indexOf('.');
-            int sign = setting.indexOf('=');
-            if (dot < 1 || sign < dot + 2) {
-                throw new BadInput(
-                        "reseat: --set: found \""
-                                + setting
-                                + "\", expected CHECK.NAME=VALUE, such as"
-                                + " protrusion-into-hazard.nearMm=0.3.");
-            }
-            CheckInfo info = known.get(setting.substring(0, dot));
+        for (String text : settings) {
+            Setting setting = setting(text);
+            CheckInfo info = known.get(setting.check());
             if (info == null) {
-                throw DeviceArgs.unknown(
-                        "check", setting.substring(0, dot), List.copyOf(known.keySet()));
+                throw DeviceArgs.unknown("check", setting.check(), List.copyOf(known.keySet()));
             }
-            String name = setting.substring(dot + 1, sign);
-            CheckInfo.Parameter parameter =
-                    info.parameters().stream()
-                            .filter(p -> p.name().equals(name))
-                            .findFirst()
-                            .orElseThrow(
-                                    () ->
-                                            DeviceArgs.unknown(
-                                                    "parameter of " + info.id(),
-                                                    name,
-                                                    info.parameters().stream()
-                                                            .map(CheckInfo.Parameter::name)
-                                                            .toList()));
-            if (!parameter.unit().isEmpty()) {
-                try {
-                    parameter.number(setting.substring(sign + 1));
-                } catch (IllegalArgumentException e) {
-                    throw new BadInput("reseat: --set: " + info.id() + "." + e.getMessage() + ".");
-                }
+            checkSetting(info, setting);
+        }
+    }
+
+    private static void checkSetting(CheckInfo info, Setting setting) {
+        List<String> names = info.parameters().stream().map(CheckInfo.Parameter::name).toList();
+        if (!names.contains(setting.name())) {
+            throw DeviceArgs.unknown("parameter of " + info.id(), setting.name(), names);
+        }
+        CheckInfo.Parameter parameter = info.parameter(setting.name());
+        if (!parameter.unit().isEmpty()) {
+            try {
+                parameter.number(setting.value());
+            } catch (IllegalArgumentException e) {
+                throw new BadInput("reseat: --set: " + info.id() + "." + e.getMessage() + ".");
             }
         }
     }

@@ -21,7 +21,6 @@ import reseat.check.CheckInput;
 import reseat.check.CheckReport;
 import reseat.check.CheckRunner;
 import reseat.check.KnownFinding;
-import reseat.check.Severity;
 import reseat.check.Sifted;
 import reseat.console.load.OurPlugins;
 import reseat.console.report.JsonReport;
@@ -31,7 +30,9 @@ import reseat.console.report.SarifReport;
 import reseat.console.report.TextReport;
 import reseat.console.sheet.Terminal;
 import reseat.files.DeviceSource;
+import reseat.files.StockFile;
 import reseat.model.BadInputException;
+import reseat.model.Severity;
 import reseat.script.host.ScriptChecks;
 import reseat.script.host.ScriptLimits;
 import reseat.spi.Plugins;
@@ -170,10 +171,14 @@ final class CheckCommand implements Callable<Integer> {
         if (named == null) {
             return Optional.empty();
         }
-        try (Stock stock = StockArgs.open(named, err)) {
+        try (Stock stock = StockFile.read(named, OurPlugins.get(err).stockSources()).open()) {
+            stock.openingNotes().forEach(note -> err.println("reseat: " + note + "."));
             return Optional.of(stock.items());
         } catch (StockException e) {
-            throw StockArgs.refused(e);
+            String message = String.valueOf(e.getMessage());
+            // errors of a file come with their places, line by line
+            throw new BadInput(
+                    message.contains(": error: ") ? message : "reseat: " + message + ".");
         }
     }
 

@@ -14,6 +14,7 @@ import reseat.check.CheckInfo;
 import reseat.console.load.OurPlugins;
 import reseat.console.report.ChecksPage;
 import reseat.console.sheet.Terminal;
+import reseat.text.JsonText;
 
 /** Tells which checks there are. */
 @Command(

@@ -16,6 +16,7 @@ import reseat.fasten.CutPlan;
 import reseat.model.Bond;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.text.JsonText;
 
 /** Says how deep a blade goes along the edge of a bonded part. */
 @Command(

@@ -57,7 +57,12 @@ final class DeviceArgs {
 
     /** Reads any device; warnings go to {@code err}, errors end the command. */
     static Device read(Path file, Optional<String> variant, PrintWriter err) {
-        return device(DeviceFiles.read(file, variant, OurPlugins.get(err).families()), err);
+        return read(file, variant, Optional.empty(), err);
+    }
+
+    static Device read(
+            Path file, Optional<String> variant, Optional<CostTable> costs, PrintWriter err) {
+        return device(DeviceFiles.read(file, variant, OurPlugins.get(err).families(), costs), err);
     }
 
     private static Device device(Reading reading, PrintWriter err) {

@@ -17,6 +17,7 @@ import reseat.fasten.DriverFit;
 import reseat.fasten.Drives;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.TableRow;
+import reseat.text.JsonText;
 
 /** Says which driver fits a recess, and which only looks as if it did. */
 @Command(

@@ -35,20 +35,20 @@ final class PluginArgs {
 
     /** Returns the table of costs, or ends the command where there is none of that id. */
     Optional<CostTable> costs(Plugins plugins) {
-        if (costTable == null) {
-            return Optional.empty();
-        }
+        return Optional.ofNullable(costTable).map(id -> costs(plugins, id));
+    }
+
+    static CostTable costs(Plugins plugins, String id) {
         List<CostTable> all = plugins.costTables();
-        return Optional.of(
-                all.stream()
-                        .filter(each -> each.id().equals(costTable))
-                        .findFirst()
-                        .orElseThrow(
-                                () ->
-                                        DeviceArgs.unknown(
-                                                "cost table",
-                                                String.valueOf(costTable),
-                                                all.stream().map(CostTable::id).toList())));
+        return all.stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                DeviceArgs.unknown(
+                                        "cost table",
+                                        id,
+                                        all.stream().map(CostTable::id).toList()));
     }
 
     /** Returns the output that is wanted, or ends the command where there is none of that id. */

@@ -19,6 +19,7 @@ import reseat.spi.DeviceFamily;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
+import reseat.text.JsonText;
 
 /** Says which plugins there are, what each contributes, and which were left out. */
 @Command(
@@ -115,6 +116,7 @@ final class PluginsCommand implements Callable<Integer> {
         all.put("cost tables", plugin.costTables().stream().map(t -> t.id()).toList());
         all.put("outputs", plugin.outputs().stream().map(o -> o.id()).toList());
         all.put("assessments", plugin.assessments().stream().map(a -> a.id()).toList());
+        all.put("commands", plugin.commands().stream().map(c -> c.name()).toList());
         return all;
     }
 

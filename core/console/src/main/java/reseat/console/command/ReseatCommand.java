@@ -9,7 +9,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
-/** The command {@code reseat} itself. A new command is one class here and its line below. */
+/**
+ * The command {@code reseat} itself. A new command of our own is one class here, its line below,
+ * and its name in {@link reseat.console.load.BuiltInCommands}.
+ */
 @Command(
         name = "reseat",
         description = "Take portable electronics apart and put them back, in a known order.",
@@ -44,13 +47,10 @@ public final class ReseatCommand implements Runnable {
                     TorqueCommand.class,
                     DriverCommand.class,
                     SwapCommand.class,
-                    TraysCommand.class,
                     CutCommand.class,
                     NewCommand.class,
                     PluginsCommand.class,
                     ConsoleCommand.class,
-                    StockCommand.class,
-                    TodayCommand.class,
                     ScriptCommand.class,
                     CompletionCommand.class);
 
@@ -59,6 +59,7 @@ public final class ReseatCommand implements Runnable {
     /**
      * Returns the command line that understands some words. Making all commands takes longer than
      * all else at a start, so where the first word is the name of one, that is the only one made.
+     * Plugins are loaded here only where it is none of our own.
      *
      * @param words what follows {@code reseat}
      */
@@ -70,7 +71,14 @@ public final class ReseatCommand implements Runnable {
                         .filter(type -> type != CompletionCommand.class)
                         .toList();
         CommandLine line = new CommandLine(new ReseatCommand());
-        (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
+        if (named.isEmpty() && words.length > 0) {
+            PluginCommands.add(line, words[0]);
+        }
+        if (named.isEmpty() && line.getSubcommands().isEmpty()) {
+            COMMANDS.forEach(line::addSubcommand);
+            PluginCommands.addAll(line);
+        }
+        named.forEach(line::addSubcommand);
         return line;
     }
 

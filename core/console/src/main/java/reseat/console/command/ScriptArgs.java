@@ -11,10 +11,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import reseat.check.Check;
-import reseat.files.ScriptFile;
-import reseat.model.BadInputException;
+import reseat.console.load.PersonalFolders;
 import reseat.script.host.Approvals;
 import reseat.script.host.ScriptChecks;
+import reseat.files.ScriptFile;
+import reseat.model.BadInputException;
 
 /** Script files that are run among the checks. */
 final class ScriptArgs {
@@ -36,9 +37,7 @@ final class ScriptArgs {
      */
     List<Check> checks(ScriptChecks pool, PrintWriter err) throws BadInputException {
         try {
-            Approvals approvals =
-                    Approvals.in(
-                            Approvals.folder(System.getenv(), System.getProperty("user.home", "")));
+            Approvals approvals = Approvals.in(PersonalFolders.here().settings());
             List<Check> checks = new ArrayList<>();
             for (Path file : files()) {
                 ScriptFile script = ScriptFile.read(file);

@@ -5,7 +5,6 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,23 +15,23 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.model.Severity;
+import reseat.script.host.ScriptHost;
+import reseat.script.host.ScriptLimits;
+import reseat.script.host.ScriptOutcome.Status;
+import reseat.script.host.ScriptOutcome;
 import reseat.console.sheet.Terminal;
 import reseat.files.DeviceFiles;
 import reseat.files.Reading;
 import reseat.model.Device;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
-import reseat.script.host.ScriptHost;
-import reseat.script.host.ScriptLimits;
-import reseat.script.host.ScriptOutcome;
-import reseat.script.host.ScriptOutcome.Status;
 import reseat.spi.Plugins;
+import reseat.text.JsonText;
 
 /** Runs scripts on one device. */
 @Command(
@@ -76,9 +75,9 @@ final class ScriptRunCommand implements Callable<Integer> {
 
     @Option(
             names = "--set",
-            paramLabel = "CHECK.PARAMETER=VALUE",
+            paramLabel = "CHECK.NAME=VALUE",
             description = "Set a parameter of a script.")
-    private Map<String, String> settings = new LinkedHashMap<>();
+    private List<String> settings = new ArrayList<>();
 
     @Option(
             names = "--from",
@@ -128,19 +127,7 @@ final class ScriptRunCommand implements Callable<Integer> {
         }
         input = drives == null ? input : input.withDrives(drives);
         input = today == null ? input : input.on(today);
-        for (Map.Entry<String, String> set : settings.entrySet()) {
-            int dot = set.getKey().indexOf('.');
-            if (dot < 0) {
-                throw new ParameterException(
-                        spec.commandLine(), "--set takes CHECK.PARAMETER=VALUE");
-            }
-            input =
-                    input.set(
-                            set.getKey().substring(0, dot),
-                            set.getKey().substring(dot + 1),
-                            set.getValue());
-        }
-        return input;
+        return CheckChoice.set(input, settings);
     }
 
     private static void print(ScriptHost.Ran ran, PrintWriter out) {

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import reseat.console.load.PersonalFolders;
 import reseat.script.host.Approvals;
 
 /** The folder in which a shop keeps its settings. */
@@ -20,11 +21,7 @@ final class ShopFolder {
     Approvals approvals() {
         Path named = folder;
         try {
-            return Approvals.in(
-                    named != null
-                            ? named
-                            : Approvals.folder(
-                                    System.getenv(), System.getProperty("user.home", "")));
+            return Approvals.in(named != null ? named : PersonalFolders.here().settings());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

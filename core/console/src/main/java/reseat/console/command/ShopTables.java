@@ -29,6 +29,10 @@ final class ShopTables {
 
     /** Returns the tables, with the rows of families and then those of the shop. */
     FastenerTables tables() {
+        return tables(rows);
+    }
+
+    static FastenerTables tables(List<Path> rows) {
         FastenerTables tables = OurPlugins.quietly().fastenerTables();
         for (Path file : rows) {
             try {

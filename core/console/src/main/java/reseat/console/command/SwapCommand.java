@@ -17,6 +17,7 @@ import reseat.fasten.LookAlikes;
 import reseat.fasten.StackUp;
 import reseat.model.Device;
 import reseat.model.ScrewType;
+import reseat.text.JsonText;
 
 /** Says what happens when another screw goes into a seat. */
 @Command(

@@ -1,7 +1,6 @@
 package reseat.console.command;
 
 import java.io.PrintWriter;
-import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import reseat.console.sheet.Names;
@@ -16,28 +15,42 @@ final class Thinking implements Watch, AutoCloseable {
     /** How long Java may wait for us after Ctrl-C. */
     private static final long GRACE_S = 10;
 
-    private static final long QUIET_NANOS = 700_000_000L;
-
     private final PrintWriter err;
-    private final boolean tells;
-    private final long started = System.nanoTime();
+    private final ProgressLine line;
+    private final String awaited;
     private final CountDownLatch printed = new CountDownLatch(1);
     private final Thread atEnd;
     private volatile boolean stop;
-    private boolean told;
 
     Thinking(PrintWriter err, boolean interactive) {
+        this(err, new ProgressLine(err, interactive), "a plan");
+    }
+
+    /**
+     * Begins to watch.
+     *
+     * @param err where to say that nothing came of it
+     * @param line where to tell how it goes
+     * @param awaited what is to be printed in the end, in words
+     */
+    Thinking(PrintWriter err, ProgressLine line, String awaited) {
         this.err = err;
-        this.tells = interactive;
+        this.line = line;
+        this.awaited = awaited;
         this.atEnd = new Thread(this::interrupted, "reseat-interrupt");
-        Runtime.getRuntime().addShutdownHook(atEnd);
+        try {
+            Runtime.getRuntime().addShutdownHook(atEnd);
+        } catch (IllegalStateException e) {
+            // a plugin tried to end the process, which goes on: nothing is left to register for
+            printed.countDown();
+        }
     }
 
     private void interrupted() {
         stop = true;
         try {
             if (!printed.await(GRACE_S, TimeUnit.SECONDS)) {
-                err.println("reseat: stopped before a plan could be printed.");
+                err.println("reseat: stopped before " + awaited + " could be printed.");
                 err.flush();
             }
         } catch (InterruptedException e) {
@@ -52,32 +65,20 @@ final class Thinking implements Watch, AutoCloseable {
 
     @Override
     public void progress(long expansions, long bestMs, long lowerBoundMs) {
-        if (!tells || System.nanoTime() - started < QUIET_NANOS) {
-            return;
-        }
-        told = true;
         String best = bestMs < 0 ? "no plan yet" : "best " + Names.time(bestMs);
-        err.print(
-                String.format(
-                        Locale.ROOT,
-                        "\r%-78.78s",
-                        "Looking: "
-                                + best
-                                + ", no plan below "
-                                + Names.time(lowerBoundMs)
-                                + ", "
-                                + expansions
-                                + " states; Ctrl-C ends it"));
-        err.flush();
+        line.tell(
+                "Looking: "
+                        + best
+                        + ", no plan below "
+                        + Names.time(lowerBoundMs)
+                        + ", "
+                        + expansions
+                        + " states; Ctrl-C ends it");
     }
 
     /** Wipes the line of progress. */
     void done() {
-        if (told) {
-            err.print("\r" + " ".repeat(78) + "\r");
-            err.flush();
-            told = false;
-        }
+        line.wipe();
     }
 
     /** Lets go of Ctrl-C; call it when everything is printed and flushed. */

@@ -25,6 +25,7 @@ import reseat.fasten.TorqueAdvisor;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueUnit;
 import reseat.model.Device;
+import reseat.text.JsonText;
 
 /** Says which torque a screw gets. */
 @Command(

@@ -3,13 +3,19 @@ package reseat.console.load;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import reseat.model.BadInputException;
+import reseat.spi.Command;
+import reseat.spi.CommandException;
 import reseat.spi.Plugin;
 import reseat.spi.Plugins;
 
@@ -21,6 +27,7 @@ public final class OurPlugins {
 
     private static @Nullable Plugins loaded;
     private static boolean told;
+    private static final List<String> LATER = new ArrayList<>();
 
     private OurPlugins() {}
 
@@ -35,7 +42,12 @@ public final class OurPlugins {
     public static synchronized Plugins quietly() {
         Plugins plugins = loaded;
         if (plugins == null) {
-            plugins = Plugins.load(folders());
+            List<Path> folders = folders();
+            if (!folders.isEmpty()) {
+                Guard.PROGRAM.watch();
+            }
+            plugins = GuardedPlugin.guard(
+                            Plugins.load(folders, Plugins.START_LIMIT, BuiltInCommands.NAMES), Guard.PROGRAM);
             loaded = plugins;
         }
         return plugins;
@@ -47,8 +59,15 @@ public final class OurPlugins {
         if (plugins != null && !told) {
             told = true;
             plugins.refused().forEach(refused -> err.println("reseat: left out: " + refused));
-            err.flush();
         }
+        LATER.forEach(err::println);
+        LATER.clear();
+        err.flush();
+    }
+
+    /** Leaves a line for {@link #tell}. */
+    public static synchronized void tellLater(String line) {
+        LATER.add(line);
     }
 
     /** Returns the plugins for a command that tells itself what was left out. */
@@ -57,23 +76,62 @@ public final class OurPlugins {
         return quietly();
     }
 
-    /** Code of a plugin. */
-    public interface Code<T> {
-        /** Runs it. */
-        T run() throws IOException;
-    }
-
     /**
      * Runs code of a plugin; what it throws is told as the plugin's.
      *
      * @param of what it belongs to, one of the things that the plugin contributes
      * @param what it in words ("output html-sheet")
      */
-    public static <T> T asked(Object of, String what, Code<T> code) throws IOException {
+    public static <T> T asked(Object of, String what, Guard.Code<T, IOException> code)
+            throws IOException {
+        String owner = owner(of);
+        try {
+            return Guard.PROGRAM.run("the plugin " + owner, code);
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            throw new PluginFailed(what, owner, e);
+        }
+    }
+
+    /** Code of a command. */
+    public interface Run {
+        /** Runs it, and returns the exit code. */
+        int run() throws IOException, BadInputException;
+    }
+
+    /**
+     * Runs a command of a plugin. What it says of the user's input is passed on; what else it
+     * throws is told as the plugin's.
+     *
+     * @param command the command of the plugin
+     * @param name its name, with that of the action in hand
+     * @param code what runs
+     */
+    public static int ran(Command command, String name, Run code)
+            throws IOException, BadInputException {
         try {
             return code.run();
+        } catch (CommandException | PluginFailed | FileSystemException e) {
+            throw e;
+        } catch (UncheckedIOException e) {
+            if (e.getCause() instanceof FileSystemException) {
+                throw e;
+            }
+            throw new PluginFailed("command " + name, owner(command), e);
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
+            throw new PluginFailed("command " + name, owner(command), e);
+        }
+    }
+
+    /**
+     * Asks a command of a plugin what it takes.
+     *
+     * @throws PluginFailed if it fails, or says what cannot be
+     */
+    public static <T> T described(Command command, Supplier<T> code) {
+        try {
+            return code.get();
         } catch (RuntimeException | LinkageError | StackOverflowError e) {
-            throw new PluginFailed(what, owner(of), e);
+            throw new PluginFailed("command " + command.name(), owner(command), e);
         }
     }
 
@@ -82,14 +140,20 @@ public final class OurPlugins {
             Plugin plugin = each.plugin();
             if (plugin.families().contains(of)
                     || plugin.outputs().contains(of)
-                    || plugin.assessments().contains(of)) {
-                return plugin.info().id()
-                        + " "
-                        + plugin.info().version()
-                        + each.from().map(from -> " (" + from + ")").orElse("");
+                    || plugin.assessments().contains(of)
+                    || plugin.commands().contains(of)) {
+                return name(each);
             }
         }
         return "that has it";
+    }
+
+    /** Returns the id of a plugin with its version and its place. */
+    static String name(Plugins.Loaded each) {
+        return each.plugin().info().id()
+                + " "
+                + each.plugin().info().version()
+                + each.from().map(from -> " (" + from + ")").orElse("");
     }
 
     /** Returns the folders that plugins are looked for in. */
@@ -97,14 +161,14 @@ public final class OurPlugins {
         return folders(
                 System.getenv(),
                 System.getProperty("reseat.home", ""),
-                System.getProperty("user.home", ""));
+                PersonalFolders.here().data());
     }
 
     /**
      * Returns the folders of plugins: those that the shop names in {@code RESEAT_PLUGINS}, else the
      * folder plugins of the program, then the user's own.
      */
-    static List<Path> folders(Map<String, String> env, String home, String user) {
+    static List<Path> folders(Map<String, String> env, String home, Path data) {
         List<Path> folders = new ArrayList<>();
         String named = env.getOrDefault("RESEAT_PLUGINS", "");
         if (!named.isBlank()) {
@@ -116,11 +180,7 @@ public final class OurPlugins {
         } else if (!home.isEmpty()) {
             addIfThere(folders, Path.of(home, "plugins"));
         }
-        String data = env.getOrDefault("XDG_DATA_HOME", "");
-        if (!data.isBlank() || !user.isEmpty()) {
-            Path share = data.isBlank() ? Path.of(user, ".local", "share") : Path.of(data);
-            addIfThere(folders, share.resolve("reseat").resolve("plugins"));
-        }
+        addIfThere(folders, data.resolve("plugins"));
         return folders;
     }
 

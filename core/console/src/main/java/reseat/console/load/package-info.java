@@ -1,2 +1,2 @@
-/** The plugins of this process. */
+/** What this process finds by itself: plugins, and the folders of the person who runs it. */
 package reseat.console.load;

@@ -12,6 +12,7 @@ import org.jline.terminal.Size;
 import org.jline.terminal.Sized;
 import org.jline.terminal.Terminal.SignalHandler;
 import org.jline.terminal.TerminalBuilder;
+import reseat.console.load.PersonalFolders;
 import reseat.console.sheet.Terminal;
 
 /** Opens the console in the way that suits where its input comes from. */
@@ -22,7 +23,7 @@ public final class Front {
     private final Terminal terminal;
     private final PrintWriter out;
     private final PrintWriter err;
-    private final Places places = Places.of(System.getenv(), System.getProperty("user.home", "."));
+    private final Places places = Places.of(PersonalFolders.here());
 
     /**
      * Prepares the console.

@@ -8,9 +8,9 @@ import reseat.check.Checked;
 import reseat.check.Finding;
 import reseat.check.Found;
 import reseat.check.KnownFinding;
-import reseat.console.command.JsonText;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.text.JsonText;
 
 /** Writes what was found for other programs; core/docs/checking.md tells the shape. */
 public final class JsonReport {

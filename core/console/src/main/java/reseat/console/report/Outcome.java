@@ -13,8 +13,8 @@ import reseat.check.CheckReport;
 import reseat.check.Checked;
 import reseat.check.Found;
 import reseat.check.KnownFinding;
-import reseat.check.Severity;
 import reseat.check.Sifted;
+import reseat.model.Severity;
 
 /**
  * A run of checks and how it is judged.

@@ -18,10 +18,10 @@ import reseat.check.Checked;
 import reseat.check.Finding;
 import reseat.check.Found;
 import reseat.check.KnownFinding;
-import reseat.console.command.JsonText;
 import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.spi.ToolkitVersion;
+import reseat.text.JsonText;
 
 /** Writes what was found as SARIF 2.1.0. */
 public final class SarifReport {

@@ -32,7 +32,7 @@ class OurPluginsTest {
                 OurPlugins.folders(
                         Map.of(),
                         folder.resolve("program").toString(),
-                        folder.resolve("home").toString()));
+                        folder.resolve("home/.local/share/reseat")));
     }
 
     @Test
@@ -43,20 +43,15 @@ class OurPluginsTest {
         assertEquals(
                 List.of(Path.of("one"), Path.of("two"), own),
                 OurPlugins.folders(
-                        Map.of(
-                                "RESEAT_PLUGINS",
-                                "one" + File.pathSeparator + "two",
-                                "XDG_DATA_HOME",
-                                folder.resolve("data").toString()),
+                        Map.of("RESEAT_PLUGINS", "one" + File.pathSeparator + "two"),
                         folder.resolve("program").toString(),
-                        "nowhere"));
+                        folder.resolve("data/reseat")));
     }
 
     @Test
     void aFolderThatIsNotThereIsNoMatterUnlessItIsNamed() {
         assertEquals(
-                List.of(),
-                OurPlugins.folders(Map.of(), folder.toString(), folder.resolve("x").toString()));
+                List.of(), OurPlugins.folders(Map.of(), folder.toString(), folder.resolve("x")));
     }
 
     @Test

@@ -9,11 +9,11 @@ import org.junit.jupiter.api.Test;
 import reseat.check.CheckFailure;
 import reseat.check.CheckReport;
 import reseat.check.Checked;
-import reseat.check.Severity;
 import reseat.check.Sifted;
 import reseat.console.sheet.Terminal;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.model.Severity;
 
 class OutcomeTest {
 

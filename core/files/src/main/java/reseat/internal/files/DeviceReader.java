@@ -89,8 +89,9 @@ public final class DeviceReader {
         if (problems.hasErrors()) {
             return Optional.empty();
         }
-        if (!OneByOne.works(draft)) {
-            new ReachabilityCheck(draft, places, problems).run();
+        Numbered all = new Numbered(draft.base, draft.parts.values(), draft.joints.values());
+        if (!OneByOne.works(all)) {
+            new ReachabilityCheck(draft, all, places, problems).run();
         }
         return problems.hasErrors() ? Optional.empty() : Optional.of(build(tree, assembly, places));
     }

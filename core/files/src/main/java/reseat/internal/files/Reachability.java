@@ -2,7 +2,6 @@ package reseat.internal.files;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -47,11 +46,9 @@ final class Reachability {
     private final List<Part> parts;
     private final List<Joint> joints;
     private final int base;
-    private final Map<String, Integer> numbers = new HashMap<>();
+    private final Numbered all;
     private final int[][] holds;
     private final BitRows held;
-    private final BitRows hiders;
-    private final BitRows covering;
     private final int[] island;
 
     /** For each part, those beside the base that hang together with it and leave as it does. */
@@ -76,59 +73,32 @@ final class Reachability {
     /** Parts that can be moved alone: there is no more to find out about them. */
     private final boolean[] apartFromAll;
 
-    /**
-     * Looks at a device whose references are sound.
-     *
-     * @param base id of the base
-     * @param parts its parts
-     * @param joints its joints
-     */
-    Reachability(String base, Collection<Part> parts, Collection<Joint> joints) {
-        this.parts = List.copyOf(parts);
-        this.joints = List.copyOf(joints);
-        int n = this.parts.size();
-        int m = this.joints.size();
-        for (Part part : this.parts) {
-            numbers.put(part.id(), numbers.size());
-        }
-        this.base = number(base);
-        this.holds = new int[m][];
+    /** Looks at a device. */
+    Reachability(Numbered all) {
+        this.all = all;
+        this.parts = all.parts;
+        this.joints = all.joints;
+        this.base = all.base;
+        this.holds = all.holds;
+        int n = parts.size();
+        int m = joints.size();
         this.held = new BitRows(m, n);
-        this.hiders = new BitRows(m, n);
         this.released = new boolean[m];
         this.rigid = new boolean[m];
         for (int j = 0; j < m; j++) {
-            Joint joint = this.joints.get(j);
-            holds[j] = new int[joint.holds().size()];
-            for (int k = 0; k < holds[j].length; k++) {
-                holds[j][k] = number(joint.holds().get(k));
-                held.set(j, holds[j][k]);
+            for (int p : holds[j]) {
+                held.set(j, p);
             }
-            rigid[j] = !joint.slack();
-            setAll(hiders, j, joint.under());
+            rigid[j] = !joints.get(j).slack();
         }
-        this.covering = new BitRows(n, n);
         this.parted = new BitRows(n, n);
         this.along = new BitRows(n, n);
         this.trains = new BitRows(n, n);
         this.moves = new boolean[n];
         this.apartFromAll = new boolean[n];
-        for (int p = 0; p < n; p++) {
-            setAll(covering, p, this.parts.get(p).under());
-        }
         this.island = Islands.of(n, this.base, holds);
         this.like = alike();
         settle();
-    }
-
-    private int number(String part) {
-        return Objects.requireNonNull(numbers.get(part), part);
-    }
-
-    private void setAll(BitRows rows, int row, List<String> ids) {
-        for (int i = 0; i < ids.size(); i++) {
-            rows.set(row, number(ids.get(i)));
-        }
     }
 
     private BitRows alike() {
@@ -167,7 +137,7 @@ final class Reachability {
 
     private void takeAlong() {
         for (int p = 0; p < parts.size(); p++) {
-            along.copyWithout(p, covering, parted);
+            along.copyWithout(p, all.covers, parted);
             along.set(p, p);
         }
         for (int j = 0; j < holds.length; j++) {
@@ -181,20 +151,20 @@ final class Reachability {
 
     /** Parts that must come along whenever a part is moved, in the order in which to name them. */
     private List<Integer> taken(int p) {
-        List<Integer> all = new ArrayList<>();
+        List<Integer> with = new ArrayList<>();
         for (int j = 0; j < holds.length; j++) {
             if (rigid[j] && held.get(j, p)) {
                 for (int q : holds[j]) {
-                    all.add(q);
+                    with.add(q);
                 }
             }
         }
         for (String cover : parts.get(p).under()) {
-            if (!parted.get(p, number(cover))) {
-                all.add(number(cover));
+            if (!parted.get(p, all.of(cover))) {
+                with.add(all.of(cover));
             }
         }
-        return all;
+        return with;
     }
 
     private boolean agree(int p, int q) {
@@ -224,7 +194,7 @@ final class Reachability {
     private boolean growReleased() {
         boolean grown = false;
         for (int j = 0; j < holds.length; j++) {
-            if (!released[j] && hiders.within(j, parted, holds[j][holds[j].length - 1])) {
+            if (!released[j] && all.hiders.within(j, parted, all.site(j))) {
                 Joint joint = joints.get(j);
                 if (cut.containsAll(joint.needs())) {
                     released[j] = true;
@@ -239,20 +209,20 @@ final class Reachability {
 
     /** Parts that hide a joint and cannot be parted from its site. */
     private List<String> hiding(Joint joint) {
-        int site = number(joint.site());
-        return joint.under().stream().filter(u -> !parted.get(number(u), site)).toList();
+        int site = all.of(joint.site());
+        return joint.under().stream().filter(u -> !parted.get(all.of(u), site)).toList();
     }
 
     /** Tells whether there is nothing to report: each joint is released, each part moved alone. */
     boolean everythingComesApart() {
-        boolean all = true;
+        boolean apart = true;
         for (boolean each : released) {
-            all &= each;
+            apart &= each;
         }
         for (int p = 0; p < apartFromAll.length; p++) {
-            all &= apartFromAll[p] || p == base;
+            apart &= apartFromAll[p] || p == base;
         }
-        return all;
+        return apart;
     }
 
     /** Tells whether some plan may release a joint. */
@@ -267,12 +237,12 @@ final class Reachability {
 
     /** Tells whether some plan may move a part. */
     boolean canMove(String partId) {
-        return moves[number(partId)];
+        return moves[all.of(partId)];
     }
 
     /** Tells whether some plan may bring two parts to different places. */
     boolean canPart(String one, String other) {
-        return parted.get(number(one), number(other));
+        return parted.get(all.of(one), all.of(other));
     }
 
     /**
@@ -311,10 +281,10 @@ final class Reachability {
      * another part.
      */
     Obstacle obstacleTo(Part part, String without) {
-        int p = number(part.id());
+        int p = all.of(part.id());
         trains.copyFrom(along, p);
         trains.close(p, along);
-        int goal = trains.get(p, number(without)) ? number(without) : base;
+        int goal = trains.get(p, all.of(without)) ? all.of(without) : base;
         if (!trains.get(p, goal)) {
             for (int q = trains.next(p, 0); q >= 0; q = trains.next(p, q + 1)) {
                 if (island[q] == island[p] && !agree(p, q)) {

@@ -16,11 +16,11 @@ final class ReachabilityCheck {
     private final Problems problems;
     private final Reachability reach;
 
-    ReachabilityCheck(Draft draft, Places places, Problems problems) {
+    ReachabilityCheck(Draft draft, Numbered all, Places places, Problems problems) {
         this.draft = draft;
         this.places = places;
         this.problems = problems;
-        this.reach = new Reachability(draft.base, draft.parts.values(), draft.joints.values());
+        this.reach = new Reachability(all);
     }
 
     void run() {

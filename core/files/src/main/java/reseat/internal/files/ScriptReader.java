@@ -19,9 +19,9 @@ import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInfo.Need;
 import reseat.check.CheckInfo.Parameter;
-import reseat.check.Severity;
-import reseat.files.ScriptFile;
+import reseat.model.Severity;
 import reseat.files.ScriptFile.Language;
+import reseat.files.ScriptFile;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 

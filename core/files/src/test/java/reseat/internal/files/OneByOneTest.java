@@ -15,13 +15,10 @@ final class OneByOneTest {
         int devices = 2000;
         for (long seed = 1; seed <= devices; seed++) {
             Device device = SmallDevices.of(seed);
-            Draft draft = new Draft();
-            draft.base = device.base();
-            draft.parts.putAll(device.parts());
-            draft.joints.putAll(device.joints());
-            if (OneByOne.works(draft)) {
-                Reachability reach =
-                        new Reachability(draft.base, draft.parts.values(), draft.joints.values());
+            Numbered all =
+                    new Numbered(device.base(), device.parts().values(), device.joints().values());
+            if (OneByOne.works(all)) {
+                Reachability reach = new Reachability(all);
                 assertTrue(reach.everythingComesApart(), "seed " + seed);
                 apart++;
             }

@@ -9,7 +9,6 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import reseat.files.ScriptFile;
 
@@ -62,18 +61,6 @@ public final class Approvals {
             }
         }
         return new Approvals(file, all);
-    }
-
-    /** Returns the folder of settings that an environment names. */
-    public static Path folder(Map<String, String> environment, String userHome) {
-        String own = environment.getOrDefault("RESEAT_HOME", "");
-        if (!own.isEmpty()) {
-            return Path.of(own);
-        }
-        String config = environment.getOrDefault("XDG_CONFIG_HOME", "");
-        return config.isEmpty()
-                ? Path.of(userHome, ".config", "reseat")
-                : Path.of(config, "reseat");
     }
 
     /** Returns the file that they are kept in. */

@@ -134,12 +134,7 @@ final class InputWire {
             input = input.on(LocalDate.parse(today));
         }
         for (Map.Entry<String, String> set : map(in).entrySet()) {
-            int dot = set.getKey().indexOf('.');
-            input =
-                    input.set(
-                            set.getKey().substring(0, dot),
-                            set.getKey().substring(dot + 1),
-                            set.getValue());
+            input = Setting.of(set.getKey(), set.getValue()).on(input);
         }
         return input;
     }

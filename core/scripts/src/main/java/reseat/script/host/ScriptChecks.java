@@ -2,19 +2,18 @@ package reseat.script.host;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.files.ScriptFile;
+import reseat.script.host.ScriptOutcome.Status;
 import reseat.script.host.WorkerProcess.Gone;
+import reseat.files.ScriptFile;
 
 /**
  * Script files as checks among others. Workers are kept from one device to the next, as many as run
@@ -24,8 +23,8 @@ public final class ScriptChecks implements AutoCloseable {
 
     private final ScriptLimits limits;
     private final List<Path> rows;
-    private final Deque<Bench> free = new ArrayDeque<>();
-    private final List<Bench> all = new ArrayList<>();
+    private final Deque<HeldWorker> free = new ArrayDeque<>();
+    private final List<HeldWorker> all = new ArrayList<>();
 
     /**
      * Makes a pool of workers that has none yet.
@@ -50,29 +49,6 @@ public final class ScriptChecks implements AutoCloseable {
         return new OfScript(script);
     }
 
-    /** A worker with what it holds. */
-    private static final class Bench {
-        private final ScriptFile.Language language;
-        private final WorkerProcess worker;
-        private final Path folder;
-        private @Nullable CheckInput loaded;
-
-        Bench(ScriptFile.Language language, ScriptLimits limits) throws IOException {
-            this.language = language;
-            this.folder = Files.createTempDirectory("reseat-scripts");
-            this.worker = WorkerProcess.start(language, limits, folder);
-        }
-
-        void close() {
-            worker.close();
-            try {
-                ScriptHost.delete(folder);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-    }
-
     private final class OfScript implements Check {
         private final ScriptFile script;
 
@@ -88,20 +64,18 @@ public final class ScriptChecks implements AutoCloseable {
         @Override
         public List<Finding> run(CheckInput input) {
             try {
-                Bench bench = take(script.language(), input);
+                HeldWorker worker = take(script.language(), input);
                 boolean whole = false;
                 try {
-                    CheckInput loaded = bench.loaded;
-                    if (loaded == null || !loaded.isOfSameFacts(input)) {
-                        bench.loaded = null;
-                        bench.worker.load(input, rows);
-                        bench.loaded = input;
-                    }
-                    Reply reply = bench.worker.run(script);
+                    worker.load(input, rows);
+                    ScriptOutcome outcome = worker.run(script, input);
                     whole = true;
-                    return sound(reply, input);
+                    if (outcome.status() == Status.FAILED) {
+                        throw new IllegalStateException(outcome.told());
+                    }
+                    return outcome.findings();
                 } finally {
-                    give(bench, whole);
+                    give(worker, whole);
                 }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -109,30 +83,16 @@ public final class ScriptChecks implements AutoCloseable {
                 throw new IllegalStateException(script.file() + ": " + e.getMessage(), e);
             }
         }
-
-        private List<Finding> sound(Reply reply, CheckInput input) {
-            String problem = reply.problem();
-            if (problem.isEmpty()) {
-                try {
-                    return new Validation(script, input.device(), limits.findings())
-                            .findings(reply.found());
-                } catch (Validation.Unsound e) {
-                    problem = String.valueOf(e.getMessage());
-                }
-            }
-            throw new IllegalStateException(script.file() + ": " + JsTrouble.shown(problem));
-        }
     }
 
     /** Takes a worker that holds the input already, else any, else a new one. */
-    private Bench take(ScriptFile.Language language, CheckInput input) throws IOException {
+    private HeldWorker take(ScriptFile.Language language, CheckInput input) throws IOException {
         synchronized (free) {
-            Bench any = null;
-            for (Bench bench : free) {
-                if (bench.language == language) {
-                    any = bench;
-                    CheckInput loaded = bench.loaded;
-                    if (loaded != null && loaded.isOfSameFacts(input)) {
+            HeldWorker any = null;
+            for (HeldWorker worker : free) {
+                if (worker.language() == language) {
+                    any = worker;
+                    if (worker.holds(input)) {
                         break;
                     }
                 }
@@ -142,22 +102,22 @@ public final class ScriptChecks implements AutoCloseable {
                 return any;
             }
         }
-        Bench made = new Bench(language, limits);
+        HeldWorker made = new HeldWorker(language, limits);
         synchronized (free) {
             all.add(made);
         }
         return made;
     }
 
-    private void give(Bench bench, boolean whole) {
+    private void give(HeldWorker worker, boolean whole) {
         synchronized (free) {
             if (whole) {
-                free.addFirst(bench);
+                free.addFirst(worker);
                 return;
             }
-            all.remove(bench);
+            all.remove(worker);
         }
-        bench.close();
+        worker.close();
     }
 
     /** Ends all workers. */
@@ -165,7 +125,7 @@ public final class ScriptChecks implements AutoCloseable {
     public void close() {
         synchronized (free) {
             free.clear();
-            all.forEach(Bench::close);
+            all.forEach(HeldWorker::close);
             all.clear();
         }
     }

@@ -2,10 +2,8 @@ package reseat.script.host;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -15,8 +13,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -163,40 +159,21 @@ public final class ScriptHost {
     }
 
     private Group group(Language language, List<Integer> which, List<Task> tasks) {
-        try {
-            Path folder = Files.createTempDirectory("reseat-scripts");
-            try {
-                return group(language, which, tasks, folder);
-            } finally {
-                delete(folder);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private Group group(Language language, List<Integer> which, List<Task> tasks, Path folder)
-            throws IOException {
         Map<Integer, ScriptOutcome> outcomes = new HashMap<>();
         long startMicros = -1;
-        @Nullable WorkerProcess worker = null;
-        @Nullable CheckInput loaded = null;
+        @Nullable HeldWorker worker = null;
         try {
             for (int each : which) {
                 Task task = tasks.get(each);
                 try {
                     long start = System.nanoTime();
                     if (worker == null) {
-                        worker = WorkerProcess.start(language, limits, folder);
-                        loaded = null;
+                        worker = new HeldWorker(language, limits);
                     }
-                    if (!task.input.equals(loaded)) {
-                        worker.load(task.input, rows);
-                        loaded = task.input;
-                    }
+                    worker.load(task.input, rows);
                     startMicros =
                             startMicros < 0 ? (System.nanoTime() - start) / 1000 : startMicros;
-                    outcomes.put(each, outcome(task.script, task.input, worker.run(task.script)));
+                    outcomes.put(each, worker.run(task.script, task.input));
                 } catch (Gone e) {
                     if (worker != null) {
                         worker.close();
@@ -208,48 +185,13 @@ public final class ScriptHost {
                                     task.script, Status.FAILED, String.valueOf(e.getMessage())));
                 }
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         } finally {
             if (worker != null) {
                 worker.close();
             }
         }
         return new Group(outcomes, startMicros);
-    }
-
-    private ScriptOutcome outcome(ScriptFile script, CheckInput input, Reply reply) {
-        String problem = reply.problem();
-        List<Finding> findings = List.of();
-        if (problem.isEmpty()) {
-            try {
-                findings =
-                        new Validation(script, input.device(), limits.findings())
-                                .findings(reply.found());
-            } catch (Validation.Unsound e) {
-                problem = String.valueOf(e.getMessage());
-            }
-        }
-        return new ScriptOutcome(
-                script,
-                problem.isEmpty() ? Status.RAN : Status.FAILED,
-                findings,
-                problem.isEmpty() ? "" : JsTrouble.shown(problem),
-                printable(reply.printed()),
-                reply.micros(),
-                reply.compileMicros());
-    }
-
-    /** Keeps lines and takes away what a terminal should not be sent. */
-    private static String printable(String text) {
-        return text.lines().map(JsTrouble::shown).limit(200).collect(Collectors.joining("\n"));
-    }
-
-    static void delete(Path folder) throws IOException {
-        List<Path> all;
-        try (Stream<Path> found = Files.walk(folder)) {
-            all = found.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path each : all) {
-            Files.deleteIfExists(each);
-        }
     }
 }

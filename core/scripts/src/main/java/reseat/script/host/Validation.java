@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.model.Severity;
 import reseat.files.ScriptFile;
 import reseat.model.Device;
 

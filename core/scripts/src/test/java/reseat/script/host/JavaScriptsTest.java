@@ -2,6 +2,7 @@ package reseat.script.host;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -82,14 +83,6 @@ class JavaScriptsTest {
     }
 
     @Test
-    void theFolderOfSettingsIsFound() {
-        assertEquals(Path.of("/s"), Approvals.folder(Map.of("RESEAT_HOME", "/s"), "/home/a"));
-        assertEquals(
-                Path.of("/x/reseat"), Approvals.folder(Map.of("XDG_CONFIG_HOME", "/x"), "/home/a"));
-        assertEquals(Path.of("/home/a/.config/reseat"), Approvals.folder(Map.of(), "/home/a"));
-    }
-
-    @Test
     void whatOneDoesToItsProcessHarmsNoOther() throws Exception {
         record Case(String body, String told) {}
         List<Case> cases =
@@ -136,5 +129,33 @@ class JavaScriptsTest {
         }
         ScriptOutcome last = ran.outcomes().get(scripts.size() - 1);
         assertTrue(last.problem().contains("defines no method"), last.problem());
+    }
+
+    @Test
+    void anInputOfTheSameFactsIsLoadedOnce() throws Exception {
+        ScriptFile script =
+                script(
+                        "same",
+                        """
+                        List<Finding> run(CheckInput input) {
+                            System.out.println(System.identityHashCode(input.device()));
+                            return List.of();
+                        }
+                        """);
+        Approvals approvals = Approvals.in(folder.resolve("shop")).approve(script, "test", DAY);
+        CheckInput input = tansy();
+
+        ScriptHost.Ran ran =
+                new ScriptHost(TIGHT, approvals)
+                        .run(
+                                List.of(
+                                        new ScriptHost.Task(script, input),
+                                        new ScriptHost.Task(script, input.forCheck(script.info())),
+                                        new ScriptHost.Task(script, tansy())));
+
+        assertEquals(List.of(), ran.problems());
+        String loaded = ran.outcomes().get(0).printed();
+        assertEquals(loaded, ran.outcomes().get(1).printed());
+        assertNotEquals(loaded, ran.outcomes().get(2).printed());
     }
 }

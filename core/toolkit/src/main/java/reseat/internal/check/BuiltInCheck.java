@@ -5,7 +5,7 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.model.Severity;
 
 /** A check that ships, with what it says of itself. */
 abstract class BuiltInCheck implements Check {

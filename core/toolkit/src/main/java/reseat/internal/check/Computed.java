@@ -1,10 +1,8 @@
 package reseat.internal.check;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.WeakHashMap;
 import java.util.concurrent.ConcurrentHashMap;
 import reseat.check.CheckInput;
 import reseat.fasten.CutPlan;
@@ -15,21 +13,17 @@ import reseat.model.Bond;
 import reseat.model.Device;
 import reseat.model.Joint;
 
-/**
- * What several checks compute of one device alike, computed once. Kept as long as the device is;
- * nothing in here may lead back to it.
- */
+/** What several checks compute of one input alike, computed once and kept in the input. */
 final class Computed {
 
-    private static final Map<Device, Computed> OF =
-            Collections.synchronizedMap(new WeakHashMap<>());
-
+    private final Device device;
     private final FastenerTables tables;
     private final Map<String, Optional<StackUp>> seats = new ConcurrentHashMap<>();
     private final Map<String, Cut> cuts = new ConcurrentHashMap<>();
 
-    private Computed(FastenerTables tables) {
-        this.tables = tables;
+    private Computed(CheckInput input) {
+        this.device = input.device();
+        this.tables = input.tables();
     }
 
     /**
@@ -42,18 +36,13 @@ final class Computed {
     record Cut(Optional<CutPlan> plan, List<CutPlan.Judged> judged, String wrong) {}
 
     static Computed of(CheckInput input) {
-        Computed known = OF.get(input.device());
-        if (known == null || !known.tables.equals(input.tables())) {
-            known = new Computed(input.tables());
-            OF.put(input.device(), known);
-        }
-        return known;
+        return input.computed(Computed.class, Computed::new);
     }
 
     /** Returns how the right screw lies in a seat; empty where a name in it is not known. */
-    Optional<StackUp> seat(CheckInput input, Joint joint) {
+    Optional<StackUp> seat(Joint joint) {
         return seats.computeIfAbsent(
-                joint.id(), id -> BoltedFacts.known(() -> StackUp.of(tables, input.device(), id)));
+                joint.id(), id -> BoltedFacts.known(() -> StackUp.of(tables, device, id)));
     }
 
     /** Returns how a bond of a joint can be cut. */

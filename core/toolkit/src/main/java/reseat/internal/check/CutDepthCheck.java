@@ -6,11 +6,11 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.CutPlan;
 import reseat.internal.fasten.Numbers;
 import reseat.model.Bond;
 import reseat.model.Joint;
+import reseat.model.Severity;
 
 /** Looks at depths of cuts. */
 public final class CutDepthCheck extends BuiltInCheck {

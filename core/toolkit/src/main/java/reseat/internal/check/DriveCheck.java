@@ -9,9 +9,9 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.Drive;
 import reseat.fasten.DriverFit;
+import reseat.model.Severity;
 import reseat.model.Tool;
 import reseat.model.Way;
 

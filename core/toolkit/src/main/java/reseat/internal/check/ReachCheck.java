@@ -8,11 +8,11 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.internal.fasten.Numbers;
 import reseat.model.Kind;
+import reseat.model.Severity;
 
 /** Looks at how the right screw lies in each seat. */
 public final class ReachCheck extends BuiltInCheck {
@@ -83,7 +83,7 @@ public final class ReachCheck extends BuiltInCheck {
         List<Finding> found = new ArrayList<>();
         for (BoltedFacts.Screwed screw : BoltedFacts.screws(input)) {
             Computed.of(input)
-                    .seat(input, screw.joint())
+                    .seat(screw.joint())
                     .ifPresent(lies -> look(input, screw, lies, found));
         }
         return found;

@@ -6,10 +6,10 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.Material;
 import reseat.fasten.Rule;
 import reseat.model.Seat;
+import reseat.model.Severity;
 
 /** Finds screws that should not go back as they came out. */
 public final class ReuseCheck extends BuiltInCheck {

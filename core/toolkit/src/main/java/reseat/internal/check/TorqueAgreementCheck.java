@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.TableRow;
 import reseat.fasten.Torque;
 import reseat.fasten.TorqueAdvisor;
+import reseat.model.Severity;
 
 /**
  * Finds torques that are given in two places and disagree: the seat and the words of its own

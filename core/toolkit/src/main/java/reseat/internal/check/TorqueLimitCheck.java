@@ -9,13 +9,13 @@ import java.util.Optional;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.Friction;
 import reseat.fasten.SeatConditions;
 import reseat.fasten.TorqueAdvice;
 import reseat.fasten.TorqueAdvisor;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueEstimate.Limit.Kind;
+import reseat.model.Severity;
 
 /** Finds given torques that the screw, its thread or its drive does not stand. */
 public final class TorqueLimitCheck extends BuiltInCheck {

@@ -7,11 +7,11 @@ import java.util.List;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.SeatConditions;
 import reseat.fasten.TorqueAdvice;
 import reseat.fasten.TorqueAdvisor;
+import reseat.model.Severity;
 
 /** Finds seats for which neither maker nor family gives a torque. */
 public final class TorqueMissingCheck extends BuiltInCheck {

@@ -8,10 +8,10 @@ import java.util.function.Supplier;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
 import reseat.model.ScrewType;
+import reseat.model.Severity;
 
 /** Finds names of threads, heads, drives, classes and materials that no table has. */
 public final class UnknownNamesCheck extends BuiltInCheck {

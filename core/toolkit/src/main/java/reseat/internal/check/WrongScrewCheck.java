@@ -9,12 +9,12 @@ import java.util.Optional;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.fasten.LookAlikes;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
+import reseat.model.Severity;
 
 /** Finds seats into which a look-alike can go and do harm. */
 public final class WrongScrewCheck extends BuiltInCheck {

@@ -13,6 +13,7 @@ import reseat.check.Check;
 import reseat.fasten.FastenerTables;
 import reseat.model.BadInputException;
 import reseat.spi.Assessment;
+import reseat.spi.Command;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
@@ -24,6 +25,7 @@ import reseat.stock.StockSource;
 /** What a plugin contributes, asked for once and looked through. */
 final class Contents implements Plugin {
 
+    private static final String COMMAND = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
     private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,63}";
 
     /** Ids by what they are ids of ("check"). */
@@ -36,6 +38,7 @@ final class Contents implements Plugin {
     private final List<CostTable> costTables;
     private final List<Output> outputs;
     private final List<Assessment> assessments;
+    private final List<Command> commands;
 
     /**
      * Asks a plugin for everything; it may throw whatever the plugin throws.
@@ -86,6 +89,13 @@ final class Contents implements Plugin {
                         plugin::assessments,
                         Assessment::id,
                         Assessment::title);
+        // what a command takes is asked when it is called: most starts call another one
+        commands = listed("command", "commands()", plugin::commands, Command::name, Command::name);
+        for (Command command : commands) {
+            if (!command.name().matches(COMMAND)) {
+                throw new Refusal("the name \"" + command.name() + "\" of a command is none");
+            }
+        }
     }
 
     private static String id(Check check) {
@@ -192,5 +202,10 @@ final class Contents implements Plugin {
     @Override
     public List<Assessment> assessments() {
         return assessments;
+    }
+
+    @Override
+    public List<Command> commands() {
+        return commands;
     }
 }

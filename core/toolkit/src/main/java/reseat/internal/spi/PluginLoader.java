@@ -32,6 +32,8 @@ public final class PluginLoader {
     /** Those that ship are waited for: to go on without them helps nobody on a busy machine. */
     private static final Duration BUNDLED_LIMIT = Duration.ofMinutes(1);
 
+    private static final String ITSELF = "Reseat itself";
+
     private final Duration limit;
     private final List<Plugins.Loaded> loaded = new ArrayList<>();
     private final List<Plugins.Refused> refused = new ArrayList<>();
@@ -41,13 +43,14 @@ public final class PluginLoader {
 
     private boolean builtInKnown;
 
-    private PluginLoader(Duration limit) {
+    private PluginLoader(Duration limit, Set<String> commands) {
         this.limit = limit;
+        commands.forEach(name -> owners.put("command " + name, ITSELF));
     }
 
     /** Loads; the contract is that of {@code Plugins.load}. */
-    public static Plugins load(List<Path> folders, Duration limit) {
-        PluginLoader loader = new PluginLoader(limit);
+    public static Plugins load(List<Path> folders, Duration limit, Set<String> commands) {
+        PluginLoader loader = new PluginLoader(limit, commands);
         loader.bundled();
         folders.forEach(loader::folder);
         return new Plugins(loader.loaded, loader.refused);
@@ -194,8 +197,7 @@ public final class PluginLoader {
     private void knowBuiltIn() {
         if (!builtInKnown) {
             builtInKnown = true;
-            Checks.builtIn()
-                    .forEach(check -> owners.put("check " + check.info().id(), "Reseat itself"));
+            Checks.builtIn().forEach(check -> owners.put("check " + check.info().id(), ITSELF));
         }
     }
 

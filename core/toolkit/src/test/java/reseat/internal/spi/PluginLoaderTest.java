@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.spi.Command;
 import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
 
@@ -374,5 +376,61 @@ class PluginLoaderTest {
         assertEquals(
                 "plugin folder (nowhere): there is no such folder",
                 Plugins.load(List.of(Path.of("nowhere"))).refused().get(0).toString());
+    }
+
+    private static String commands(String... names) {
+        StringBuilder body = new StringBuilder(INFO);
+        body.append("record C(String name) implements Command {")
+                .append(
+                        " public CommandInfo info() { throw new IllegalStateException(\"asked\"); }")
+                .append(" public int run(CommandCall call) { return FINE; } }")
+                .append(" public List<Command> commands() { return List.of(");
+        for (int i = 0; i < names.length; i++) {
+            body.append(i == 0 ? "" : ", ").append("new C(\"").append(names[i]).append("\")");
+        }
+        return body.append("); }").toString();
+    }
+
+    @Test
+    void aCommandIsAskedForNothingButItsName() throws IOException {
+        plugin(work, "rugged", commands("drop-test")).to(folder.resolve("rugged.jar"));
+
+        Plugins plugins = load();
+
+        assertEquals(List.of(), plugins.refused());
+        assertEquals(List.of("drop-test"), plugins.commands().stream().map(Command::name).toList());
+    }
+
+    @Test
+    void aCommandOfTheProgramKeepsItsName() throws IOException {
+        plugin(work, "rugged", commands("plan")).to(folder.resolve("rugged.jar"));
+
+        Plugins plugins = Plugins.load(List.of(folder), LONG, Set.of("plan", "check"));
+
+        assertEquals(
+                "there is a command plan already, of Reseat itself",
+                plugins.refused().get(0).why());
+        assertEquals(List.of(), load().refused(), "a program without it takes it");
+    }
+
+    @Test
+    void aCommandOfAnotherPluginKeepsItsName() throws IOException {
+        plugin(work, "aa", commands("drop-test")).to(folder.resolve("aa.jar"));
+
+        plugin(work, "bb", commands("drop-test")).to(folder.resolve("bb.jar"));
+
+        String why = load().refused().get(0).why();
+
+        assertTrue(why.startsWith("there is a command drop-test already, of plugin aa"), why);
+    }
+
+    @Test
+    void aNameThatNobodyCanTypeIsNone() throws IOException {
+        assertEquals(
+                "the name \"Drop\" of a command is none",
+                refusal(plugin(work, "rugged", commands("Drop"))));
+        assertEquals(
+                "it has two of one id: command twice",
+                refusal(plugin(work, "rugged", commands("twice", "twice"))));
     }
 }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -25,7 +24,7 @@ import reseat.stock.StockItem;
  *
  * @param items a query with the columns id, kind, name, serves, on_hand, unit, lot, expires, place
  * @param lock keeps others from changing a line while we look at it; empty for nothing
- * @param take lowers a line by what was used; empty where the shop does so itself
+ * @param take a statement that lowers a line by what was used; empty if there is none
  * @param kinds what the shop's words for a kind mean
  * @param units what the shop's words for a unit mean
  * @param between what separates several numbers under serves
@@ -42,23 +41,25 @@ record Book(
             "cast(q.id as varchar(200)) as id, q.kind, q.name, q.serves, q.on_hand, q.unit, q.lot,"
                     + " q.expires, q.place";
 
-    static Book own(String schema) {
-        String table = schema + ".item";
+    /** Our own table; what is used is taken off by {@link OwnStock}, which counts exactly. */
+    static Book own(Make make, String schema) {
+        String table = make.tables(schema) + "item";
         return new Book(
                 "select id, kind, name, serves, on_hand, unit, lot, expires, place from " + table,
-                Optional.of(Query.of("select id from " + table + " where id = :item for update")),
-                Optional.of(
-                        Query.of(
-                                "update "
-                                        + table
-                                        + " set on_hand = on_hand - :quantity where id = :item")),
+                lock(make, "select id from " + table + " where id = :item for update"),
+                Optional.empty(),
                 Map.of(),
                 Map.of(),
                 Pattern.compile(Pattern.quote("|")));
     }
 
+    /** In SQLite a transaction that writes keeps all others out; there is nothing to lock. */
+    private static Optional<Query> lock(Make make, String statement) {
+        return make == Make.SQLITE ? Optional.empty() : Optional.of(Query.of(statement));
+    }
+
     /** Reads how a shop's own tables are asked; see core/docs/stock.md. */
-    static Book read(Path path) throws BadInputException {
+    static Book read(Make make, Path path) throws BadInputException {
         SettingsFile file = SettingsFile.read(path);
         List<Problem> problems =
                 new ArrayList<>(
@@ -103,7 +104,7 @@ record Book(
         file.below("units").forEach((word, entry) -> units.put(word, entry.text()));
         return new Book(
                 Query.of(file.text("items").orElseThrow()).sql(),
-                file.text("lock").map(Query::of),
+                file.text("lock").flatMap(statement -> lock(make, statement)),
                 file.text("take").map(Query::of),
                 kinds,
                 units,
@@ -111,14 +112,14 @@ record Book(
     }
 
     /** Returns a query for all lines with what is held of each. */
-    String all(String schema) {
+    String all(String held) {
         return "select "
                 + COLUMNS
                 + ", coalesce(h.reserved, 0) as h_reserved, coalesce(h.used, 0) as h_used from ("
                 + items
                 + ") q left join "
-                + schema
-                + ".held h on h.item = cast(q.id as varchar(200))";
+                + held
+                + " h on h.item = cast(q.id as varchar(200))";
     }
 
     /** Returns a query for one line. */
@@ -130,23 +131,17 @@ record Book(
                 + ") q where cast(q.id as varchar(200)) = ?";
     }
 
-    /**
-     * Makes a line of a row.
-     *
-     * @param reserved how much of it is reserved; capped at what is there
-     * @param used how much of it was used that the row does not know of
-     */
-    StockItem line(ResultSet row, BigDecimal reserved, BigDecimal used)
-            throws SQLException, StockException {
+    /** Makes a line of a row, less what was used; what is reserved is capped at what is left. */
+    StockItem line(ResultSet row, Held.Amounts held) throws SQLException, StockException {
         String id = row.getString("id");
         if (id == null || id.isEmpty()) {
             throw bad("a row of the query \"items\" has no id");
         }
-        BigDecimal onHand = row.getBigDecimal("on_hand");
+        BigDecimal onHand = Cells.number(row, "on_hand", "line " + id);
         if (onHand == null || onHand.signum() < 0) {
             throw bad("line " + id + ": on_hand is " + onHand + ", expected a number from zero");
         }
-        String word = text(row, "kind").orElse("");
+        String word = Cells.text(row, "kind").orElse("");
         StockItem.Kind kind =
                 Optional.ofNullable(kinds.get(word))
                         .or(() -> kind(word))
@@ -160,30 +155,24 @@ record Book(
                                                         + "\"; \"kinds\" in the mapping says what"
                                                         + " the shop's words mean"));
         List<String> serves =
-                Arrays.stream(between.split(text(row, "serves").orElse(""), -1))
+                Arrays.stream(between.split(Cells.text(row, "serves").orElse(""), -1))
                         .map(String::strip)
                         .filter(each -> !each.isEmpty())
                         .distinct()
                         .toList();
-        String unit = text(row, "unit").orElse("piece");
-        BigDecimal left = onHand.subtract(used).max(BigDecimal.ZERO);
+        String unit = Cells.text(row, "unit").orElse("piece");
+        BigDecimal left = onHand.subtract(held.used()).max(BigDecimal.ZERO);
         return new StockItem(
                 id,
                 kind,
-                text(row, "name").orElse(id),
+                Cells.text(row, "name").orElse(id),
                 serves.isEmpty() ? List.of(id) : serves,
                 left,
-                reserved.min(left),
+                held.reserved().min(left),
                 units.getOrDefault(unit, unit),
-                text(row, "lot"),
-                Optional.ofNullable(row.getObject("expires", LocalDate.class)),
-                text(row, "place"));
-    }
-
-    private static Optional<String> text(ResultSet row, String column) throws SQLException {
-        return Optional.ofNullable(row.getString(column))
-                .map(String::strip)
-                .filter(text -> !text.isEmpty());
+                Cells.text(row, "lot"),
+                Cells.day(row, "expires", "line " + id),
+                Cells.text(row, "place"));
     }
 
     private static Optional<StockItem.Kind> kind(String word) {

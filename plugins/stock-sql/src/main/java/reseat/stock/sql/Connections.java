@@ -35,8 +35,6 @@ final class Connections implements AutoCloseable {
             made = idle();
             if (made == null) {
                 made = database.connect();
-                made.setAutoCommit(false);
-                made.setTransactionIsolation(Connection.TRANSACTION_READ_COMMITTED);
             }
             return made;
         } finally {

@@ -3,60 +3,49 @@ package reseat.stock.sql;
 import java.sql.Connection;
 import java.sql.Driver;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.Properties;
 import java.util.ServiceLoader;
 import org.jspecify.annotations.Nullable;
-import reseat.stock.StockException;
 
 /**
  * How to get to a database.
  *
- * @param kind which make it is
+ * @param make which make it is
  * @param url its JDBC address
  * @param user who asks; null for whom the address or the driver names
  * @param password the password; null for none
  * @param patience longest time to wait for it, a restart of it, or others that use it
  */
 record Database(
-        Kind kind,
+        Make make,
         String url,
         @Nullable String user,
         @Nullable String password,
         Duration patience) {
 
-    /** The makes that are known. */
-    enum Kind {
-        /** Runs inside this program; one file. */
-        H2("jdbc:h2:"),
-        /** A server. */
-        POSTGRESQL("jdbc:postgresql:");
+    private static final String SQLITE = "jdbc:sqlite:";
 
-        private final String prefix;
+    /**
+     * SQLite asks for its turn in longer and longer pauses; after this time {@link Transactions}
+     * starts anew with short ones.
+     */
+    private static final long LONGEST_BUSY_MS = 80;
 
-        Kind(String prefix) {
-            this.prefix = prefix;
-        }
-
-        static Kind of(String url) throws StockException {
-            for (Kind kind : values()) {
-                if (url.startsWith(kind.prefix)) {
-                    return kind;
-                }
-            }
-            throw new StockException(
-                    StockException.Kind.BAD_INPUT,
-                    "\"url\": found \""
-                            + url
-                            + "\", expected jdbc:postgresql://HOST/DATABASE or jdbc:h2:...");
-        }
+    /** Returns the database in a file. */
+    static Database file(java.nio.file.Path file, Duration patience) {
+        return new Database(Make.SQLITE, SQLITE + file, null, null, patience);
     }
 
     /** Returns the address without what may be secret in it. */
     String shown() {
-        return url.replaceFirst("[?;].*", "");
+        return make == Make.SQLITE
+                ? url.substring(SQLITE.length())
+                : url.replaceFirst("[?;].*", "");
     }
 
+    /** Opens a connection; transactions are started by {@link Make#begin}. */
     Connection connect() throws SQLException {
         Properties settings = new Properties();
         if (user != null) {
@@ -65,7 +54,7 @@ record Database(
         if (password != null) {
             settings.setProperty("password", password);
         }
-        if (kind == Kind.POSTGRESQL) {
+        if (make == Make.POSTGRESQL) {
             String seconds = String.valueOf(Math.max(1, Math.min(10, patience.toSeconds())));
             settings.setProperty("connectTimeout", seconds);
             settings.setProperty("loginTimeout", seconds);
@@ -73,14 +62,50 @@ record Database(
             settings.setProperty("tcpKeepAlive", "true");
             settings.setProperty("ApplicationName", "reseat");
         }
-        for (Driver driver : ServiceLoader.load(Driver.class, Database.class.getClassLoader())) {
-            if (driver.acceptsURL(url)) {
-                Connection connection = driver.connect(url, settings);
-                if (connection != null) {
-                    return connection;
-                }
-            }
+        Connection connection = open(Database.class.getClassLoader(), make.driver(), url, settings);
+        try {
+            prepare(connection);
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
         }
-        throw new SQLException("there is no driver for " + shown(), "IM002");
+    }
+
+    /**
+     * SQLite keeps its usual rollback journal, which leaves one file that can be copied and works
+     * wherever locks do, on a share too. {@code extra} has each commit on the disk, and the removal
+     * of the journal as well, before the answer is given.
+     */
+    private void prepare(Connection connection) throws SQLException {
+        if (make == Make.POSTGRESQL) {
+            connection.setAutoCommit(false);
+            connection.setTransactionIsolation(Connection.TRANSACTION_READ_COMMITTED);
+            return;
+        }
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(
+                    "pragma busy_timeout = " + Math.min(patience.toMillis(), LONGEST_BUSY_MS));
+            statement.execute("pragma foreign_keys = on");
+            statement.execute("pragma synchronous = extra");
+        }
+    }
+
+    /** Opens a connection by the driver whose class name begins so. Others are not even started. */
+    static Connection open(ClassLoader loader, String driver, String url, Properties settings)
+            throws SQLException {
+        ServiceLoader<Driver> drivers = ServiceLoader.load(Driver.class, loader);
+        Driver found =
+                drivers.stream()
+                        .filter(each -> each.type().getName().startsWith(driver))
+                        .findFirst()
+                        .map(ServiceLoader.Provider::get)
+                        .orElse(null);
+        Connection connection = found == null ? null : found.connect(url, settings);
+        if (connection == null) {
+            throw new SQLException(
+                    "there is no driver for " + url.replaceFirst("[?;].*", ""), "IM002");
+        }
+        return connection;
     }
 }

@@ -5,25 +5,37 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import reseat.stock.StockException;
 
 /** How much of each line is reserved, and used without the shop's book knowing. */
 final class Held {
 
+    private final Make make;
     private final String table;
 
-    Held(String schema) {
-        this.table = schema + ".held";
+    Held(Make make, String schema) {
+        this.make = make;
+        this.table = make.tables(schema) + "held";
     }
 
     /** What is held of one line. */
     record Amounts(BigDecimal reserved, BigDecimal used) {
         static final Amounts NONE = new Amounts(BigDecimal.ZERO, BigDecimal.ZERO);
+
+        /** Reads them from two columns that hold numbers. */
+        static Amounts of(ResultSet row, String reserved, String used)
+                throws SQLException, StockException {
+            return new Amounts(
+                    Objects.requireNonNull(Cells.number(row, reserved, "amounts held")),
+                    Objects.requireNonNull(Cells.number(row, used, "amounts held")));
+        }
     }
 
     /** Returns what is held of a line, and keeps others from it until the transaction ends. */
-    Amounts lock(Connection connection, String item) throws SQLException {
+    Amounts lock(Connection connection, String item) throws SQLException, StockException {
         Amounts known = look(connection, item);
         if (known != null) {
             return known;
@@ -37,29 +49,38 @@ final class Held {
         return Optional.ofNullable(look(connection, item)).orElse(Amounts.NONE);
     }
 
-    private @Nullable Amounts look(Connection connection, String item) throws SQLException {
+    private @Nullable Amounts look(Connection connection, String item)
+            throws SQLException, StockException {
         try (PreparedStatement ask =
                 connection.prepareStatement(
-                        "select reserved, used from " + table + " where item = ? for update")) {
+                        "select reserved, used from "
+                                + table
+                                + " where item = ?"
+                                + make.forUpdate())) {
             ask.setString(1, item);
             try (ResultSet rows = ask.executeQuery()) {
-                return rows.next()
-                        ? new Amounts(rows.getBigDecimal(1), rows.getBigDecimal(2))
-                        : null;
+                return rows.next() ? Amounts.of(rows, "reserved", "used") : null;
             }
         }
     }
 
-    /** Adds to what is held of a line, which was locked before. */
-    void add(Connection connection, String item, BigDecimal reserved, BigDecimal used)
+    /**
+     * Adds to what is held of a line.
+     *
+     * @param before what {@link #lock} returned in this transaction
+     */
+    void add(
+            Connection connection,
+            String item,
+            Amounts before,
+            BigDecimal reserved,
+            BigDecimal used)
             throws SQLException {
         try (PreparedStatement change =
                 connection.prepareStatement(
-                        "update "
-                                + table
-                                + " set reserved = reserved + ?, used = used + ? where item = ?")) {
-            change.setBigDecimal(1, reserved);
-            change.setBigDecimal(2, used);
+                        "update " + table + " set reserved = ?, used = ? where item = ?")) {
+            make.set(change, 1, before.reserved().add(reserved));
+            make.set(change, 2, before.used().add(used));
             change.setString(3, item);
             change.executeUpdate();
         }
@@ -68,8 +89,9 @@ final class Held {
     /** Forgets what was used of a line; returns whether it was known. */
     boolean settle(Connection connection, String item) throws SQLException {
         try (PreparedStatement change =
-                connection.prepareStatement("update " + table + " set used = 0 where item = ?")) {
-            change.setString(1, item);
+                connection.prepareStatement("update " + table + " set used = ? where item = ?")) {
+            make.set(change, 1, BigDecimal.ZERO);
+            change.setString(2, item);
             return change.executeUpdate() > 0;
         }
     }

@@ -13,12 +13,12 @@ import reseat.stock.StockException;
 /** Tells where the book and what is held of it say different things. */
 final class Notices {
 
-    private final String schema;
+    private final String table;
     private final Book book;
     private final Reservations reservations;
 
-    Notices(String schema, Book book, Reservations reservations) {
-        this.schema = schema;
+    Notices(String table, Book book, Reservations reservations) {
+        this.table = table;
         this.book = book;
         this.reservations = reservations;
     }
@@ -27,21 +27,24 @@ final class Notices {
         List<String> told = new ArrayList<>();
         try (PreparedStatement ask =
                         connection.prepareStatement(
-                                "select h.item, h.reserved, h.used, q.id, q.on_hand from "
-                                        + schema
-                                        + ".held h left join ("
+                                "select h.item, h.reserved, h.used, q.id as line, q.on_hand from "
+                                        + table
+                                        + " h left join ("
                                         + book.items()
                                         + ") q on cast(q.id as varchar(200)) = h.item"
-                                        + " where h.reserved > 0 or h.used > 0 order by h.item");
+                                        + " order by h.item");
                 ResultSet rows = ask.executeQuery()) {
             while (rows.next()) {
-                boolean gone = rows.getString(4) == null;
+                boolean gone = rows.getString("line") == null;
                 tell(
                         connection,
-                        rows.getString(1),
-                        rows.getBigDecimal(2),
-                        rows.getBigDecimal(3),
-                        gone ? Optional.empty() : Optional.ofNullable(rows.getBigDecimal(5)),
+                        rows.getString("item"),
+                        Held.Amounts.of(rows, "reserved", "used"),
+                        gone
+                                ? Optional.empty()
+                                : Optional.ofNullable(
+                                        Cells.number(
+                                                rows, "on_hand", "line " + rows.getString("item"))),
                         told);
             }
         }
@@ -51,11 +54,12 @@ final class Notices {
     private void tell(
             Connection connection,
             String item,
-            BigDecimal reserved,
-            BigDecimal used,
+            Held.Amounts amounts,
             Optional<BigDecimal> onHand,
             List<String> told)
             throws SQLException {
+        BigDecimal reserved = amounts.reserved();
+        BigDecimal used = amounts.used();
         BigDecimal left = onHand.orElse(BigDecimal.ZERO).subtract(used).max(BigDecimal.ZERO);
         if (reserved.compareTo(left) > 0) {
             told.add(
@@ -85,6 +89,6 @@ final class Notices {
     }
 
     private static String plain(BigDecimal number) {
-        return Reservations.plain(number).toPlainString();
+        return Cells.plain(number).toPlainString();
     }
 }

@@ -1,5 +1,6 @@
 package reseat.stock.sql;
 
+import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
@@ -8,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import reseat.stock.FillableStock;
+import reseat.stock.Reservation;
 import reseat.stock.StockException;
 import reseat.stock.StockItem;
 
@@ -19,21 +21,26 @@ final class OwnStock extends SqlStock implements FillableStock {
 
     private final String update;
     private final String insert;
+    private final String take;
+    private final Make make;
 
-    OwnStock(Transactions transactions, String schema) {
-        super(transactions, schema, Book.own(schema));
+    OwnStock(Transactions transactions, String schema, List<String> notes) {
+        super(transactions, schema, Book.own(transactions.database().make(), schema), notes);
+        this.make = transactions.database().make();
+        String table = make.tables(schema) + "item";
         this.update =
                 "update "
-                        + schema
-                        + ".item set "
+                        + table
+                        + " set "
                         + String.join(" = ?, ", COLUMNS.subList(0, COLUMNS.size() - 1))
                         + " = ? where id = ?";
         this.insert =
                 "insert into "
-                        + schema
-                        + ".item ("
+                        + table
+                        + " ("
                         + String.join(", ", COLUMNS)
                         + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?)";
+        this.take = "update " + table + " set on_hand = ? where id = ?";
     }
 
     @Override
@@ -68,7 +75,7 @@ final class OwnStock extends SqlStock implements FillableStock {
                     "of "
                             + line.id()
                             + " "
-                            + Reservations.plain(amounts.reserved()).toPlainString()
+                            + Cells.plain(amounts.reserved()).toPlainString()
                             + " are reserved, so that there cannot be "
                             + line.onHand().toPlainString()
                             + " on hand; nothing was changed");
@@ -78,16 +85,40 @@ final class OwnStock extends SqlStock implements FillableStock {
         }
     }
 
-    private static int run(Connection connection, String sql, StockItem line) throws SQLException {
+    @Override
+    boolean taken(Connection connection, Reservation.Pick pick)
+            throws SQLException, StockException {
+        StockItem line = locked(connection, pick.item(), Held.Amounts.NONE);
+        BigDecimal left = line.onHand().subtract(pick.quantity());
+        if (left.signum() < 0) {
+            throw new StockException(
+                    StockException.Kind.CONFLICT,
+                    "of "
+                            + line.id()
+                            + " only "
+                            + line.onHand().toPlainString()
+                            + " are on hand, so that "
+                            + pick.quantity().toPlainString()
+                            + " cannot have been used; count again. Nothing was done");
+        }
+        try (PreparedStatement change = connection.prepareStatement(take)) {
+            make.set(change, 1, left);
+            change.setString(2, line.id());
+            change.executeUpdate();
+        }
+        return true;
+    }
+
+    private int run(Connection connection, String sql, StockItem line) throws SQLException {
         try (PreparedStatement change = connection.prepareStatement(sql)) {
             change.setString(1, line.kind().name().toLowerCase(Locale.ROOT));
             change.setString(2, line.name());
             change.setString(3, String.join("|", line.serves()));
-            change.setBigDecimal(4, line.onHand());
+            make.set(change, 4, line.onHand());
             change.setString(5, line.unit());
             change.setString(6, line.lot().orElse(null));
             if (line.expires().isPresent()) {
-                change.setObject(7, line.expires().get());
+                make.set(change, 7, line.expires().get());
             } else {
                 change.setNull(7, Types.DATE);
             }

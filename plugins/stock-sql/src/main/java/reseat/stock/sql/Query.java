@@ -32,13 +32,14 @@ record Query(String sql, List<String> names) {
     }
 
     /** Runs it; returns how many rows it changed, -1 if it was a question. */
-    int run(Connection connection, String item, BigDecimal quantity) throws SQLException {
+    int run(Make make, Connection connection, String item, BigDecimal quantity)
+            throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(sql)) {
             for (int i = 0; i < names.size(); i++) {
                 if (names.get(i).equals("item")) {
                     statement.setString(i + 1, item);
                 } else {
-                    statement.setBigDecimal(i + 1, quantity);
+                    make.setForShop(statement, i + 1, quantity);
                 }
             }
             return statement.execute() ? -1 : statement.getUpdateCount();

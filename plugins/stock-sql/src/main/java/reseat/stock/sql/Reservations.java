@@ -1,6 +1,5 @@
 package reseat.stock.sql;
 
-import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -18,17 +17,19 @@ import reseat.stock.Reservation;
 /** The rows of reservations and of their picks. */
 final class Reservations {
 
-    private final String schema;
+    private final Make make;
+    private final String tables;
     private final String rows;
 
-    Reservations(String schema) {
-        this.schema = schema;
+    Reservations(Make make, String schema) {
+        this.make = make;
+        this.tables = make.tables(schema);
         this.rows =
                 "select r.id, r.job, r.state, p.item, p.quantity, p.comes_back from "
-                        + schema
-                        + ".reservation r join "
-                        + schema
-                        + ".pick p on p.reservation = r.id where ";
+                        + tables
+                        + "reservation r join "
+                        + tables
+                        + "pick p on p.reservation = r.id where ";
     }
 
     /**
@@ -48,9 +49,12 @@ final class Reservations {
 
     /** Keeps others from changing a reservation until the transaction ends. */
     void lock(Connection connection, String id) throws SQLException {
+        if (make == Make.SQLITE) {
+            return; // a transaction that writes has the whole file
+        }
         try (PreparedStatement ask =
                 connection.prepareStatement(
-                        "select id from " + schema + ".reservation where id = ? for update")) {
+                        "select id from " + tables + "reservation where id = ? for update")) {
             ask.setString(1, id);
             ask.execute();
         }
@@ -107,8 +111,8 @@ final class Reservations {
         try (PreparedStatement add =
                 connection.prepareStatement(
                         "insert into "
-                                + schema
-                                + ".reservation (id, job, state) values (?, ?, 'reserved')")) {
+                                + tables
+                                + "reservation (id, job, state) values (?, ?, 'reserved')")) {
             add.setString(1, request.id());
             add.setString(2, request.job());
             add.executeUpdate();
@@ -120,13 +124,13 @@ final class Reservations {
         try (PreparedStatement add =
                 connection.prepareStatement(
                         "insert into "
-                                + schema
-                                + ".pick (reservation, nr, item, quantity, comes_back)"
+                                + tables
+                                + "pick (reservation, nr, item, quantity, comes_back)"
                                 + " values (?, ?, ?, ?, ?)")) {
             add.setString(1, id);
             add.setInt(2, nr);
             add.setString(3, pick.item());
-            add.setBigDecimal(4, pick.quantity());
+            make.set(add, 4, pick.quantity());
             add.setBoolean(5, comesBack);
             add.executeUpdate();
         }
@@ -135,7 +139,7 @@ final class Reservations {
     void set(Connection connection, String id, Reservation.State state) throws SQLException {
         try (PreparedStatement change =
                 connection.prepareStatement(
-                        "update " + schema + ".reservation set state = ? where id = ?")) {
+                        "update " + tables + "reservation set state = ? where id = ?")) {
             change.setString(1, state.name().toLowerCase(Locale.ROOT));
             change.setString(2, id);
             change.executeUpdate();
@@ -151,10 +155,5 @@ final class Reservations {
             }
         }
         return ids;
-    }
-
-    static BigDecimal plain(BigDecimal number) {
-        BigDecimal bare = number.stripTrailingZeros();
-        return bare.scale() < 0 ? bare.setScale(0) : bare;
     }
 }

@@ -27,17 +27,20 @@ class SqlStock implements SettlingStock {
     private static final int MOST_DECIMALS = 12;
 
     private final Transactions transactions;
-    private final String schema;
+    private final String heldTable;
     private final Book book;
+    private final List<String> notes;
     private final Held held;
     private final Reservations reservations;
 
-    SqlStock(Transactions transactions, String schema, Book book) {
+    SqlStock(Transactions transactions, String schema, Book book, List<String> notes) {
         this.transactions = transactions;
-        this.schema = schema;
         this.book = book;
-        this.held = new Held(schema);
-        this.reservations = new Reservations(schema);
+        this.notes = notes;
+        Make make = transactions.database().make();
+        this.heldTable = make.tables(schema) + "held";
+        this.held = new Held(make, schema);
+        this.reservations = new Reservations(make, schema);
     }
 
     Transactions transactions() {
@@ -51,20 +54,16 @@ class SqlStock implements SettlingStock {
     @Override
     public List<StockItem> items() throws StockException {
         List<StockItem> items =
-                transactions.run(
-                        "try again",
+                transactions.look(
                         connection -> {
                             List<StockItem> found = new ArrayList<>();
                             try (PreparedStatement ask =
-                                            connection.prepareStatement(book.all(schema));
+                                            connection.prepareStatement(book.all(heldTable));
                                     ResultSet rows = ask.executeQuery()) {
                                 while (rows.next()) {
-                                    found.add(
-                                            plain(
-                                                    book.line(
-                                                            rows,
-                                                            rows.getBigDecimal("h_reserved"),
-                                                            rows.getBigDecimal("h_used"))));
+                                    Held.Amounts amounts =
+                                            Held.Amounts.of(rows, "h_reserved", "h_used");
+                                    found.add(plain(book.line(rows, amounts)));
                                 }
                             }
                             return found;
@@ -130,7 +129,7 @@ class SqlStock implements SettlingStock {
                                 + line.reserved().toPlainString()
                                 + " reserved); nothing was reserved");
             }
-            held.add(connection, pick.item(), pick.quantity(), BigDecimal.ZERO);
+            held.add(connection, pick.item(), amounts, pick.quantity(), BigDecimal.ZERO);
             reservations.addPick(
                     connection,
                     request.id(),
@@ -142,10 +141,10 @@ class SqlStock implements SettlingStock {
     }
 
     /** Returns a line and keeps others from changing it, as far as the shop's tables allow. */
-    private StockItem locked(Connection connection, String item, Held.Amounts amounts)
+    final StockItem locked(Connection connection, String item, Held.Amounts amounts)
             throws SQLException, StockException {
         if (book.lock().isPresent()) {
-            book.lock().get().run(connection, item, BigDecimal.ZERO);
+            run(book.lock().get(), connection, item, BigDecimal.ZERO);
         }
         try (PreparedStatement ask = connection.prepareStatement(book.one())) {
             ask.setString(1, item);
@@ -155,7 +154,7 @@ class SqlStock implements SettlingStock {
                             Kind.UNKNOWN,
                             "the stock has no line \"" + item + "\"; nothing was reserved");
                 }
-                return plain(book.line(rows, amounts.reserved(), amounts.used()));
+                return plain(book.line(rows, amounts));
             }
         }
     }
@@ -199,21 +198,21 @@ class SqlStock implements SettlingStock {
                             + " already");
         }
         for (Pick pick : known.request().picks().stream().sorted(LOCK_ORDER).toList()) {
-            held.lock(connection, pick.item());
+            Held.Amounts amounts = held.lock(connection, pick.item());
             boolean goes = state == State.USED && !row.comeBack().contains(pick.item());
             BigDecimal used = goes && !taken(connection, pick) ? pick.quantity() : BigDecimal.ZERO;
-            held.add(connection, pick.item(), pick.quantity().negate(), used);
+            held.add(connection, pick.item(), amounts, pick.quantity().negate(), used);
         }
         reservations.set(connection, id, state);
         return new Reservation(known.request(), state);
     }
 
-    /** Takes what was used off the book; returns whether the book can be told. */
-    private boolean taken(Connection connection, Pick pick) throws SQLException, StockException {
+    /** Takes what was used off the book; returns whether it did. */
+    boolean taken(Connection connection, Pick pick) throws SQLException, StockException {
         if (book.take().isEmpty()) {
             return false;
         }
-        int rows = book.take().get().run(connection, pick.item(), pick.quantity());
+        int rows = run(book.take().get(), connection, pick.item(), pick.quantity());
         if (rows != 1) {
             throw new StockException(
                     Kind.CONFLICT,
@@ -226,21 +225,30 @@ class SqlStock implements SettlingStock {
         return true;
     }
 
+    private int run(Query query, Connection connection, String item, BigDecimal quantity)
+            throws SQLException {
+        return query.run(transactions.database().make(), connection, item, quantity);
+    }
+
     @Override
     public Optional<Reservation> reservation(String id) throws StockException {
-        return transactions.run(
-                "try again",
+        return transactions.look(
                 connection -> reservations.find(connection, id).map(Reservations.Row::reservation));
     }
 
     @Override
     public List<Reservation> open() throws StockException {
-        return transactions.run("try again", reservations::open);
+        return transactions.look(reservations::open);
+    }
+
+    @Override
+    public List<String> openingNotes() {
+        return notes;
     }
 
     @Override
     public List<String> notices() throws StockException {
-        return transactions.run("try again", new Notices(schema, book, reservations)::of);
+        return transactions.look(new Notices(heldTable, book, reservations)::of);
     }
 
     @Override
@@ -274,8 +282,8 @@ class SqlStock implements SettlingStock {
                 item.kind(),
                 item.name(),
                 item.serves(),
-                Reservations.plain(item.onHand()),
-                Reservations.plain(item.reserved()),
+                Cells.plain(item.onHand()),
+                Cells.plain(item.reserved()),
                 item.unit(),
                 item.lot(),
                 item.expires(),

@@ -1,9 +1,11 @@
 package reseat.stock.sql;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +36,8 @@ final class SqlStockSource implements StockSource {
         return List.of(
                 new Setting(
                         "file",
-                        "A database in one file, for one bench at a time; made if it is not"
-                                + " there. Its name gets the ending .mv.db.",
+                        "A database in one file (SQLite); made if it is not there. Its name gets"
+                                + " the ending .sqlite unless it ends in .sqlite, .sqlite3 or .db.",
                         false),
                 new Setting(
                         "url",
@@ -54,7 +56,9 @@ final class SqlStockSource implements StockSource {
                         false),
                 new Setting(
                         "schema",
-                        "Where the tables of Reseat are; " + DEFAULT_SCHEMA + " if left out.",
+                        "The schema of Reseat's tables; in a file, what their names begin with. "
+                                + DEFAULT_SCHEMA
+                                + " if left out.",
                         false),
                 new Setting(
                         "wait",
@@ -70,18 +74,23 @@ final class SqlStockSource implements StockSource {
         if (!schema.matches("[a-z_][a-z0-9_]{0,62}")) {
             throw expected("schema", schema, "lower case letters, digits and underscores");
         }
-        Database database = database(settings, folder);
+        Optional<FileSetting> file = file(settings, folder);
+        Database database = database(settings, file);
         int most = number(settings, "connections", 8, 1, 64);
-        Optional<Book> mapped = mapped(settings, folder);
+        Optional<Book> mapped = mapped(settings, folder, database.make());
         Transactions transactions = new Transactions(new Connections(database, most));
         boolean opened = false;
         try {
-            new Steps(schema, mapped.isEmpty()).take(transactions);
+            List<String> notes = file.isEmpty() ? List.of() : prepare(file.get(), transactions);
+            if (file.isPresent() && mapped.isEmpty()) {
+                transactions.look(SqlStockSource::refuseDamage);
+            }
+            new SchemaSteps(database.make(), schema, mapped.isEmpty()).take(transactions);
             SqlStock stock =
                     mapped.isPresent()
-                            ? new SqlStock(transactions, schema, mapped.get())
-                            : new OwnStock(transactions, schema);
-            stock.items(); // what is wrong with a mapping is told now
+                            ? new SqlStock(transactions, schema, mapped.get(), notes)
+                            : new OwnStock(transactions, schema, notes);
+            stock.items(); // a wrong mapping is reported now
             opened = true;
             return stock;
         } finally {
@@ -91,54 +100,72 @@ final class SqlStockSource implements StockSource {
         }
     }
 
-    private static Optional<Book> mapped(Map<String, String> settings, Path folder)
+    private static List<String> prepare(FileSetting file, Transactions transactions)
+            throws StockException {
+        file.makeFolder();
+        return file.former().isEmpty()
+                ? List.of()
+                : new StepOver(file.former().get(), file.file(), transactions)
+                        .take().stream().toList();
+    }
+
+    /** SQLite sees damage only where it happens to read; here it looks at all pages. */
+    private static boolean refuseDamage(Connection connection) throws SQLException, StockException {
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("pragma quick_check(1)")) {
+            String found = rows.next() ? rows.getString(1) : "ok";
+            if (!"ok".equals(found)) {
+                throw new SQLException(found, null, Trouble.SQLITE_CORRUPT);
+            }
+            return true;
+        }
+    }
+
+    private static Optional<Book> mapped(Map<String, String> settings, Path folder, Make make)
             throws StockException {
         String name = settings.get("mapping");
         if (name == null) {
             return Optional.empty();
         }
         try {
-            return Optional.of(Book.read(path(folder, "mapping", name)));
+            return Optional.of(Book.read(make, path(folder, "mapping", name)));
         } catch (BadInputException e) {
             throw new StockException(
                     StockException.Kind.BAD_INPUT, String.valueOf(e.getMessage()), e);
         }
     }
 
-    private static Database database(Map<String, String> settings, Path folder)
+    private static Optional<FileSetting> file(Map<String, String> settings, Path folder)
             throws StockException {
         String file = settings.get("file");
         String url = settings.get("url");
         if ((file == null) == (url == null)) {
             throw bad("say where the database is: either \"file\" or \"url\"");
         }
-        String address = url != null ? url : fileUrl(path(folder, "file", String.valueOf(file)));
-        return new Database(
-                Database.Kind.of(address),
-                address,
-                url == null ? "reseat" : settings.get("user"),
-                url == null ? "" : password(settings),
-                Duration.ofSeconds(number(settings, "wait", 10, 0, 600)));
+        if (file != null) {
+            return Optional.of(FileSetting.named(path(folder, "file", file)));
+        }
+        return FileSetting.addressed(
+                String.valueOf(url),
+                settings.getOrDefault("user", ""),
+                Optional.ofNullable(password(settings)).orElse(""));
     }
 
-    /** WRITE_DELAY=0: what was promised is in the file before the promise is given. */
-    private static String fileUrl(Path file) throws StockException {
-        Path parent = file.getParent();
-        String name = file.toString().replaceFirst("\\.mv\\.db$", "");
-        if (name.indexOf(';') >= 0) {
-            throw expected("file", name, "a name without a semicolon");
+    private static Database database(Map<String, String> settings, Optional<FileSetting> file)
+            throws StockException {
+        Duration patience = Duration.ofSeconds(number(settings, "wait", 10, 0, 600));
+        if (file.isPresent()) {
+            return Database.file(file.get().file(), patience);
         }
-        try {
-            if (parent != null) {
-                Files.createDirectories(parent);
-            }
-        } catch (IOException e) {
-            throw new StockException(
-                    StockException.Kind.BAD_INPUT,
-                    "the folder of " + file + " cannot be made: " + e.getMessage(),
-                    e);
+        String url = settings.getOrDefault("url", "");
+        if (!url.startsWith("jdbc:postgresql:")) {
+            throw expected(
+                    "url",
+                    url,
+                    "jdbc:postgresql://HOST/DATABASE; a database in a file is named by \"file\"");
         }
-        return "jdbc:h2:file:" + name + ";WRITE_DELAY=0;LOCK_TIMEOUT=5000";
+        return new Database(
+                Make.POSTGRESQL, url, settings.get("user"), password(settings), patience);
     }
 
     private static @Nullable String password(Map<String, String> settings) throws StockException {
@@ -171,7 +198,7 @@ final class SqlStockSource implements StockSource {
         } catch (InvalidPathException e) {
             throw new StockException(
                     StockException.Kind.BAD_INPUT,
-                    "\"" + name + "\": \"" + text + "\" is no path of a file",
+                    "\"" + name + "\": \"" + text + "\" is an invalid path",
                     e);
         }
     }

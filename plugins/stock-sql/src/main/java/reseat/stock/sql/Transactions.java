@@ -2,6 +2,7 @@ package reseat.stock.sql;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.concurrent.locks.ReentrantLock;
 import reseat.stock.StockException;
 
 /**
@@ -17,6 +18,11 @@ final class Transactions implements AutoCloseable {
 
     private final Connections connections;
 
+    /**
+     * SQLite lets one writer in at a time and has the others ask again and again; here they queue.
+     */
+    private final ReentrantLock writing = new ReentrantLock(true);
+
     Transactions(Connections connections) {
         this.connections = connections;
     }
@@ -31,48 +37,78 @@ final class Transactions implements AutoCloseable {
         T run(Connection connection) throws SQLException, StockException;
     }
 
+    /** Does work that only looks, as {@link #run} does. */
+    <T> T look(Work<T> work) throws StockException {
+        return run(false, "try again", work);
+    }
+
     /**
      * Does work in a transaction, again and again for as long as there is hope and patience.
      *
      * @param repeat what the user has to repeat if it is not known whether it was done
      */
     <T> T run(String repeat, Work<T> work) throws StockException {
+        return run(true, repeat, work);
+    }
+
+    private <T> T run(boolean writes, String repeat, Work<T> work) throws StockException {
         long until = System.nanoTime() + database().patience().toNanos();
         long pause = SHORTEST_PAUSE_MS;
         for (int tries = 1; ; tries++) {
             try {
-                return once(work);
+                return writes && database().make() == Make.SQLITE
+                        ? inTurn(work)
+                        : once(writes, work);
             } catch (SQLException e) {
                 Trouble trouble = Trouble.of(e);
+                boolean late = System.nanoTime() > until;
                 boolean over =
-                        trouble == Trouble.LASTING
-                                || (trouble == Trouble.AGAIN && tries >= TRIES)
-                                || (trouble == Trouble.LOST && System.nanoTime() > until);
+                        switch (trouble) {
+                            case LASTING -> true;
+                            case AGAIN -> tries >= TRIES;
+                            case LOST, BUSY -> late;
+                        };
                 if (over) {
-                    throw told(trouble, repeat, e);
+                    throw trouble.told(database(), repeat, e);
                 }
             } catch (InterruptedException e) {
                 throw interrupted(repeat, e);
             }
             pause(pause, repeat);
-            pause = Math.min(LONGEST_PAUSE_MS, pause * 2);
+            // SQLite has paused already
+            pause =
+                    database().make() == Make.SQLITE
+                            ? pause
+                            : Math.min(LONGEST_PAUSE_MS, pause * 2);
         }
     }
 
-    private <T> T once(Work<T> work) throws SQLException, StockException, InterruptedException {
+    private <T> T inTurn(Work<T> work) throws SQLException, StockException, InterruptedException {
+        writing.lockInterruptibly();
+        try {
+            return once(true, work);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    private <T> T once(boolean writes, Work<T> work)
+            throws SQLException, StockException, InterruptedException {
         Connection connection = connections.take();
         boolean sound = false;
+        boolean begun = false;
         try {
+            database().make().begin(connection, writes);
+            begun = true;
             T result = work.run(connection);
-            connection.commit();
+            database().make().commit(connection);
             sound = true;
             return result;
         } catch (StockException e) {
-            connection.rollback();
-            sound = true;
+            sound = rolledBack(connection);
             throw e;
         } catch (SQLException e) {
-            sound = Trouble.of(e) != Trouble.LOST && rolledBack(connection);
+            sound = Trouble.of(e) != Trouble.LOST && (!begun || rolledBack(connection));
             throw e;
         } finally {
             if (sound) {
@@ -83,9 +119,9 @@ final class Transactions implements AutoCloseable {
         }
     }
 
-    private static boolean rolledBack(Connection connection) {
+    private boolean rolledBack(Connection connection) {
         try {
-            connection.rollback();
+            database().make().rollBack(connection);
             return true;
         } catch (SQLException e) {
             return false;
@@ -103,41 +139,6 @@ final class Transactions implements AutoCloseable {
     private static StockException interrupted(String repeat, InterruptedException e) {
         Thread.currentThread().interrupt();
         return new StockException(StockException.Kind.UNREACHABLE, "interrupted; " + repeat, e);
-    }
-
-    private StockException told(Trouble trouble, String repeat, SQLException e) {
-        String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("no reason given");
-        String where = database().shown();
-        return switch (trouble) {
-            case LOST ->
-                    new StockException(
-                            StockException.Kind.UNREACHABLE,
-                            "the database "
-                                    + where
-                                    + " could not be reached for "
-                                    + database().patience().toSeconds()
-                                    + " s ("
-                                    + why
-                                    + "); "
-                                    + repeat,
-                            e);
-            case AGAIN ->
-                    new StockException(
-                            StockException.Kind.UNREACHABLE,
-                            "others were in the way in the database "
-                                    + where
-                                    + " "
-                                    + TRIES
-                                    + " times ("
-                                    + why
-                                    + "); nothing was done, try again",
-                            e);
-            case LASTING ->
-                    new StockException(
-                            StockException.Kind.BAD_INPUT,
-                            "the database " + where + " refused: " + why,
-                            e);
-        };
     }
 
     @Override

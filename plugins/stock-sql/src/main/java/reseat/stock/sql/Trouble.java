@@ -2,41 +2,116 @@ package reseat.stock.sql;
 
 import java.sql.SQLException;
 import java.util.Set;
+import reseat.stock.StockException;
 
 /** What it means that a database refused. */
 enum Trouble {
     /** The connection is gone, or was never there; what was asked last may be done or not. */
     LOST,
-    /** Others were in the way; nothing was done, and it is worth to try again. */
+    /** Others were in the way; nothing was done, and it is worth trying again. */
     AGAIN,
+    /** SQLite has waited for others as long as it was told to; nothing was done. */
+    BUSY,
     /** It will not go better a second time. */
     LASTING;
 
     // 40001, 40P01, 55P03: PostgreSQL could not serialise, found a deadlock, did not get a lock.
     // 23505: two clients added the same row at once, and the second now finds it.
-    // HYT00, 90131: H2 waited too long for a lock, or saw the row change.
-    private static final Set<String> IN_THE_WAY =
-            Set.of("40001", "40P01", "55P03", "23505", "HYT00", "90131");
+    private static final Set<String> IN_THE_WAY = Set.of("40001", "40P01", "55P03", "23505");
 
-    // 53300: too many connections. 90020: another program has the file open. 90007, 90067,
-    // 90098, 90121: H2 has closed the connection or the database.
-    private static final Set<String> AWAY =
-            Set.of("53300", "90020", "90007", "90067", "90098", "90121");
+    private static final String TOO_MANY_CONNECTIONS = "53300";
+
+    // SQLite gives no states, but numbers
+    private static final int SQLITE_BUSY = 5;
+    private static final int SQLITE_LOCKED = 6;
+    private static final int SQLITE_READONLY = 8;
+    static final int SQLITE_CORRUPT = 11;
+    private static final int SQLITE_FULL = 13;
+    private static final int SQLITE_CANTOPEN = 14;
+    private static final int SQLITE_NOTADB = 26;
 
     static Trouble of(SQLException thrown) {
         for (Throwable each = thrown; each != null; each = each.getCause()) {
-            String state = each instanceof SQLException e ? e.getSQLState() : null;
+            if (!(each instanceof SQLException e)) {
+                continue;
+            }
+            String state = e.getSQLState();
             if (state == null) {
+                int code = e.getErrorCode();
+                if (code == SQLITE_BUSY || code == SQLITE_LOCKED) {
+                    return BUSY;
+                }
                 continue;
             }
             if (IN_THE_WAY.contains(state)) {
                 return AGAIN;
             }
             // class 08: connection; class 57P: the server was shut down, crashed or is starting
-            if (state.startsWith("08") || state.startsWith("57P") || AWAY.contains(state)) {
+            if (state.startsWith("08")
+                    || state.startsWith("57P")
+                    || state.equals(TOO_MANY_CONNECTIONS)) {
                 return LOST;
             }
         }
         return LASTING;
+    }
+
+    /**
+     * Says what a database refused, for people.
+     *
+     * @param repeat what the user has to repeat if it is not known whether it was done
+     */
+    StockException told(Database database, String repeat, SQLException e) {
+        String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("no reason given");
+        String where = database.shown();
+        long seconds = database.patience().toSeconds();
+        return switch (this) {
+            case LOST ->
+                    unreachable(
+                            "the database "
+                                    + where
+                                    + " could not be reached for "
+                                    + seconds
+                                    + " s ("
+                                    + why
+                                    + "); "
+                                    + repeat,
+                            e);
+            case AGAIN ->
+                    unreachable(
+                            "others kept getting in the way in the database "
+                                    + where
+                                    + " ("
+                                    + why
+                                    + "); nothing was done, try again",
+                            e);
+            case BUSY ->
+                    unreachable(
+                            "other programs have kept the database "
+                                    + where
+                                    + " busy for "
+                                    + seconds
+                                    + " s; nothing was done, try again",
+                            e);
+            case LASTING ->
+                    new StockException(
+                            StockException.Kind.BAD_INPUT, lasting(database, where, why, e), e);
+        };
+    }
+
+    private static StockException unreachable(String message, SQLException e) {
+        return new StockException(StockException.Kind.UNREACHABLE, message, e);
+    }
+
+    private static String lasting(Database database, String where, String why, SQLException e) {
+        int code = database.make() == Make.SQLITE ? e.getErrorCode() : 0;
+        return switch (code) {
+            case SQLITE_NOTADB -> where + " is not a SQLite database; it was left unchanged";
+            case SQLITE_CORRUPT -> where + " is damaged (" + why + "); replace it with a good copy";
+            case SQLITE_READONLY -> where + " cannot be written; nothing was done";
+            case SQLITE_CANTOPEN -> where + " cannot be opened as a database";
+            case SQLITE_FULL -> "the disk that " + where + " is on is full; nothing was done";
+            default -> "the database " + where + " refused: " + why;
+        };
     }
 }

@@ -35,9 +35,14 @@ final class LoadBench {
         Path folder = Files.createTempDirectory("reseat-load");
         Map<String, String> file = Map.of("file", "load", "wait", "60");
         fill(file, folder);
-        // one program has the file: the clients share what it opened
         try (Stock shared = new SqlStockSource().open(file, folder)) {
-            run("H2, one file, 32 threads of one program", () -> unclosed(shared), n -> {}, shared);
+            run("SQLite, 32 threads of one program", () -> unclosed(shared), n -> {}, shared);
+        }
+        Map<String, String> each = Map.of("file", "each", "wait", "60", "connections", "1");
+        fill(each, folder);
+        try (Stock keeper = new SqlStockSource().open(each, folder)) {
+            StockLoad.Opener opener = () -> new SqlStockSource().open(each, folder);
+            run("SQLite, 32 clients with a connection each", opener, n -> {}, keeper);
         }
         PostgresServer server = PostgresServer.start(PostgresServer.programs().orElseThrow());
         try {

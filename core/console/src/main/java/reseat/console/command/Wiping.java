@@ -1,0 +1,32 @@
+package reseat.console.command;
+
+import java.io.PrintWriter;
+import java.io.Writer;
+
+/** Writes on, and first wipes the line of progress, which would stand in the middle of it. */
+final class Wiping extends Writer {
+
+    private final PrintWriter to;
+    private final ProgressLine progress;
+
+    Wiping(PrintWriter to, ProgressLine progress) {
+        this.to = to;
+        this.progress = progress;
+    }
+
+    @Override
+    public void write(char[] text, int from, int length) {
+        progress.wipe();
+        to.write(text, from, length);
+    }
+
+    @Override
+    public void flush() {
+        to.flush();
+    }
+
+    @Override
+    public void close() {
+        to.flush();
+    }
+}

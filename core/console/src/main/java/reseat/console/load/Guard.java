@@ -1,0 +1,309 @@
+package reseat.console.load;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.IntConsumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Keeps code of plugins from ending the program. It runs in a thread of its own; where that calls
+ * {@code System.exit}, a shutdown hook holds the end up, the caller gets an {@link ExitNotAllowed},
+ * and the program goes on to its own end, with exit code 3. Signals and the program's own end are
+ * left alone. {@code Runtime.halt} cannot be held up: Java asks nobody then.
+ *
+ * <p>Java has no other means left: the security manager is gone. The stacks of all threads tell who
+ * asked for the end.
+ */
+public final class Guard {
+
+    /** The guard of this process. */
+    public static final Guard PROGRAM = new Guard(Runtime.getRuntime()::halt);
+
+    private static final int FAILED_INSIDE = 3;
+    private static final long LOOKS_EVERY_MS = 20;
+
+    /** What people type at the console is in this package; they may end what they started. */
+    private static final String TYPED = "REPL.";
+
+    private final IntConsumer halt;
+    private final Set<Region<?>> running = ConcurrentHashMap.newKeySet();
+    private final Set<ThreadGroup> groups = ConcurrentHashMap.newKeySet();
+    private final Set<Thread> stuck = ConcurrentHashMap.newKeySet();
+    private final ExecutorService helpers = Executors.newCachedThreadPool(this::helper);
+    private final List<String> untold = new ArrayList<>();
+    private @Nullable PrintWriter out;
+    private @Nullable PrintWriter err;
+    private @Nullable Thread ender;
+    private boolean hooked;
+
+    Guard(IntConsumer halt) {
+        this.halt = halt;
+    }
+
+    /** Code of a plugin. */
+    public interface Code<T, E extends Exception> {
+        /** Runs it. */
+        T run() throws E;
+    }
+
+    /** Thrown where code of a plugin called {@code System.exit}. */
+    public static final class ExitNotAllowed extends RuntimeException {
+
+        ExitNotAllowed(String message) {
+            super(message);
+        }
+    }
+
+    /** Guards from now on; before, code is simply run. */
+    public synchronized void arm(PrintWriter toOut, PrintWriter toErr) {
+        out = toOut;
+        err = toErr;
+    }
+
+    private synchronized boolean armed() {
+        return err != null;
+    }
+
+    /** Watches for an end that nobody expects, for code that cannot be run by {@link #run}. */
+    public synchronized void watch() {
+        if (armed() && !hooked) {
+            hooked = true;
+            Runtime.getRuntime().addShutdownHook(new Thread(this::holdUp, "reseat-guard"));
+        }
+    }
+
+    /**
+     * Runs code of a plugin. An interrupt is handed on to it.
+     *
+     * @param whose whose code it is, such as "the plugin sounders 1.0"
+     * @throws ExitNotAllowed if it called {@code System.exit}
+     */
+    public <T, E extends Exception> T run(String whose, Code<T, E> code) throws E {
+        watch();
+        if (!armed()) {
+            return code.run();
+        }
+        Region<T> region = new Region<>(whose);
+        running.add(region);
+        try {
+            helpers.execute(() -> region.work(code));
+            return region.await();
+        } finally {
+            running.remove(region);
+        }
+    }
+
+    /** Ends the program, with exit code 3 instead if code of a plugin tried to end it before. */
+    public void end(int code) {
+        synchronized (this) {
+            if (stuck.isEmpty()) {
+                ender = Thread.currentThread();
+            } else {
+                tell();
+                halt.accept(FAILED_INSIDE);
+            }
+        }
+        System.exit(code);
+    }
+
+    private Thread helper(Runnable work) {
+        ThreadGroup group = new ThreadGroup("reseat-plugins");
+        groups.add(group);
+        Thread thread = new Thread(group, work, "reseat-plugin-code");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** The shutdown hook: returns where the program may end. */
+    private void holdUp() {
+        while (!mayEnd(Thread.getAllStackTraces())) {
+            try {
+                Thread.sleep(LOOKS_EVERY_MS);
+            } catch (InterruptedException e) {
+                return;
+            }
+        }
+    }
+
+    /**
+     * Looks who asked for the end of the program.
+     *
+     * @param stacks the stacks of all threads
+     * @return whether it may end; while it may not, this has to be asked again
+     */
+    synchronized boolean mayEnd(Map<Thread, StackTraceElement[]> stacks) {
+        Optional<Thread> signal = in(stacks, "java.lang.Terminator", "").stream().findFirst();
+        if (signal.isPresent()) {
+            if (!stuck.isEmpty()) {
+                halt.accept(signal.get().getName().contains("INT") ? 130 : 143);
+            }
+            return true;
+        }
+        List<Thread> exiting = in(stacks, "java.lang.Runtime", "exit");
+        boolean unseen = exiting.isEmpty() && stuck.isEmpty() && ender == null;
+        if (unseen && in(stacks, "java.lang.Shutdown", "shutdown").isEmpty()) {
+            give("code of a plugin", "");
+        }
+        for (Thread thread : exiting) {
+            List<StackTraceElement> stack = below(stacks.get(thread));
+            if (thread == ender || typed(stack) || !stuck.add(thread)) {
+                continue;
+            }
+            String place = stack.isEmpty() ? "" : stack.get(0).toString();
+            Optional<Region<?>> region = running.stream().filter(r -> r.owns(thread)).findFirst();
+            if (region.isPresent()) {
+                region.get().refuse(place);
+            } else if (groups.stream().anyMatch(group -> within(group, thread))) {
+                untold.add(sentence("a thread of a plugin", place));
+            } else {
+                give("code of a plugin", place);
+            }
+        }
+        if (ender != null && !stuck.isEmpty()) {
+            tell();
+            halt.accept(FAILED_INSIDE);
+        }
+        return stuck.isEmpty();
+    }
+
+    /** Ends the program at once: somebody may be waiting for ever for what is stuck. */
+    private void give(String whose, String place) {
+        untold.add(sentence(whose, place));
+        tell();
+        halt.accept(FAILED_INSIDE);
+    }
+
+    private void tell() {
+        if (out != null && err != null) {
+            out.flush();
+            untold.forEach(each -> err.println("reseat: " + each + "."));
+            err.flush();
+        }
+        untold.clear();
+    }
+
+    private static String sentence(String whose, String place) {
+        return whose + " tried to end the program" + (place.isEmpty() ? "" : ", at " + place);
+    }
+
+    private static boolean within(ThreadGroup group, Thread thread) {
+        ThreadGroup its = thread.getThreadGroup();
+        return its != null && group.parentOf(its);
+    }
+
+    private static boolean typed(List<StackTraceElement> stack) {
+        return stack.stream().anyMatch(frame -> frame.getClassName().startsWith(TYPED));
+    }
+
+    private static List<Thread> in(
+            Map<Thread, StackTraceElement[]> stacks, String type, String method) {
+        return stacks.entrySet().stream()
+                .filter(each -> Arrays.stream(each.getValue()).anyMatch(f -> is(f, type, method)))
+                .map(Map.Entry::getKey)
+                .sorted(Comparator.comparing(Thread::getName))
+                .toList();
+    }
+
+    private static boolean is(StackTraceElement frame, String type, String method) {
+        String name = frame.getClassName();
+        return (name.equals(type) || name.startsWith(type + "$"))
+                && (method.isEmpty() || frame.getMethodName().equals(method));
+    }
+
+    /** Returns the frames that called for the end, innermost first. */
+    private static List<StackTraceElement> below(StackTraceElement @Nullable [] stack) {
+        List<StackTraceElement> all = stack == null ? List.of() : List.of(stack);
+        for (int i = all.size() - 1; i >= 0; i--) {
+            if (is(all.get(i), "java.lang.Runtime", "exit")) {
+                int from = i + 1;
+                boolean system = from < all.size() && is(all.get(from), "java.lang.System", "exit");
+                return all.subList(system ? from + 1 : from, all.size());
+            }
+        }
+        return List.of();
+    }
+
+    /** One run of code of a plugin. */
+    private static final class Region<T> {
+
+        private final String whose;
+        private final CompletableFuture<T> answer = new CompletableFuture<>();
+        private @Nullable Thread worker;
+        private boolean interrupted;
+
+        Region(String whose) {
+            this.whose = whose;
+        }
+
+        void work(Code<T, ?> code) {
+            start(Thread.currentThread());
+            try {
+                answer.complete(code.run());
+            } catch (Throwable e) { // a stranger's code: the caller gets whatever it throws
+                answer.completeExceptionally(e);
+            } finally {
+                start(null);
+                Thread.interrupted();
+            }
+        }
+
+        private synchronized void start(@Nullable Thread thread) {
+            worker = thread;
+            if (thread != null && interrupted) {
+                thread.interrupt();
+            }
+        }
+
+        /** An interrupt may come before the code has begun. */
+        private synchronized void interrupt() {
+            interrupted = true;
+            if (worker != null) {
+                worker.interrupt();
+            }
+        }
+
+        synchronized boolean owns(Thread thread) {
+            if (worker == null) {
+                return false;
+            }
+            ThreadGroup group = worker.getThreadGroup();
+            return worker == thread || (group != null && within(group, thread));
+        }
+
+        void refuse(String place) {
+            answer.completeExceptionally(new ExitNotAllowed(sentence(whose, place)));
+        }
+
+        @SuppressWarnings("unchecked") // the code throws nothing that is checked but E
+        <E extends Exception> T await() throws E {
+            boolean again = false;
+            try {
+                while (true) {
+                    try {
+                        return answer.get();
+                    } catch (InterruptedException e) {
+                        again = true;
+                        interrupt();
+                    }
+                }
+            } catch (ExecutionException e) {
+                throw (E) e.getCause();
+            } finally {
+                if (again) {
+                    Thread.currentThread().interrupt();
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package reseat.spi;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a command does and what it takes; its help is made of it.
+ *
+ * @param description what it does, one sentence or line each; the first stands for the command in
+ *     lists
+ * @param usage how it is called, without {@code reseat}, such as {@code trays FILE [OPTIONS]};
+ *     empty if the lines are to be made from the options
+ * @param options what it takes; parameters in the order in which users give them
+ * @param examples whole calls that work, each beginning with {@code reseat}
+ * @param notes what else a user must know, one line each
+ */
+public record CommandInfo(
+        List<String> description,
+        List<String> usage,
+        List<CommandOption> options,
+        List<String> examples,
+        List<String> notes) {
+
+    public CommandInfo {
+        description = List.copyOf(description);
+        usage = List.copyOf(usage);
+        options = List.copyOf(options);
+        examples = List.copyOf(examples);
+        notes = List.copyOf(notes);
+        if (description.isEmpty() || description.get(0).isBlank()) {
+            throw new IllegalArgumentException("a command says what it does");
+        }
+    }
+
+    /** Returns what a command does that takes nothing. */
+    public static CommandInfo of(String... description) {
+        return new CommandInfo(List.of(description), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** Returns the same with ways to call it. */
+    public CommandInfo calledAs(String... calls) {
+        return new CommandInfo(description, List.of(calls), options, examples, notes);
+    }
+
+    /** Returns the same with further options and parameters. */
+    public CommandInfo taking(CommandOption... further) {
+        return taking(List.of(further));
+    }
+
+    /** Returns the same with further options and parameters. */
+    public CommandInfo taking(List<CommandOption> further) {
+        List<CommandOption> all = new ArrayList<>(options);
+        all.addAll(further);
+        return new CommandInfo(description, usage, all, examples, notes);
+    }
+
+    /** Returns the same with examples. */
+    public CommandInfo withExamples(String... calls) {
+        return new CommandInfo(description, usage, options, List.of(calls), notes);
+    }
+
+    /** Returns the same with notes. */
+    public CommandInfo withNotes(String... lines) {
+        return new CommandInfo(description, usage, options, examples, List.of(lines));
+    }
+}

@@ -1,0 +1,10 @@
+/** Commands about fasteners. */
+@org.jspecify.annotations.NullMarked
+module reseat.fasteners {
+    requires static org.jspecify;
+    requires reseat.files;
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.fasteners.FastenersPlugin;
+}

@@ -1,0 +1,23 @@
+package reseat.fasteners;
+
+import java.util.List;
+import reseat.spi.Command;
+import reseat.spi.Plugin;
+import reseat.spi.PluginInfo;
+
+/** Brings what is to be known of fasteners to Reseat. */
+public final class FastenersPlugin implements Plugin {
+
+    /** Makes the plugin. */
+    public FastenersPlugin() {}
+
+    @Override
+    public PluginInfo info() {
+        return PluginInfo.of(FastenersPlugin.class);
+    }
+
+    @Override
+    public List<Command> commands() {
+        return List.of(new TraysCommand());
+    }
+}

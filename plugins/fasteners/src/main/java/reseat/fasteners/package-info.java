@@ -1,0 +1,2 @@
+/** Commands about fasteners. */
+package reseat.fasteners;

@@ -1,0 +1,10 @@
+/** The commands about the shop's stock: look, reserve, take, and what can be done today. */
+@org.jspecify.annotations.NullMarked
+module reseat.stock.desk {
+    requires static org.jspecify;
+    requires reseat.files;
+    requires reseat.toolkit;
+
+    provides reseat.spi.Plugin with
+            reseat.stock.desk.StockDeskPlugin;
+}

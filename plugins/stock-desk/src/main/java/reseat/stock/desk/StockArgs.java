@@ -1,0 +1,77 @@
+package reseat.stock.desk;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+import reseat.files.StockFile;
+import reseat.model.BadInputException;
+import reseat.spi.CommandCall;
+import reseat.spi.CommandException;
+import reseat.spi.CommandOption;
+import reseat.spi.CommandOption.Kind;
+import reseat.stock.Stock;
+import reseat.stock.StockException;
+
+/** What all commands of the stock take: the stock, the day, and the shape of the answer. */
+final class StockArgs {
+
+    static final CommandOption STOCK =
+            CommandOption.parameter(
+                    "STOCK",
+                    Kind.FILE,
+                    "File that names the shop's stock; see core/docs/stock.md.");
+
+    static final CommandOption TODAY =
+            CommandOption.option(
+                    "--today",
+                    Kind.TEXT,
+                    "DATE",
+                    "The day of the work, such as 2026-03-02 (default: this day).");
+
+    static final CommandOption JSON =
+            CommandOption.flag("--json", "Print it for other programs; see core/docs/stock.md.");
+
+    private StockArgs() {}
+
+    /** Opens the stock that a call names. */
+    static Stock open(CommandCall call) throws BadInputException {
+        return open(call, call.path("STOCK"));
+    }
+
+    static Stock open(CommandCall call, Path file) throws BadInputException {
+        try {
+            Stock stock = StockFile.read(file, call.plugins().stockSources()).open();
+            stock.openingNotes().forEach(note -> call.err().println("reseat: " + note + "."));
+            call.err().flush();
+            return stock;
+        } catch (StockException e) {
+            throw refused(e);
+        }
+    }
+
+    /** Returns what ends a command when a stock refuses. */
+    static CommandException refused(StockException e) {
+        String message = String.valueOf(e.getMessage());
+        // errors of a file come with their places, line by line
+        return new CommandException(
+                message.contains(": error: ") ? message : "reseat: " + message + ".");
+    }
+
+    /** Returns the day that a call asks for. */
+    static LocalDate day(CommandCall call) {
+        Optional<String> given = call.value("--today");
+        if (given.isEmpty()) {
+            return LocalDate.now(ZoneId.systemDefault());
+        }
+        try {
+            return LocalDate.parse(given.get());
+        } catch (DateTimeException e) {
+            throw new CommandException(
+                    "reseat: --today: found \""
+                            + given.get()
+                            + "\", expected a date such as 2026-03-02.");
+        }
+    }
+}

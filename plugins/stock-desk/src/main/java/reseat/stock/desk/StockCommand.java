@@ -1,0 +1,49 @@
+package reseat.stock.desk;
+
+import java.util.List;
+import reseat.spi.Command;
+import reseat.spi.CommandCall;
+import reseat.spi.CommandInfo;
+
+/** What the shop has, and taking it for a job. */
+final class StockCommand implements Command {
+
+    @Override
+    public String name() {
+        return "stock";
+    }
+
+    @Override
+    public CommandInfo info() {
+        return CommandInfo.of(
+                        "Look into the shop's stock; reserve from it for a job, use, give back.")
+                .withExamples(
+                        "reseat stock list samples/stock/shop.yaml",
+                        "reseat stock list samples/stock/shop.yaml --expired --today 2026-12-01",
+                        "reseat stock open samples/stock/shop.yaml")
+                .withNotes("Each has its own help: reseat stock reserve --help.");
+    }
+
+    @Override
+    public List<Command> actions() {
+        return List.of(
+                new StockListCommand(),
+                new StockOpenCommand(),
+                new StockReserveCommand(),
+                new ReservationCommand(
+                        "use",
+                        "Take what was reserved out of the stock; tools come back.",
+                        (stock, id) -> stock.use(id)),
+                new ReservationCommand(
+                        "release",
+                        "Give back what was reserved.",
+                        (stock, id) -> stock.release(id)),
+                new StockSettleCommand(),
+                new StockFillCommand());
+    }
+
+    @Override
+    public int run(CommandCall call) {
+        throw new IllegalStateException("one of its actions is run");
+    }
+}

@@ -1,0 +1,23 @@
+package reseat.stock.desk;
+
+import java.util.List;
+import reseat.spi.Command;
+import reseat.spi.Plugin;
+import reseat.spi.PluginInfo;
+
+/** Brings the commands of the stock to Reseat. */
+public final class StockDeskPlugin implements Plugin {
+
+    /** Makes the plugin. */
+    public StockDeskPlugin() {}
+
+    @Override
+    public PluginInfo info() {
+        return PluginInfo.of(StockDeskPlugin.class);
+    }
+
+    @Override
+    public List<Command> commands() {
+        return List.of(new StockCommand(), new TodayCommand());
+    }
+}

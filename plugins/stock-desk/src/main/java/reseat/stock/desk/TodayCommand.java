@@ -1,0 +1,222 @@
+package reseat.stock.desk;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import reseat.model.BadInputException;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Problem;
+import reseat.model.State;
+import reseat.plan.Effort;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Plans;
+import reseat.spi.Command;
+import reseat.spi.CommandCall;
+import reseat.spi.CommandException;
+import reseat.spi.CommandInfo;
+import reseat.spi.CommandOption;
+import reseat.spi.CommandOption.Kind;
+import reseat.spi.PlanOptions;
+import reseat.stock.CanDo;
+import reseat.stock.Reservation;
+import reseat.stock.Stock;
+import reseat.stock.StockException;
+import reseat.stock.Today;
+
+/** Says what can be done today with what the shop has. */
+final class TodayCommand implements Command {
+
+    /** A catalogue is long, and most plans are found at once. */
+    private static final Effort EACH = Effort.ofTime(Duration.ofSeconds(1));
+
+    @Override
+    public String name() {
+        return "today";
+    }
+
+    @Override
+    public CommandInfo info() {
+        return CommandInfo.of(
+                        "Say whether a repair can be done today with what the shop has, or what is missing.",
+                        "Without a goal: which repairs are possible, of every part that can be ordered.")
+                .calledAs(
+                        "today STOCK FILE --free PART[,PART] [OPTIONS]",
+                        "today STOCK FILE [FILE ...] [OPTIONS]")
+                .taking(
+                        StockArgs.STOCK,
+                        CommandOption.parameter(
+                                        "FILE",
+                                        Kind.DEVICE,
+                                        "Device files; several for a catalogue.")
+                                .asRepeatable(),
+                        CommandOption.option(
+                                "--variant",
+                                Kind.ID,
+                                "ID",
+                                "Variant of the device; the base device if left out."))
+                .taking(PlanOptions.forGoal())
+                .taking(PlanOptions.forRules())
+                .taking(
+                        CommandOption.flag(
+                                "--put-back", "The part goes back; no spare is needed for it."),
+                        StockArgs.TODAY,
+                        CommandOption.option(
+                                        "--warn",
+                                        Kind.WHOLE,
+                                        "DAYS",
+                                        "Mark what expires within so many days.")
+                                .orElse("30"),
+                        CommandOption.option(
+                                "--reserve",
+                                Kind.ID,
+                                "ID",
+                                "Reserve what is needed, under an id of your own; needs --job."),
+                        CommandOption.option(
+                                "--job", Kind.ID, "ID", "Id of the job it is reserved for."))
+                .taking(PlanOptions.forEffort())
+                .taking(StockArgs.JSON)
+                .withExamples(
+                        "reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml --free sensor",
+                        "reseat today samples/stock/shop.yaml samples/quill/quill.yaml --free fan",
+                        "reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml  # exit 1")
+                .withNotes(
+                        "It ends with 0 if all that was asked for can be done, with 1 if something is missing.",
+                        "--reserve takes what is needed for a job, all of it or nothing.");
+    }
+
+    @Override
+    public int run(CommandCall call) throws BadInputException {
+        Optional<Goal> goal = PlanOptions.goal(call);
+        int warn = warn(call);
+        check(call, goal);
+        List<Device> devices = new ArrayList<>();
+        for (Path file : call.paths("FILE")) {
+            devices.add(call.device(file, call.value("--variant"), Optional.empty()));
+        }
+        try (Stock stock = StockArgs.open(call)) {
+            Optional<String> reserve = call.value("--reserve");
+            if (reserve.isPresent()) {
+                Optional<Reservation> before = stock.reservation(reserve.get());
+                if (before.isPresent()) {
+                    return reservedBefore(before.get(), call);
+                }
+            }
+            return goal.isPresent()
+                    ? one(repair(devices.get(0), goal.get(), call), warn, stock, call)
+                    : catalogue(devices, warn, stock, call);
+        } catch (StockException e) {
+            if (e.kind() == StockException.Kind.SHORT) {
+                call.err().println("reseat: somebody was faster: " + e.getMessage() + ".");
+                return FINDINGS;
+            }
+            throw StockArgs.refused(e);
+        }
+    }
+
+    private static int one(PlanRequest repair, int warn, Stock stock, CommandCall call)
+            throws StockException {
+        Today today = Today.of(stock, StockArgs.day(call), warn, refusing(repair, call.plans()));
+        CanDo answer = today.canDo(repair, !call.has("--put-back"), call.watch());
+        Optional<Reservation> reserved =
+                answer.yes() && call.has("--reserve")
+                        ? Optional.of(stock.reserve(request(answer, call)))
+                        : Optional.empty();
+        if (call.has("--json")) {
+            call.out().print(TodayJson.of(today, List.of(answer), reserved));
+        } else {
+            new TodayText(call).one(answer);
+            reserved.ifPresent(made -> call.out().println("Reserved as " + made.id() + "."));
+        }
+        return answer.yes() ? FINE : FINDINGS;
+    }
+
+    private static int catalogue(List<Device> devices, int warn, Stock stock, CommandCall call)
+            throws StockException {
+        Effort given = PlanOptions.effort(call);
+        Effort each = given.equals(Effort.DEFAULT) ? EACH : given;
+        Today today = Today.of(stock, StockArgs.day(call), warn, call.plans());
+        List<CanDo> answers = today.catalogue(devices, each, call.watch());
+        if (call.has("--json")) {
+            call.out().print(TodayJson.of(today, answers, Optional.empty()));
+        } else {
+            new TodayText(call).catalogue(answers);
+        }
+        return answers.stream().allMatch(CanDo::yes) ? FINE : FINDINGS;
+    }
+
+    /** A repair that makes no sense for the device is no repair that cannot be done today. */
+    private static Plans refusing(PlanRequest repair, Plans plans) {
+        return (request, watch) -> {
+            PlanResult result = plans.plan(request, watch);
+            if (request.rules().equals(repair.rules())
+                    && result instanceof PlanResult.Refused refused) {
+                throw new CommandException(
+                        refused.problems().stream()
+                                .map(Problem::message)
+                                .map(message -> "reseat: " + message + ".")
+                                .collect(Collectors.joining("\n")));
+            }
+            return result;
+        };
+    }
+
+    private static int warn(CommandCall call) {
+        String given = call.value("--warn").orElseThrow();
+        long days = Long.parseLong(given);
+        if (days < 0) {
+            throw new CommandException("reseat: --warn: found " + given + ", expected 0 or more.");
+        }
+        return (int) Math.min(days, Integer.MAX_VALUE);
+    }
+
+    private static void check(CommandCall call, Optional<Goal> goal) {
+        if (goal.isPresent() && call.values("FILE").size() > 1) {
+            throw new CommandException("reseat: one device at a time with a goal.");
+        }
+        Optional<String> reserve = call.value("--reserve");
+        if (reserve.isPresent() != call.has("--job")) {
+            throw new CommandException("reseat: --reserve ID and --job ID go together.");
+        }
+        if (reserve.isPresent() && (goal.isEmpty() || reserve.get().isBlank())) {
+            throw new CommandException(
+                    "reseat: --reserve needs an id and a goal, such as --free PART.");
+        }
+    }
+
+    private static PlanRequest repair(Device device, Goal goal, CommandCall call) {
+        return new PlanRequest(
+                device, goal, State.closed(), PlanOptions.rules(call), PlanOptions.effort(call));
+    }
+
+    private static Reservation.Request request(CanDo answer, CommandCall call) {
+        List<Reservation.Pick> picks = answer.availability().orElseThrow().picks();
+        if (picks.isEmpty()) {
+            throw new CommandException(
+                    "reseat: this repair needs nothing from the stock to reserve.");
+        }
+        return new Reservation.Request(
+                call.value("--reserve").orElseThrow(), call.value("--job").orElseThrow(), picks);
+    }
+
+    /** A repeated command finds what it did; working it out anew would count it as taken. */
+    private static int reservedBefore(Reservation known, CommandCall call) {
+        if (!Optional.of(known.request().job()).equals(call.value("--job"))) {
+            throw new CommandException(
+                    "reseat: the id \""
+                            + known.id()
+                            + "\" stands for a reservation of job "
+                            + known.request().job()
+                            + "; take another id.");
+        }
+        if (!call.has("--json")) {
+            call.out().println("This was reserved before:");
+        }
+        Reserved.print(known, call.has("--json"), call.out());
+        return FINE;
+    }
+}
