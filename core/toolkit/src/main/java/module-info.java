@@ -18,6 +18,7 @@ module reseat.toolkit {
     exports reseat.model;
     exports reseat.plan;
     exports reseat.query;
+    exports reseat.sheet;
     exports reseat.simulate;
     exports reseat.spi;
     exports reseat.stock;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -98,6 +99,54 @@ class PlanCommandTest {
                         .contains(
                                 "Open when the unit arrived and not closed by this sheet: Display"),
                 done.out());
+    }
+
+    @Test
+    void writesAnOutputIntoAFolderAndOverwritesNothingOfOthers() throws IOException {
+        Path into = folder.resolve("sheets");
+        Path page = into.resolve("sheet.html");
+        String[] command = {"--free", "cell", "--output", "html-sheet", "--into", into.toString()};
+
+        Ran first = plan(command);
+        String written = Files.readString(page);
+        Ran again = plan(command);
+        Files.writeString(page, "a page with notes");
+        Ran changed = plan(command);
+
+        assertEquals(0, first.code(), first.err());
+        assertTrue(first.out().startsWith("Wrote " + page + ": work sheet to print"), first.out());
+        assertEquals(0, again.code(), again.err());
+        assertEquals(2, changed.code(), changed.out());
+        assertTrue(changed.err().contains("has sheet.html, which Reseat did not write"));
+        assertEquals("a page with notes", Files.readString(page));
+        assertEquals(0, plan(concat(command, "--force")).code());
+        assertEquals(written, Files.readString(page));
+    }
+
+    private static String[] concat(String[] words, String last) {
+        String[] all = Arrays.copyOf(words, words.length + 1);
+        all[words.length] = last;
+        return all;
+    }
+
+    @Test
+    void printsTheSheetForPrograms() {
+        Ran ran = plan("--free", "cell", "--output", "sheet-json");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals("reseat-sheet/1", PlainJson.object(ran.out()).get("format"));
+    }
+
+    @Test
+    void refusesAFolderWithoutAnOutputAndAFolderBesideAFile() {
+        Ran bare = plan("--free", "cell", "--into", "x");
+        Ran both = plan("--free", "cell", "--output", "needs-csv:x.csv", "--into", "x");
+
+        assertEquals(
+                "reseat: --into needs --output, which says what to write.", bare.err().strip());
+        assertEquals("reseat: give --output ID:FILE or --into, not both.", both.err().strip());
+        assertEquals(2, bare.code());
+        assertEquals(2, both.code());
     }
 
     @Test

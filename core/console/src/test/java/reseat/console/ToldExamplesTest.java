@@ -119,6 +119,9 @@ class ToldExamplesTest {
         if (word.matches("[a-z]+\\.json(:[0-9]+)?")) {
             return plan(example) + word.replaceFirst("[a-z]+\\.json", "");
         }
+        if (word.equals("out")) {
+            return folder.resolve(word).toString();
+        }
         if (word.equals("acts.yaml")) {
             return Files.writeString(
                             folder.resolve(word),

@@ -1,10 +1,8 @@
 package reseat.testkit;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -149,24 +147,8 @@ final class ContributionContract {
     private void write(Output output, Device device) {
         Optional<Plan> plan = anyPlan(device);
         if (plan.isPresent()) {
-            byte[] once = bytes(output, plan.get());
-            if (once.length == 0) {
-                breaches.add("output " + output.id() + " writes nothing for " + device);
-            }
-            if (!Arrays.equals(once, bytes(output, plan.get()))) {
-                breaches.add("output " + output.id() + " writes other bytes when asked again");
-            }
+            new OutputContract(output, Output.Content.of(plan.get()), breaches).verify();
         }
-    }
-
-    private static byte[] bytes(Output output, Plan plan) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            output.write(plan, out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toByteArray();
     }
 
     private void assess(Assessment assessment, Device device) {

@@ -10,6 +10,7 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Way;
+import reseat.text.ListText;
 
 /** What kinds, parts and joints say. */
 record Sayings(Device device) {
@@ -63,25 +64,16 @@ record Sayings(Device device) {
     }
 
     String joints(List<Joint> joints) {
-        return list(joints.stream().map(this::name).distinct().toList());
+        return ListText.and(joints.stream().map(this::name).distinct().toList());
     }
 
     String names(Iterable<String> parts) {
         List<String> names = new ArrayList<>();
         parts.forEach(part -> names.add(device.part(part).name()));
-        return list(names);
+        return ListText.and(names);
     }
 
     String posture(String id) {
         return id.replaceFirst("-([0-9]+)$", " at $1°").replace('-', ' ');
-    }
-
-    private static String list(List<String> words) {
-        if (words.size() < 2) {
-            return String.join("", words);
-        }
-        return String.join(", ", words.subList(0, words.size() - 1))
-                + " and "
-                + words.get(words.size() - 1);
     }
 }

@@ -1,2 +1,8 @@
-/** How answers are laid out: values as JSON, cells below each other. Knows nothing of ours. */
+/**
+ * How numbers, times, lists, tables and JSON are written, in one place, so that every message,
+ * sheet and report writes them the same way. Knows nothing of ours; anything may use it.
+ */
+@NullMarked
 package reseat.text;
+
+import org.jspecify.annotations.NullMarked;

@@ -21,6 +21,24 @@ final class Html {
         return this;
     }
 
+    /** Appends a text. */
+    Html text(String text) {
+        out.append(escaped(text)).append('\n');
+        return this;
+    }
+
+    /** Appends an element with a box to tick before its text. */
+    Html boxed(String tag, String text) {
+        out.append('<')
+                .append(tag)
+                .append("><span class=\"box\"></span>")
+                .append(escaped(text))
+                .append("</")
+                .append(tag)
+                .append(">\n");
+        return this;
+    }
+
     /** Appends a row of a table with a heading. */
     Html row(String heading, String text) {
         out.append("<tr><th>")

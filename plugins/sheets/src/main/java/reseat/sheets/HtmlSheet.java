@@ -1,47 +1,24 @@
 package reseat.sheets;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashSet;
-import java.util.Set;
-import reseat.model.ConsumableUse;
-import reseat.model.CostedAct;
-import reseat.model.Device;
-import reseat.plan.Plan;
-import reseat.plan.PlanNotes;
-import reseat.plan.Rebuild;
-import reseat.plan.SpareNeed;
-import reseat.plan.Tally;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import reseat.model.Signal;
+import reseat.sheet.Caution;
+import reseat.sheet.Entry;
+import reseat.sheet.Group;
+import reseat.sheet.Head;
+import reseat.sheet.Sheet;
+import reseat.sheet.Step;
 import reseat.spi.Output;
+import reseat.text.ListText;
 
 /** A work sheet as a page to print. */
 final class HtmlSheet implements Output {
-
-    private static final String STYLE =
-            """
-            body { font: 11pt/1.4 Georgia, "DejaVu Serif", serif; color: #000; background: #fff;
-              max-width: 46em; margin: 1.5em auto; padding: 0 1em; }
-            h1 { font-size: 1.5em; border-bottom: 3px double #000; padding-bottom: .2em; }
-            h2 { font-size: 1.2em; border-bottom: 1px solid #000; margin-top: 1.8em; }
-            h3 { font-size: 1em; font-style: italic; font-weight: normal; margin: 1.2em 0 .3em; }
-            table { border-collapse: collapse; width: 100%; }
-            th { text-align: left; vertical-align: top; font-weight: normal; font-style: italic;
-              width: 8em; padding: .15em .5em .15em 0; }
-            td { padding: .15em 0; }
-            .step { break-inside: avoid; margin: .5em 0; padding-left: 3.2em; position: relative; }
-            .no { position: absolute; left: 0; }
-            .box { display: inline-block; width: .8em; height: .8em; border: 1px solid #000;
-              margin-left: .4em; vertical-align: -.05em; }
-            .step p { margin: .15em 0; }
-            .detail { font-size: .92em; padding-left: 1em; }
-            .signal { border: 1px solid #000; padding: .2em .5em; margin: .3em 0; font-size: .95em; }
-            .signal b { letter-spacing: .06em; margin-right: .6em; }
-            .danger, .warning { border-width: 3px; }
-            .notice { border-style: dotted; }
-            .first { font-size: .95em; }
-            @media print { body { margin: 0; max-width: none; } }
-            """;
 
     @Override
     public String id() {
@@ -59,96 +36,118 @@ final class HtmlSheet implements Output {
     }
 
     @Override
-    public void write(Plan plan, OutputStream to) throws IOException {
-        to.write(page(plan).getBytes(StandardCharsets.UTF_8));
+    public String fileName() {
+        return "sheet.html";
     }
 
-    private static String page(Plan plan) {
-        Device device = plan.request().device();
-        Words words = new Words(device);
-        Rebuild rebuild = Rebuild.of(plan);
-        PlanNotes notes = PlanNotes.of(plan, rebuild);
-        String title = device.name() + ": " + words.goal(plan.request().goal());
+    @Override
+    public void write(Content content, Place place) throws IOException {
+        byte[] page = page(content.sheet()).getBytes(StandardCharsets.UTF_8);
+        try (OutputStream to = place.single()) {
+            to.write(page);
+        }
+    }
+
+    private static String page(Sheet sheet) throws IOException {
+        Head head = sheet.head();
+        String title = head.title() + ": " + head.goal();
         Html html = new Html();
         html.raw("<!DOCTYPE html>")
                 .raw("<html lang=\"en\"><head><meta charset=\"utf-8\">")
+                .raw("<meta name=\"viewport\" content=\"width=device-width\">")
                 .element("title", "", title)
-                .raw("<style>\n" + STYLE + "</style></head><body>")
+                .raw("<style>\n" + style() + "</style></head><body>")
                 .element("h1", "", title);
-        head(html, words, plan, rebuild);
-        Cautions cautions = new Cautions(device, html);
-        Steps steps = new Steps(html, words, cautions);
-        html.element("h2", "", "Take apart");
-        steps.teardown(plan, notes.teardown());
-        html.element("h2", "", "Put back");
-        steps.rebuild(rebuild, notes.rebuild());
-        html.element("h2", "", "Before it leaves the bench").raw("<table>");
-        for (Tally.Total total : Tally.of(plan, rebuild).totals()) {
-            html.row(
-                    "Screws " + total.type(),
-                    total.out().size() + " out, " + total.in().size() + " in");
+        head(html, head);
+        if (!sheet.needs().isEmpty()) {
+            html.element("h2", "", "Have ready").raw("<table>");
+            rows(html, sheet.needLines());
+            html.raw("</table>");
         }
-        html.row("Unit, date, name", "").raw("</table></body></html>");
-        return html.text();
+        steps(html, "Take apart", sheet.teardown());
+        steps(html, "Put back", sheet.rebuild());
+        if (!sheet.checks().isEmpty()) {
+            html.element("h2", "", "Before it leaves the bench").raw("<ul class=\"checks\">");
+            sheet.checks().forEach(check -> html.boxed("li", check));
+            html.raw("</ul>");
+        }
+        return html.raw("</body></html>").text();
     }
 
-    private static void head(Html html, Words words, Plan plan, Rebuild rebuild) {
-        Device device = plan.request().device();
-        html.element(
-                        "p",
-                        "first",
-                        "The maker's service document and the local codes come first: where they"
-                                + " differ from this page, they hold. The work belongs to people"
-                                + " qualified for it. Order and times are computed from a"
-                                + " description of the device and are estimates. If the unit does"
-                                + " not look as the page says, stop.")
-                .raw("<table>")
-                .row(
-                        "Device",
-                        (device.maker().isEmpty() ? "" : device.maker() + ", ")
-                                + device.id()
-                                + device.variant().map(v -> ", variant " + v).orElse(""))
-                .row(
-                        "Time",
-                        Words.time(plan.totalMs())
-                                + ", without set-ups and waiting on the way back")
-                .row(
-                        "Proof",
-                        plan.proved()
-                                ? "no valid way costs less"
-                                : "not proved; a better way could save at most "
-                                        + Words.time(plan.totalMs() - plan.lowerBoundMs()))
-                .raw("</table>")
-                .element("h2", "", "Have ready")
-                .raw("<table>");
-        Set<String> tools = new LinkedHashSet<>();
-        for (CostedAct act : plan.acts()) {
-            if (!act.tool().equals(device.hand())) {
-                tools.add(words.tool(act.tool()));
+    private static void head(Html html, Head head) {
+        html.raw("<table>");
+        rows(html, head.entries());
+        String label = "Hazards";
+        for (Map.Entry<Signal, List<String>> each : Caution.reminders(head.hazards()).entrySet()) {
+            html.raw("<tr>")
+                    .element("th", "", label)
+                    .raw("<td>")
+                    .element("b", "word", each.getKey().name())
+                    .text(String.join("; ", each.getValue()))
+                    .raw("</td></tr>");
+            label = "";
+        }
+        html.raw("<tr><th>Unit</th><td class=\"blank\"><span>No.</span><span>Done by</span>")
+                .raw("<span>Date</span></td></tr></table>")
+                .element("p", "notice-text", head.notice());
+    }
+
+    private static void rows(Html html, List<Entry> entries) {
+        entries.forEach(entry -> html.row(entry.label(), entry.text()));
+    }
+
+    private static void steps(Html html, String title, List<Group> groups) {
+        if (groups.isEmpty()) {
+            return;
+        }
+        html.element("h2", "", title);
+        for (Group group : groups) {
+            html.raw("<h3>").element("span", "", group.title());
+            if (!group.turn().isEmpty()) {
+                html.element("span", "aside", group.turn());
             }
+            html.raw("</h3>");
+            group.steps().forEach(step -> step(html, step));
         }
-        html.row("Tools", tools.isEmpty() ? "bare hands" : String.join(", ", tools));
-        for (Tally.Total total : Tally.of(plan, rebuild).totals()) {
-            html.row(
-                    "Tray " + total.type(),
-                    total.out().size()
-                            + " \u00d7 "
-                            + words.screw(total.type())
-                            + ": "
-                            + words.joints(total.out()));
+    }
+
+    private static void step(Html html, Step step) {
+        html.raw("<div class=\"step\">");
+        for (Caution each : step.cautions()) {
+            html.raw("<p class=\"signal " + each.signal().name().toLowerCase(Locale.ROOT) + "\">")
+                    .element("b", "word", each.signal().name())
+                    .element("span", "", each.text())
+                    .raw("</p>");
         }
-        for (ConsumableUse use : rebuild.consumables()) {
-            html.row("Used up", words.use(use));
+        if (!step.reminders().isEmpty()) {
+            html.raw("<p class=\"again\">again");
+            Caution.reminders(step.reminders())
+                    .forEach(
+                            (signal, what) ->
+                                    html.element("b", "word", signal.name())
+                                            .text(ListText.and(what)));
+            html.raw("</p>");
         }
-        for (SpareNeed need : rebuild.spares()) {
-            boolean screw = need.reason() == SpareNeed.Reason.LOCKING_PATCH;
-            html.row(
-                    "Spare",
-                    (screw ? need.count() + " \u00d7 " + words.screw(need.id()) : need.name())
-                            + need.number().map(n -> ", no. " + n).orElse(", not sold")
-                            + ": "
-                            + words.reason(need));
+        html.raw("<div class=\"do\"><span class=\"no\">" + step.number() + "</span>")
+                .boxed("p", step.text());
+        if (!step.aside().isEmpty()) {
+            html.element("span", "aside", step.aside());
         }
-        html.raw("</table>");
+        html.raw("</div>");
+        if (!step.details().isEmpty()) {
+            html.raw("<ul>");
+            step.details().forEach(detail -> html.element("li", "", detail));
+            html.raw("</ul>");
+        }
+        html.raw("</div>");
+    }
+
+    private static String style() throws IOException {
+        try (InputStream in = HtmlSheet.class.getResourceAsStream("sheet.css")) {
+            if (in == null) {
+                throw new IllegalStateException("the style sheet is missing from the plugin");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 }

@@ -3,11 +3,7 @@ package reseat.sheets;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import reseat.model.ConsumableUse;
-import reseat.model.Device;
-import reseat.plan.Plan;
-import reseat.plan.Rebuild;
-import reseat.plan.SpareNeed;
+import reseat.sheet.Need;
 import reseat.spi.Output;
 
 /** What a plan needs from the stock, one line each, for a spreadsheet. */
@@ -29,38 +25,38 @@ final class NeedsTable implements Output {
     }
 
     @Override
-    public void write(Plan plan, OutputStream to) throws IOException {
-        Device device = plan.request().device();
-        Words words = new Words(device);
-        Rebuild rebuild = Rebuild.of(plan);
-        StringBuilder text = new StringBuilder("sort,id,name,quantity,unit,order number,why\r\n");
-        for (SpareNeed need : rebuild.spares()) {
-            boolean screw = need.reason() == SpareNeed.Reason.LOCKING_PATCH;
-            row(
-                    text,
-                    screw ? "screw" : "part",
-                    need.id(),
-                    screw ? words.screw(need.id()) : need.name(),
-                    Integer.toString(need.count()),
-                    "piece",
-                    need.number().orElse(""),
-                    words.reason(need));
-        }
-        for (ConsumableUse use : rebuild.consumables()) {
-            row(
-                    text,
-                    "consumable",
-                    use.consumable(),
-                    words.consumable(use.consumable()),
-                    use.quantity().toPlainString(),
-                    use.unit(),
-                    "",
-                    "used up");
-        }
-        to.write(text.toString().getBytes(StandardCharsets.UTF_8));
+    public String fileName() {
+        return "needs.csv";
     }
 
-    private static void row(StringBuilder text, String... cells) {
+    @Override
+    public void write(Content content, Place place) throws IOException {
+        StringBuilder text = new StringBuilder("sort,id,name,quantity,unit,order number,why\r\n");
+        for (Need need : content.sheet().needs()) {
+            switch (need.kind()) {
+                case TARGET, RUINED -> row(text, "part", need, need.why());
+                case NEW_SCREWS -> row(text, "screw", need, need.why());
+                case USED_UP -> row(text, "consumable", need, "used up");
+                case TOOL, SCREWS_OUT, WORN -> {
+                    // nothing that comes out of the stock
+                }
+            }
+        }
+        try (OutputStream to = place.single()) {
+            to.write(text.toString().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private static void row(StringBuilder text, String sort, Need need, String why) {
+        String[] cells = {
+            sort,
+            need.id(),
+            need.name(),
+            need.quantity().toPlainString(),
+            need.unit(),
+            need.number().orElse(""),
+            why
+        };
         for (int i = 0; i < cells.length; i++) {
             String cell = cells[i];
             boolean quote = cell.matches("(?s).*[\",\r\n].*");

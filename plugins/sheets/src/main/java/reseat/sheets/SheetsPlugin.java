@@ -18,6 +18,6 @@ public final class SheetsPlugin implements Plugin {
 
     @Override
     public List<Output> outputs() {
-        return List.of(new HtmlSheet(), new NeedsTable());
+        return List.of(new HtmlSheet(), new NeedsTable(), new SheetJsonOutput());
     }
 }

@@ -3,10 +3,10 @@ package reseat.sheets;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import reseat.files.DeviceFiles;
@@ -17,6 +17,7 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.planner.Planner;
 import reseat.spi.Output;
+import reseat.spi.OutputFiles;
 import reseat.testkit.PluginContract;
 
 class SheetsPluginTest {
@@ -28,9 +29,8 @@ class SheetsPluginTest {
         PlanResult result =
                 new Planner().plan(PlanRequest.of(device, new Goal.Free(List.of("sensor"))));
         Plan plan = ((PlanResult.Found) result).plan();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        output.write(plan, out);
-        return out.toString(StandardCharsets.UTF_8);
+        Map<String, byte[]> files = OutputFiles.of(output, Output.Content.of(plan));
+        return new String(files.get(output.fileName()), StandardCharsets.UTF_8);
     }
 
     @Test
@@ -44,8 +44,8 @@ class SheetsPluginTest {
 
         int hazard = page.indexOf("Parts that static electricity damages");
         assertTrue(hazard > 0, page);
-        assertTrue(hazard < page.indexOf("Board."), page);
-        assertTrue(page.contains("0.15 N\u00b7m (Aldermoor service sheet T-1)"), page);
+        assertTrue(hazard < page.indexOf("Lift off, together: Cell, Board"), page);
+        assertTrue(page.contains("0.15\u00a0N\u00b7m (Aldermoor service sheet T-1)"), page);
         assertTrue(page.contains("The maker&#39;s") || page.contains("The maker's service"), page);
     }
 

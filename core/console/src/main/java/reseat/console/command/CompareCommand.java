@@ -12,7 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.console.sheet.Names;
 import reseat.console.sheet.Terminal;
 import reseat.files.PlanFile;
 import reseat.files.PlanFiles;
@@ -23,6 +22,7 @@ import reseat.plan.PlanDifference;
 import reseat.plan.PlanRequest;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
+import reseat.text.TimeText;
 
 /** Compares two plans, or the plans of two variants, act by act. */
 @Command(
@@ -30,7 +30,8 @@ import reseat.simulate.Verdict;
         description = "Compare two plans, or one repair on two variants, act by act.",
         customSynopsis = {
             "reseat compare FILE PLAN PLAN [OPTIONS]",
-            "       reseat compare FILE --variants ID,ID --free PART | --reach JOINT | --all [OPTIONS]"
+            "       reseat compare FILE --variants ID,ID --free PART | --reach JOINT | --all"
+                    + " [OPTIONS]"
         },
         sortOptions = false,
         footer = {
@@ -146,22 +147,16 @@ final class CompareCommand implements Callable<Integer> {
                     sign
                             + " "
                             + line.id()
-                            + (change == 0
-                                    ? ""
-                                    : "  " + Names.difference(change).replace('\u00a0', ' ')));
+                            + (change == 0 ? "" : "  " + TimeText.difference(change)));
         }
         out.println(
-                "Second against first: "
-                        + (second.totalMs() == first.totalMs()
-                                ? "the same time"
-                                : Names.difference(second.totalMs() - first.totalMs())
-                                        .replace('\u00a0', ' ')));
+                "Second against first: " + TimeText.difference(second.totalMs() - first.totalMs()));
     }
 
     private static String cost(Side side) {
         return side.acts.size()
                 + " acts, "
-                + Names.time(side.totalMs()).replace('\u00a0', ' ')
+                + TimeText.of(side.totalMs())
                 + " ("
                 + side.totalMs()
                 + " ms)";

@@ -9,13 +9,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import reseat.console.sheet.Names;
 import reseat.console.sheet.Terminal;
 import reseat.files.ResolvedJson;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Part;
 import reseat.model.Way;
+import reseat.text.TimeText;
 
 /** Prints the facts of a device with every default applied. */
 @Command(
@@ -86,9 +86,9 @@ final class FactsCommand implements Callable<Integer> {
                                                         + ", "
                                                         + m.posture()
                                                         + ", "
-                                                        + Names.time(m.ms())
+                                                        + TimeText.of(m.ms())
                                                         + " + "
-                                                        + Names.time(m.restoreMs()))
+                                                        + TimeText.of(m.restoreMs()))
                                 .orElse("");
         out.println(
                 plain(
@@ -135,9 +135,9 @@ final class FactsCommand implements Callable<Integer> {
                 + ", "
                 + way.posture()
                 + ", "
-                + Names.time(way.ms())
+                + TimeText.of(way.ms())
                 + " + "
-                + Names.time(way.restoreMs())
+                + TimeText.of(way.restoreMs())
                 + list(", ruins ", way.ruins());
     }
 

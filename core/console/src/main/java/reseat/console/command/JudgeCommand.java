@@ -10,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.console.sheet.Names;
 import reseat.files.PlanFile;
 import reseat.files.PlanFiles;
 import reseat.model.BadInputException;
@@ -21,6 +20,7 @@ import reseat.simulate.Refusal;
 import reseat.simulate.Simulator;
 import reseat.simulate.Step;
 import reseat.simulate.Verdict;
+import reseat.text.TimeText;
 
 /** Carries out the acts of a file in the simulator and says whether they hold. */
 @Command(
@@ -106,7 +106,7 @@ final class JudgeCommand implements Callable<Integer> {
                     "valid: "
                             + verdict.steps().size()
                             + " acts, "
-                            + Names.time(verdict.totalMs()).replace('\u00a0', ' ')
+                            + TimeText.of(verdict.totalMs())
                             + " ("
                             + verdict.totalMs()
                             + " ms)");

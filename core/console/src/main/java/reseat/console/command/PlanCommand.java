@@ -12,7 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.load.OurPlugins;
-import reseat.console.sheet.Names;
 import reseat.console.sheet.PlanSheet;
 import reseat.console.sheet.Terminal;
 import reseat.files.PlanJson;
@@ -21,8 +20,11 @@ import reseat.model.Device;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.planner.Planner;
+import reseat.sheet.Names;
+import reseat.sheet.Sheet;
 import reseat.spi.Output;
 import reseat.spi.Plugins;
+import reseat.text.TimeText;
 
 /** Plans a repair and prints it. */
 @Command(
@@ -44,6 +46,7 @@ import reseat.spi.Plugins;
             "  reseat plan samples/quill/quill.yaml --reach storage-plug --after plan.json:5",
             "  reseat plan samples/tansy/tansy.yaml --all --time 20s",
             "  reseat plan samples/tansy/tansy.yaml --free cell --output needs-csv",
+            "  reseat plan samples/quill/quill.yaml --free fan --output needs-csv --into out",
             "",
             "A plan is proved to be the best, or says how much better one could be.",
             "Ctrl-C ends the search and prints the best plan so far."
@@ -108,7 +111,7 @@ final class PlanCommand implements Callable<Integer> {
             } else if (json) {
                 out.print(PlanJson.write(plan));
             } else {
-                out.print(PlanSheet.render(plan, extent(), terminal));
+                out.print(PlanSheet.render(Sheet.of(plan, extent()), terminal));
             }
             PrintWriter to = json || wanted.isPresent() ? err : out;
             if (other > 0) {
@@ -120,11 +123,11 @@ final class PlanCommand implements Callable<Integer> {
         return 0;
     }
 
-    private PlanSheet.Extent extent() {
+    private Sheet.Extent extent() {
         if (teardownOnly) {
-            return PlanSheet.Extent.TEARDOWN;
+            return Sheet.Extent.TEARDOWN;
         }
-        return rebuildOnly ? PlanSheet.Extent.REBUILD : PlanSheet.Extent.WHOLE;
+        return rebuildOnly ? Sheet.Extent.REBUILD : Sheet.Extent.WHOLE;
     }
 
     private List<Plan> others(Plan plan, Thinking thinking) {
@@ -148,12 +151,11 @@ final class PlanCommand implements Callable<Integer> {
             more.removeAll(plan.movedParts());
             to.println(
                     "  "
-                            + Names.difference(each.totalMs() - plan.totalMs())
-                                    .replace('\u00a0', ' ')
+                            + TimeText.difference(each.totalMs() - plan.totalMs())
                             + ": leaves "
-                            + names.listed(stays)
+                            + names.parts(stays)
                             + " in place"
-                            + (more.isEmpty() ? "" : ", takes off " + names.listed(more))
+                            + (more.isEmpty() ? "" : ", takes off " + names.parts(more))
                             + (each.proved() ? "" : " (not proved)")
                             + "  --forbid-part "
                             + String.join(",", each.request().rules().forbiddenParts()));

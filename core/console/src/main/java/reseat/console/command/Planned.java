@@ -1,12 +1,13 @@
 package reseat.console.command;
 
 import java.util.stream.Collectors;
-import reseat.console.sheet.Names;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
 import reseat.planner.Planner;
+import reseat.sheet.Names;
+import reseat.text.TimeText;
 
 /** Plans for commands: a plan, or the end of the command with the reason and what would help. */
 final class Planned {
@@ -40,7 +41,7 @@ final class Planned {
                     default -> "search was cancelled";
                 }
                 + ". No plan costs less than "
-                + Names.time(unfinished.lowerBoundMs())
+                + TimeText.of(unfinished.lowerBoundMs())
                 + ".";
     }
 }

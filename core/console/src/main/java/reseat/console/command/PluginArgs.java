@@ -1,12 +1,14 @@
 package reseat.console.command;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -14,6 +16,7 @@ import reseat.console.load.OurPlugins;
 import reseat.plan.Plan;
 import reseat.spi.CostTable;
 import reseat.spi.Output;
+import reseat.spi.OutputFiles;
 import reseat.spi.Plugins;
 
 /** What plugins add to a plan: its costs, and ways to write it. */
@@ -29,9 +32,20 @@ final class PluginArgs {
             names = "--output",
             paramLabel = "ID[:FILE]",
             description =
-                    "Write the plan by an output of a plugin, to a file or in place of the sheet;"
-                            + " reseat plugins lists them.")
+                    "Write the plan by an output of a plugin instead of the sheet: to standard"
+                            + " output, or to a file; reseat plugins lists them.")
     private @Nullable String output;
+
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description =
+                    "Write the files of --output into a folder; files that Reseat did not write"
+                            + " are not overwritten.")
+    private @Nullable Path into;
+
+    @Option(names = "--force", description = "With --into: overwrite any file of the same name.")
+    private boolean force;
 
     /** Returns the table of costs, or ends the command where there is none of that id. */
     Optional<CostTable> costs(Plugins plugins) {
@@ -51,14 +65,18 @@ final class PluginArgs {
                                         all.stream().map(CostTable::id).toList()));
     }
 
-    /** Returns the output that is wanted, or ends the command where there is none of that id. */
+    /** Returns the output that is wanted, or ends the command where options do not go together. */
     Optional<Output> output(Plugins plugins) {
         if (output == null) {
+            if (into != null) {
+                throw new BadInput("reseat: --into needs --output, which says what to write.");
+            }
             return Optional.empty();
         }
         String id = output.split(":", 2)[0];
+        boolean toFile = output.contains(":");
         List<Output> all = plugins.outputs();
-        return Optional.of(
+        Output wanted =
                 all.stream()
                         .filter(each -> each.id().equals(id))
                         .findFirst()
@@ -67,26 +85,60 @@ final class PluginArgs {
                                         DeviceArgs.unknown(
                                                 "output",
                                                 id,
-                                                all.stream().map(Output::id).toList())));
+                                                all.stream().map(Output::id).toList()));
+        refuse(wanted, toFile, into != null);
+        return Optional.of(wanted);
     }
 
-    /** Writes a plan to the file that was named, or prints it. */
+    /** Ends the command where an output cannot go to the place that was named. */
+    static void refuse(Output wanted, boolean toFile, boolean intoFolder) {
+        if (toFile && intoFolder) {
+            throw new BadInput("reseat: give --output ID:FILE or --into, not both.");
+        }
+        if (wanted.files() == Output.Files.SEVERAL && !intoFolder) {
+            throw new BadInput(
+                    "reseat: the output "
+                            + wanted.id()
+                            + " writes several files; give --into FOLDER.");
+        }
+    }
+
+    /** Writes a plan into the folder or file that was named, or prints it. */
     void write(Output wanted, Plan plan, PrintWriter out) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        OurPlugins.asked(
-                wanted,
-                "output " + wanted.id(),
-                () -> {
-                    wanted.write(plan, bytes);
-                    return bytes;
-                });
+        Output.Content content = Output.Content.of(plan);
+        Map<String, byte[]> files =
+                OurPlugins.asked(
+                        wanted, "output " + wanted.id(), () -> OutputFiles.of(wanted, content));
+        String what = wanted.title() + ", " + wanted.mediaType() + ".";
         String[] words = String.valueOf(output).split(":", 2);
+        if (into != null) {
+            new OutputFolder(into).write(files, force);
+            for (String name : files.keySet()) {
+                out.println("Wrote " + into.resolve(name) + ": " + what);
+            }
+            return;
+        }
+        byte[] bytes = files.values().iterator().next();
         if (words.length == 2) {
-            Path file = Path.of(words[1]);
-            Files.write(file, bytes.toByteArray());
-            out.println("Wrote " + file + ": " + wanted.title() + ", " + wanted.mediaType() + ".");
+            OutputFolder.replace(Path.of(words[1]), bytes);
+            out.println("Wrote " + words[1] + ": " + what);
         } else {
-            out.print(bytes.toString(StandardCharsets.UTF_8));
+            out.print(text(wanted, bytes));
+        }
+    }
+
+    private static CharBuffer text(Output wanted, byte[] bytes) {
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+        } catch (CharacterCodingException e) {
+            throw new BadInput(
+                    "reseat: the output "
+                            + wanted.id()
+                            + " is not text ("
+                            + wanted.mediaType()
+                            + "); give --output "
+                            + wanted.id()
+                            + ":FILE or --into FOLDER.");
         }
     }
 }

@@ -12,10 +12,10 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import reseat.check.Check;
 import reseat.console.load.PersonalFolders;
-import reseat.script.host.Approvals;
-import reseat.script.host.ScriptChecks;
 import reseat.files.ScriptFile;
 import reseat.model.BadInputException;
+import reseat.script.host.Approvals;
+import reseat.script.host.ScriptChecks;
 
 /** Script files that are run among the checks. */
 final class ScriptArgs {

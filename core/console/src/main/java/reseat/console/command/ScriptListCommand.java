@@ -10,9 +10,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.script.host.Approvals;
-import reseat.files.ScriptFile.Language;
 import reseat.files.ScriptFile;
+import reseat.files.ScriptFile.Language;
+import reseat.script.host.Approvals;
 import reseat.text.JsonText;
 
 /** Lists scripts with hash and origin; runs none. */

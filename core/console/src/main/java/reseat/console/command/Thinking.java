@@ -3,8 +3,8 @@ package reseat.console.command;
 import java.io.PrintWriter;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import reseat.console.sheet.Names;
 import reseat.plan.Watch;
+import reseat.text.TimeText;
 
 /**
  * Watches a search for the person who waits: tells how it goes on a terminal, and lets Ctrl-C end
@@ -65,12 +65,12 @@ final class Thinking implements Watch, AutoCloseable {
 
     @Override
     public void progress(long expansions, long bestMs, long lowerBoundMs) {
-        String best = bestMs < 0 ? "no plan yet" : "best " + Names.time(bestMs);
+        String best = bestMs < 0 ? "no plan yet" : "best " + TimeText.of(bestMs);
         line.tell(
                 "Looking: "
                         + best
                         + ", no plan below "
-                        + Names.time(lowerBoundMs)
+                        + TimeText.of(lowerBoundMs)
                         + ", "
                         + expansions
                         + " states; Ctrl-C ends it");

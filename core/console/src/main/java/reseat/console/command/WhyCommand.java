@@ -10,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import reseat.console.sheet.Names;
 import reseat.console.sheet.Terminal;
 import reseat.model.Act;
 import reseat.model.BadInputException;
@@ -22,6 +21,8 @@ import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.Why;
 import reseat.planner.Planner;
+import reseat.sheet.Names;
+import reseat.text.TimeText;
 
 /** Says why something must come off. */
 @Command(
@@ -121,7 +122,7 @@ final class WhyCommand implements Callable<Integer> {
     private static String necessity(Necessity necessity) {
         if (necessity instanceof Necessity.Avoidable avoidable) {
             return "It can be done without, for "
-                    + plain(Names.difference(avoidable.extraMs()))
+                    + TimeText.difference(avoidable.extraMs())
                     + (avoidable.proved() ? "." : " (not proved).");
         }
         return necessity.sentence();
@@ -141,9 +142,5 @@ final class WhyCommand implements Callable<Integer> {
                 + move.parts().stream()
                         .filter(part -> !part.equals(lead))
                         .collect(Collectors.joining(", "));
-    }
-
-    private static String plain(String text) {
-        return text.replace('\u00a0', ' ');
     }
 }

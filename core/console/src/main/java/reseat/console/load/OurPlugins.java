@@ -46,8 +46,10 @@ public final class OurPlugins {
             if (!folders.isEmpty()) {
                 Guard.PROGRAM.watch();
             }
-            plugins = GuardedPlugin.guard(
-                            Plugins.load(folders, Plugins.START_LIMIT, BuiltInCommands.NAMES), Guard.PROGRAM);
+            plugins =
+                    GuardedPlugin.guard(
+                            Plugins.load(folders, Plugins.START_LIMIT, BuiltInCommands.NAMES),
+                            Guard.PROGRAM);
             loaded = plugins;
         }
         return plugins;

@@ -98,9 +98,7 @@ final class JavaLanguage implements Language {
         String path = JsEngine.pathWithout();
         return path.isEmpty()
                 ? new String[] {"-classpath", System.getProperty("java.class.path", "")}
-                : new String[] {
-                    "--module-path", path, "--add-modules", OpenModules.names()
-                };
+                : new String[] {"--module-path", path, "--add-modules", OpenModules.names()};
     }
 
     @Override

@@ -21,6 +21,7 @@ import reseat.graph.StepText;
 import reseat.model.Device;
 import reseat.plan.Plan;
 import reseat.script.ApiIndex;
+import reseat.sheet.Sheet;
 
 /** Shows values as people read them: tables, blocks, trees and sheets. */
 final class View {
@@ -37,7 +38,7 @@ final class View {
     String of(@Nullable Object value) {
         Object plain = Plain.of(value);
         if (plain instanceof Plan plan) {
-            return PlanSheet.render(plan, PlanSheet.Extent.WHOLE, terminal).stripTrailing();
+            return PlanSheet.render(Sheet.of(plan), terminal).stripTrailing();
         }
         if (plain instanceof StepGraph graph) {
             return StepText.of(graph).stripTrailing();

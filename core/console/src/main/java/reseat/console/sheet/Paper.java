@@ -39,11 +39,14 @@ final class Paper {
         }
     }
 
-    /** Writes a line over the whole width with a title in it. */
+    /** Writes a line over the whole width with a title in it; a long title takes several. */
     void rule(String title, char line) {
         gap();
-        String bar = String.valueOf(line).repeat(Math.max(3, width() - title.length() - 4));
-        line(ink("" + line + line + " " + title + " " + bar, Ink.HEADING));
+        String lead = "" + line + line + " ";
+        for (String words : wrap(plain(title), width() - lead.length())) {
+            int rest = Math.max(0, width() - lead.length() - words.length() - 1);
+            line(ink(lead + words + " " + String.valueOf(line).repeat(rest), Ink.HEADING));
+        }
     }
 
     /** Writes a paragraph with a hanging indent. */

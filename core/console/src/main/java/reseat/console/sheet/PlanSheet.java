@@ -1,76 +1,114 @@
 package reseat.console.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import reseat.model.Act;
-import reseat.model.CostedAct;
-import reseat.model.Device;
-import reseat.plan.Plan;
-import reseat.plan.PlanNotes;
-import reseat.plan.Rebuild;
-import reseat.plan.Tally;
+import java.util.Locale;
+import java.util.Map;
+import reseat.model.Signal;
+import reseat.sheet.Caution;
+import reseat.sheet.Entry;
+import reseat.sheet.Group;
+import reseat.sheet.Sheet;
+import reseat.sheet.Step;
+import reseat.text.ListText;
 
-/** A plan as a sheet of text that a person follows at the bench. */
+/** A sheet as text that a person follows at the bench. */
 public final class PlanSheet {
 
-    /** What a sheet shows. */
-    public enum Extent {
-        WHOLE,
-        TEARDOWN,
-        REBUILD
+    private static final int LABEL = 14;
+    private static final int SIGNAL = 18;
+    private static final int DETAIL = 10;
+    private static final int STEP = 8;
+
+    private final Paper paper;
+
+    private PlanSheet(Paper paper) {
+        this.paper = paper;
     }
 
-    private PlanSheet() {}
-
     /**
-     * Renders a plan.
+     * Renders a sheet.
      *
-     * @param plan a plan that the simulator found valid
-     * @param extent what to show; safety messages are shown with either
+     * @param sheet the sheet
      * @param terminal what it is shown on
      * @return the text, ending with a line feed
      */
-    public static String render(Plan plan, Extent extent, Terminal terminal) {
-        Rebuild rebuild = Rebuild.of(plan);
-        Tally tally = Tally.of(plan, rebuild);
-        PlanNotes notes = PlanNotes.of(plan, rebuild);
-        Steps steps = new Steps(plan, rebuild);
+    public static String render(Sheet sheet, Terminal terminal) {
         Paper paper = new Paper(terminal);
-        HeadPart head = new HeadPart(plan, rebuild, paper);
-        head.write(steps, notes);
-        if (plan.acts().isEmpty()) {
-            paper.gap();
-            paper.line("Nothing has to be done: the goal holds as the unit stands.");
-            return paper.text();
-        }
-        head.needs(tally);
-        AdvicePart advice = new AdvicePart(plan.request().device(), paper);
-        if (extent != Extent.REBUILD) {
-            new TeardownPart(plan, notes, tally, paper, advice).write(steps);
-        }
-        if (extent != Extent.TEARDOWN) {
-            new RebuildPart(plan, rebuild, notes, tally, paper, advice).write(steps);
-            new ClosingPart(plan, rebuild, tally, paper).write();
-        }
+        new PlanSheet(paper).write(sheet);
         return paper.text();
     }
 
-    /** Returns the parts that an act moves by name, or the joint that it releases. */
-    static String subject(Names names, Act act) {
-        if (act instanceof Act.Release release) {
-            return names.joint(release.joint());
+    private void write(Sheet sheet) {
+        head(sheet);
+        if (!sheet.needs().isEmpty()) {
+            paper.rule("Have ready", '─');
+            sheet.needLines().forEach(this::field);
         }
-        return act instanceof Act.MoveParts move ? names.parts(move.parts()) : "";
+        steps("Take apart", sheet.teardown());
+        steps("Put back", sheet.rebuild());
+        if (!sheet.checks().isEmpty()) {
+            paper.rule("Before it leaves the bench", '═');
+            sheet.checks().forEach(check -> paper.row(STEP, "    [ ]", check, ""));
+        }
     }
 
-    /** Returns the tools of a plan, in the order of first use. */
-    static List<String> tools(Plan plan, Device device) {
-        Set<String> used = new java.util.LinkedHashSet<>();
-        for (CostedAct act : plan.acts()) {
-            if (!act.tool().equals(device.hand())) {
-                used.add(act.tool());
-            }
+    private void head(Sheet sheet) {
+        paper.rule("Work sheet: " + sheet.head().title(), '═');
+        sheet.head().entries().forEach(this::field);
+        String label = "Hazards";
+        for (Map.Entry<Signal, List<String>> each :
+                Caution.reminders(sheet.head().hazards()).entrySet()) {
+            paper.para(
+                    LABEL + 9,
+                    label + " ".repeat(LABEL - label.length()) + each.getKey().name(),
+                    String.join("; ", each.getValue()));
+            label = "";
         }
-        return List.copyOf(used);
+        field(new Entry("Unit", "No. ______________   Done by ______________   Date ____________"));
+        paper.gap();
+        paper.para(0, "", sheet.head().notice());
+    }
+
+    private void field(Entry entry) {
+        paper.para(LABEL, entry.label(), entry.text(), Paper.Ink.HEADING);
+    }
+
+    private void steps(String title, List<Group> groups) {
+        if (groups.isEmpty()) {
+            return;
+        }
+        paper.rule(title, '═');
+        for (Group group : groups) {
+            paper.gap();
+            paper.row(0, "", group.title(), group.turn());
+            group.steps().forEach(this::step);
+        }
+    }
+
+    private void step(Step step) {
+        step.cautions().forEach(each -> message(each.signal(), each.text()));
+        List<String> again = new ArrayList<>();
+        Caution.reminders(step.reminders())
+                .forEach((signal, what) -> again.add(signal.name() + " " + ListText.and(what)));
+        if (!again.isEmpty()) {
+            paper.para(SIGNAL, "        again", String.join("; ", again));
+        }
+        paper.row(
+                STEP,
+                String.format(Locale.ROOT, "%3d [ ]", step.number()),
+                step.text(),
+                step.aside());
+        step.details().forEach(detail -> paper.para(DETAIL, "        -", detail));
+    }
+
+    private void message(Signal signal, String words) {
+        Paper.Ink ink =
+                switch (signal) {
+                    case DANGER, WARNING -> Paper.Ink.GRAVE;
+                    case CAUTION -> Paper.Ink.ALERT;
+                    case NOTICE -> Paper.Ink.HEADING;
+                };
+        paper.para(SIGNAL, "        " + signal.name(), words, ink);
     }
 }

@@ -49,6 +49,16 @@ final class Arrows {
                             Set.of("model", "plan", "fasten", "job"),
                             "a stock knows what a plan needs of it, and nobody's opinion of it"),
                     new Floor(
+                            "sheet",
+                            Set.of("model", "fasten", "plan"),
+                            "a sheet says what a plan and its rebuild are; how it is laid out is"
+                                    + " the renderer's, and nobody computes with it"),
+                    new Floor(
+                            "sheet",
+                            Set.of("model", "fasten", "plan"),
+                            "a sheet says what a plan and its rebuild are; how it is laid out is"
+                                    + " the renderer's, and nobody computes with it"),
+                    new Floor(
                             "query",
                             Set.of("model", "graph", "fasten", "plan", "job", "stock"),
                             "answers about facts and plans, for checks and scripts to ask for"),

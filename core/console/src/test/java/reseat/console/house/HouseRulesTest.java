@@ -41,6 +41,7 @@ class HouseRulesTest {
                             "the search does not know the simulator",
                             Set.of("internal.planner.KnowsSimulate")),
                     Map.entry("plan knows those below", Set.of("plan.KnowsSimulate")),
+                    Map.entry("sheet knows those below", Set.of("sheet.KnowsSimulate")),
                     Map.entry("simulate knows those below", Set.of("simulate.KnowsPlan")),
                     Map.entry("job knows those below", Set.of("job.KnowsReader")),
                     Map.entry("stock knows those below", Set.of("stock.KnowsReader")),

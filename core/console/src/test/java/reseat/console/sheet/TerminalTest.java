@@ -59,12 +59,4 @@ class TerminalTest {
                 List.of("a time of", "3\u00a0min\u00a05\u00a0s"),
                 Paper.wrap("a time of 3\u00a0min\u00a05\u00a0s", 12));
     }
-
-    @Test
-    void saysTimesAsPeopleDo() {
-        assertEquals("4.32\u00a0s", Names.time(4320));
-        assertEquals("3\u00a0min\u00a05\u00a0s", Names.time(185_000));
-        assertEquals("24\u00a0h", Names.time(86_400_000));
-        assertEquals("2\u00a0s less", Names.difference(-2000));
-    }
 }

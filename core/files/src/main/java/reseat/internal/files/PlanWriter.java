@@ -1,13 +1,13 @@
 package reseat.internal.files;
 
-import java.util.Collection;
+import static reseat.internal.files.JsonPieces.lower;
+import static reseat.internal.files.JsonPieces.some;
+import static reseat.internal.files.JsonPieces.texts;
+import static reseat.internal.files.JsonPieces.uses;
+
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
-import reseat.fasten.SeatOrder;
 import reseat.model.Act;
-import reseat.model.ConsumableUse;
 import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -42,7 +42,7 @@ public final class PlanWriter {
         writer.acts(plan);
         writer.rebuild(plan, rebuild);
         writer.needs(rebuild);
-        writer.tally(tally);
+        JsonPieces.tally(writer.root.putObject("tally"), tally);
         writer.tests(rebuild);
         JsonArray all = writer.root.putArray("notes");
         notes(all, "teardown", notes.teardown());
@@ -169,15 +169,7 @@ public final class PlanWriter {
                                     screw.put("torqueNm", nm)
                                             .put("torqueSource", seat.torqueSource()));
         }
-        JsonArray passes = node.putArray("passes");
-        for (SeatOrder.Pass pass : fastening.order().passes()) {
-            texts(
-                    passes.addObject()
-                            .put("stage", lower(pass.stage()))
-                            .put("torqueShare", pass.torqueShare())
-                            .putArray("joints"),
-                    pass.joints());
-        }
+        JsonPieces.passes(node.putArray("passes"), fastening.order());
         texts(node.putArray("notes"), fastening.order().notes());
     }
 
@@ -198,20 +190,6 @@ public final class PlanWriter {
                     .put("joint", each.joint())
                     .put("made", (long) each.made())
                     .put("rated", (long) each.rated());
-        }
-    }
-
-    private void tally(Tally tally) {
-        JsonObject node =
-                root.putObject("tally")
-                        .put("closes", tally.closes())
-                        .put("screws", (long) tally.screwsOut())
-                        .put("left", (long) tally.left());
-        JsonArray types = node.putArray("types");
-        for (Tally.Total total : tally.totals()) {
-            JsonObject type = types.addObject().put("screw", total.type());
-            texts(type.putArray("out"), total.out());
-            texts(type.putArray("in"), total.in());
         }
     }
 
@@ -241,28 +219,5 @@ public final class PlanWriter {
                 advice.until().ifPresent(until -> node.put("untilAct", (long) until));
             }
         }
-    }
-
-    private static void uses(JsonArray all, List<ConsumableUse> uses) {
-        for (ConsumableUse use : uses) {
-            all.addObject()
-                    .put("of", use.consumable())
-                    .put("quantity", use.quantity())
-                    .put("unit", use.unit());
-        }
-    }
-
-    private static void some(JsonObject node, String key, Collection<String> ids) {
-        if (!ids.isEmpty()) {
-            texts(node.putArray(key), ids);
-        }
-    }
-
-    private static void texts(JsonArray array, Collection<String> texts) {
-        texts.forEach(text -> array.add(Objects.requireNonNull(text)));
-    }
-
-    private static String lower(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -19,11 +19,11 @@ import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInfo.Need;
 import reseat.check.CheckInfo.Parameter;
-import reseat.model.Severity;
-import reseat.files.ScriptFile.Language;
 import reseat.files.ScriptFile;
+import reseat.files.ScriptFile.Language;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
+import reseat.model.Severity;
 
 /** Reads script files: the comment in front, and the text as it is. An instance reads once. */
 public final class ScriptReader {

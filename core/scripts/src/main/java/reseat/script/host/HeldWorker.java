@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
+import reseat.files.ScriptFile;
 import reseat.script.host.ScriptOutcome.Status;
 import reseat.script.host.WorkerProcess.Gone;
-import reseat.files.ScriptFile;
 
 /**
  * A worker with a folder of its own and the input that it holds. What it answers becomes findings

@@ -20,7 +20,9 @@ public final class OpenModules {
 
     private OpenModules() {}
 
-    /** Returns the names of the modules, separated by commas, as {@code --add-modules} takes them. */
+    /**
+     * Returns the names of the modules, separated by commas, as {@code --add-modules} takes them.
+     */
     public static String names() {
         return String.join(",", MODULES.stream().map(Module::getName).toList());
     }

@@ -11,9 +11,9 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
+import reseat.files.ScriptFile;
 import reseat.script.host.ScriptOutcome.Status;
 import reseat.script.host.WorkerProcess.Gone;
-import reseat.files.ScriptFile;
 
 /**
  * Script files as checks among others. Workers are kept from one device to the next, as many as run

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import reseat.check.Finding;
-import reseat.model.Severity;
 import reseat.files.ScriptFile;
 import reseat.model.Device;
+import reseat.model.Severity;
 
 /**
  * Decides whether what a script returned counts: findings of its own, about facts that the device

@@ -25,6 +25,7 @@ import reseat.check.Checks;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
+import reseat.text.TimeText;
 
 /** Loads all plugins, one after the other. An instance loads once. */
 public final class PluginLoader {
@@ -164,7 +165,7 @@ public final class PluginLoader {
         } catch (TimeoutException e) {
             task.cancel(true);
             throw new Refusal(
-                    "it is slow to start: it was not ready after " + limit.toMillis() + " ms");
+                    "it is slow to start: it was not ready after " + TimeText.of(limit.toMillis()));
         } catch (InterruptedException e) {
             task.cancel(true);
             Thread.currentThread().interrupt();

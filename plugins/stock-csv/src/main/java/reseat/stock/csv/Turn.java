@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import reseat.stock.StockException;
+import reseat.text.TimeText;
 
 /**
  * One at a time, among the threads of this program and among programs. Programs lock a file of its
@@ -92,8 +93,8 @@ final class Turn {
         return new StockException(
                 StockException.Kind.UNREACHABLE,
                 "another program has been using the reservations for "
-                        + patience.toSeconds()
-                        + " s ("
+                        + TimeText.of(patience.toMillis())
+                        + " ("
                         + file
                         + "); nothing was done, try again");
     }

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import reseat.model.Device;
+import reseat.sheet.Names;
 import reseat.spi.CommandCall;
 import reseat.stock.Availability;
 import reseat.stock.CanDo;
 import reseat.stock.StockItem;
 import reseat.stock.StockNeed;
 import reseat.text.Table;
+import reseat.text.TimeText;
 
 /** Answers to "can it be done today", for people. */
 final class TodayText {
@@ -24,7 +26,7 @@ final class TodayText {
 
     void one(CanDo answer) {
         Device device = answer.request().device();
-        String what = title(device) + ": " + Words.goal(device, answer.request().goal()) + ": ";
+        String what = title(device) + ": " + new Names(device).goal(answer.request().goal()) + ": ";
         if (answer.availability().isEmpty()) {
             call.out().println(what + "no.");
             answer.reasons().forEach(reason -> call.out().println("  " + reason + "."));
@@ -42,7 +44,7 @@ final class TodayText {
                     "  not by the best plan, but without "
                             + avoided(answer)
                             + ", in "
-                            + Words.time(answer.plan().orElseThrow().totalMs()));
+                            + TimeText.of(answer.plan().orElseThrow().totalMs()));
         }
         List<List<String>> rows = new ArrayList<>();
         for (Availability.Line line : found.lines()) {

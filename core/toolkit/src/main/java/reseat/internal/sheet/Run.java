@@ -1,4 +1,4 @@
-package reseat.console.sheet;
+package reseat.internal.sheet;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,17 +6,17 @@ import reseat.plan.Fastening;
 import reseat.plan.PlacedTest;
 
 /**
- * One numbered line of a sheet: one act, or several that are done as one.
+ * Acts that are done as one, and become one step of a sheet.
  *
- * @param number its number, counted from 1 through teardown and rebuild
- * @param acts places of its acts in the teardown or the rebuild
+ * @param number number of the step, counted from 1 through teardown and rebuild
+ * @param acts places of its acts in the teardown or the rebuild, in order
  * @param fastening the screws that it puts in, if it does
  * @param test the test that it is, if it is one; it has no acts then
  */
-record Step(
+record Run(
         int number, List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {
 
-    Step {
+    Run {
         acts = List.copyOf(acts);
     }
 

@@ -1,7 +1,5 @@
-package reseat.console.sheet;
+package reseat.sheet;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -9,13 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import reseat.model.Consumable;
+import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.ScrewType;
-import reseat.model.Seat;
 import reseat.model.Tool;
+import reseat.text.ListText;
+import reseat.text.NumberText;
 
-/** How things of a device are called on a sheet. */
+/**
+ * What the things of a device are called wherever people read of them: on sheets, in answers of
+ * commands, in drawings. All ids must be ids of the device.
+ */
 public final class Names {
 
     private final Device device;
@@ -25,12 +29,14 @@ public final class Names {
         this.device = device;
     }
 
-    String part(String id) {
+    /** Returns the name of a part. */
+    public String part(String id) {
         return device.part(id).name();
     }
 
-    String parts(Collection<String> ids) {
-        return and(ids.stream().map(this::part).toList());
+    /** Returns parts by name, in the order given: {@code A, B and C}. */
+    public String parts(Collection<String> ids) {
+        return ListText.and(ids.stream().map(this::part).toList());
     }
 
     /** Returns the name of a joint; of one without a name, its id as words. */
@@ -44,19 +50,16 @@ public final class Names {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    String tool(String id) {
+    /** Returns the name of a tool, or the id of one that the device does not name. */
+    public String tool(String id) {
         Tool tool = device.tools().get(id);
         return tool == null ? id : tool.name();
     }
 
-    static String posture(String id) {
+    /** Returns a posture in words: {@code Lid at 90°} for {@code lid-90}. */
+    public static String posture(String id) {
         String words = id.replaceFirst("-([0-9]+)$", " at $1°").replace('-', ' ');
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
-
-    /** Returns parts by name, in the order given. */
-    public String listed(Collection<String> ids) {
-        return parts(ids);
     }
 
     /** Returns a goal in words. */
@@ -70,11 +73,11 @@ public final class Names {
         return "Take everything apart";
     }
 
-    /** Returns what one sees of a screw and asks for over the counter. */
-    String screw(String id) {
+    /** Returns what people see of a screw type and order it by: thread, length, head, drive. */
+    public String screw(String id) {
         ScrewType type = Objects.requireNonNull(device.screwTypes().get(id));
         List<String> words = new ArrayList<>();
-        words.add(type.thread() + " × " + number(type.lengthMm()) + " mm");
+        words.add(type.thread() + " × " + NumberText.of(type.lengthMm()) + " mm");
         words.add(type.head());
         words.add(type.drive());
         if (!type.finish().isEmpty()) {
@@ -83,11 +86,21 @@ public final class Names {
         return String.join(", ", words);
     }
 
+    /** Returns a quantity of a consumable: {@code 30 mm Polyimide tape}. */
+    public String use(ConsumableUse use) {
+        Consumable consumable = device.consumables().get(use.consumable());
+        return NumberText.of(use.quantity())
+                + " "
+                + (use.unit().equals("piece") ? "×" : use.unit())
+                + " "
+                + (consumable == null ? use.consumable() : consumable.name());
+    }
+
     /**
      * Returns several joints in few words: seats of one entry by their seat ids, joints of one name
      * by that name, others by their names.
      */
-    String together(List<String> ids) {
+    public String together(List<String> ids) {
         Map<String, List<String>> stems = new LinkedHashMap<>();
         for (String id : ids) {
             Stem stem = stem(id);
@@ -97,15 +110,15 @@ public final class Names {
             }
         }
         if (stems.values().stream().allMatch(List::isEmpty)) {
-            return and(stems.keySet());
+            return ListText.and(stems.keySet());
         }
         List<String> words = new ArrayList<>();
         stems.forEach((stem, seats) -> words.add(join(stem, runs(seats))));
         return String.join("; ", words);
     }
 
-    /** Returns joints in few words, with their number where their names do not tell it. */
-    String counted(List<String> ids) {
+    /** Returns joints in few words, with their number where their names do not show it. */
+    public String counted(List<String> ids) {
         boolean told =
                 ids.size() == 1 || ids.stream().map(this::joint).distinct().count() == ids.size();
         return (told ? "" : ids.size() + " × ") + together(ids);
@@ -140,7 +153,7 @@ public final class Names {
     }
 
     /** Returns several joints in their order; neighbours of one entry share its words. */
-    String inOrder(List<String> ids) {
+    public String inOrder(List<String> ids) {
         List<String> words = new ArrayList<>();
         String stem = "";
         List<String> seats = new ArrayList<>();
@@ -174,53 +187,5 @@ public final class Names {
         }
         boolean bare = !seat.isEmpty() && name.equals(id);
         return bare ? new Stem(words(id.substring(0, dot)), seat) : new Stem(joint(id), "");
-    }
-
-    /** Returns a torque with its source, or that none is given. */
-    static String torque(Seat seat) {
-        if (seat.torqueNm().isEmpty()) {
-            return "not given";
-        }
-        return number(seat.torqueNm().getAsDouble())
-                + "\u00a0N·m"
-                + (seat.torqueSource().isEmpty() ? "" : " (" + seat.torqueSource() + ")");
-    }
-
-    /** Returns a time as people say it, in one word as far as lines are broken. */
-    public static String time(long ms) {
-        if (ms < 60_000) {
-            return number(ms / 1000.0) + "\u00a0s";
-        }
-        long s = Math.round(ms / 1000.0);
-        if (s < 3600) {
-            return s / 60 + "\u00a0min" + (s % 60 == 0 ? "" : "\u00a0" + s % 60 + "\u00a0s");
-        }
-        long min = Math.round(s / 60.0);
-        return min / 60 + "\u00a0h" + (min % 60 == 0 ? "" : "\u00a0" + min % 60 + "\u00a0min");
-    }
-
-    /** Returns how much more or less a time is. */
-    public static String difference(long ms) {
-        return ms < 0 ? time(-ms) + " less" : time(ms) + " more";
-    }
-
-    static String number(double value) {
-        BigDecimal rounded =
-                BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
-        return rounded.toPlainString();
-    }
-
-    static String count(int n, String one, String many) {
-        return n + " " + (n == 1 ? one : many);
-    }
-
-    static String and(Collection<String> words) {
-        List<String> all = new ArrayList<>(words);
-        if (all.size() < 2) {
-            return String.join("", all);
-        }
-        return String.join(", ", all.subList(0, all.size() - 1))
-                + " and "
-                + all.get(all.size() - 1);
     }
 }

@@ -1,9 +1,10 @@
-package reseat.console.sheet;
+package reseat.internal.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
@@ -16,15 +17,17 @@ import reseat.plan.Plan;
 import reseat.plan.Rebuild;
 import reseat.plan.RebuildAct;
 
-/** Puts acts together that a person does as one, and numbers them. */
-final class Steps {
+/** Joins acts that a person does as one, and numbers them. */
+final class Runs {
 
     private final Device device;
-    private final List<Step> teardown = new ArrayList<>();
-    private final List<Step> rebuild = new ArrayList<>();
+    private final Rebuild back;
+    private final List<Run> teardown = new ArrayList<>();
+    private final List<Run> rebuild = new ArrayList<>();
 
-    Steps(Plan plan, Rebuild back) {
+    Runs(Plan plan, Rebuild back) {
         this.device = plan.request().device();
+        this.back = back;
         List<CostedAct> acts = plan.acts();
         int at = 0;
         while (at < acts.size()) {
@@ -36,38 +39,55 @@ final class Steps {
                     && alike(first.act(), acts.get(at).act())) {
                 group.add(at++);
             }
-            teardown.add(new Step(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
+            teardown.add(new Run(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
         }
-        rebuild(back);
+        joinRebuild();
     }
 
-    List<Step> teardown() {
+    List<Run> teardown() {
         return teardown;
     }
 
-    List<Step> rebuild() {
+    List<Run> rebuild() {
         return rebuild;
     }
 
     /** Returns the number of the step of the teardown that an act belongs to. */
     int numberOf(int act) {
         return teardown.stream()
-                .filter(step -> step.acts().contains(act))
+                .filter(run -> run.acts().contains(act))
                 .findFirst()
                 .orElseThrow()
                 .number();
     }
 
-    /** Returns the number of the step of the rebuild that an act belongs to. */
+    /** Returns the number of the step of the rebuild that an act of it belongs to. */
     int numberBack(int act) {
         return rebuild.stream()
-                .filter(step -> step.acts().contains(act))
+                .filter(run -> run.acts().contains(act))
                 .findFirst()
                 .orElseThrow()
                 .number();
     }
 
-    private void rebuild(Rebuild back) {
+    /** Returns the number of the step at which a new part goes in. */
+    OptionalInt numberOfNew(String part) {
+        return rebuild.stream()
+                .filter(run -> run.acts().stream().anyMatch(at -> isNew(part, at)))
+                .mapToInt(Run::number)
+                .findFirst();
+    }
+
+    private boolean isNew(String part, int at) {
+        return back.acts().get(at).fresh().contains(part);
+    }
+
+    /** Returns the number of steps. */
+    int size() {
+        return teardown.size() + rebuild.size();
+    }
+
+    private void joinRebuild() {
         List<RebuildAct> acts = back.acts();
         int at = 0;
         while (at <= acts.size()) {
@@ -84,9 +104,9 @@ final class Steps {
                 continue;
             }
             List<Integer> group = new ArrayList<>(List.of(at));
-            Optional<Fastening> fastening = fastening(back, at);
+            Optional<Fastening> fastening = fastening(at);
             RebuildAct first = acts.get(at++);
-            while (at < acts.size() && together(back, fastening, first, at)) {
+            while (at < acts.size() && together(fastening, first, at)) {
                 group.add(at++);
             }
             add(group, fastening, Optional.empty());
@@ -102,44 +122,41 @@ final class Steps {
         return prepare.restore().isEmpty() && prepare.restoreMs() == 0;
     }
 
-    private boolean together(
-            Rebuild back, Optional<Fastening> fastening, RebuildAct first, int at) {
+    private boolean together(Optional<Fastening> fastening, RebuildAct first, int at) {
         RebuildAct next = back.acts().get(at);
         if (fastening.isPresent()) {
             return at <= fastening.get().last();
         }
         return first.tool().equals(next.tool())
                 && first.posture().equals(next.posture())
-                && fastening(back, at).isEmpty()
+                && fastening(at).isEmpty()
                 && back.tests().stream().noneMatch(test -> test.before() == at)
                 && alike(first.act(), next.act());
     }
 
-    private static Optional<Fastening> fastening(Rebuild back, int at) {
+    private Optional<Fastening> fastening(int at) {
         return back.fastenings().stream()
                 .filter(f -> f.first() <= at && at <= f.last())
                 .findFirst();
     }
 
     private void add(List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {
-        rebuild.add(new Step(teardown.size() + rebuild.size() + 1, acts, fastening, test));
+        rebuild.add(new Run(teardown.size() + rebuild.size() + 1, acts, fastening, test));
     }
 
     /** Joints of one kind between the same parts, released the same way; screws of one type. */
-    private boolean alike(Act one, Act other) {
-        if (!(one instanceof Act.Release a) || !(other instanceof Act.Release b)) {
+    private boolean alike(Act act, Act other) {
+        if (!(act instanceof Act.Release a) || !(other instanceof Act.Release b)) {
             return false;
         }
         Joint first = device.joint(a.joint());
         Joint second = device.joint(b.joint());
+        Way one = Source.way(device, a);
+        Way next = Source.way(device, b);
         return first.kind().equals(second.kind())
                 && first.holds().equals(second.holds())
-                && way(first, a).kind().equals(way(second, b).kind())
-                && way(first, a).ruins().equals(way(second, b).ruins())
+                && one.kind().equals(next.kind())
+                && one.ruins().equals(next.ruins())
                 && first.seat().map(s -> s.screw()).equals(second.seat().map(s -> s.screw()));
-    }
-
-    static Way way(Joint joint, Act.Release release) {
-        return Objects.requireNonNull(joint.ways().get(release.way()));
     }
 }

@@ -1,0 +1,5 @@
+package wrong.sheet;
+
+public class KnowsSimulate {
+    wrong.simulate.Simulator known;
+}

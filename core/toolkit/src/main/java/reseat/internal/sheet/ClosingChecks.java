@@ -1,0 +1,68 @@
+package reseat.internal.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.plan.Plan;
+import reseat.plan.Rebuild;
+import reseat.plan.Tally;
+import reseat.text.ListText;
+import reseat.text.NumberText;
+
+/** What to check before the unit leaves the bench. */
+record ClosingChecks(Source source) {
+
+    List<String> make() {
+        List<String> checks = new ArrayList<>();
+        Plan plan = source.plan();
+        Rebuild rebuild = source.rebuild();
+        if (source.tally().screwsOut() > 0) {
+            checks.add(screws(source.tally()));
+        }
+        if (!plan.movedParts().isEmpty()) {
+            checks.add(
+                    NumberText.count(plan.movedParts().size(), "part is", "parts are")
+                            + " back in: "
+                            + source.names().parts(plan.movedParts())
+                            + ".");
+        }
+        List<String> isolators =
+                plan.releasedJoints().stream()
+                        .filter(joint -> source.device().joint(joint).isIsolator())
+                        .map(source.names()::joint)
+                        .toList();
+        if (!isolators.isEmpty()) {
+            checks.add("The supply is connected again: " + ListText.and(isolators) + ".");
+        }
+        if (!rebuild.tests().isEmpty()) {
+            checks.add(
+                    NumberText.count(rebuild.tests().size(), "test", "tests")
+                            + " passed and written down.");
+        }
+        if (!rebuild.leftOpen().isEmpty()) {
+            checks.add(
+                    "Open when the unit arrived and not closed by this sheet: "
+                            + source.names().together(rebuild.leftOpen())
+                            + ".");
+        }
+        if (!rebuild.leftApart().isEmpty()) {
+            checks.add(
+                    "Apart when the unit arrived and not put back by this sheet: "
+                            + source.names().parts(rebuild.leftApart())
+                            + ".");
+        }
+        checks.add("Nothing rattles, no gap is wider than before, no cable is caught.");
+        return checks;
+    }
+
+    private static String screws(Tally tally) {
+        List<String> types = new ArrayList<>();
+        for (Tally.Total total : tally.totals()) {
+            types.add(
+                    total.type() + " " + total.out().size() + " out, " + total.in().size() + " in");
+        }
+        return "Screws: "
+                + String.join("; ", types)
+                + ". "
+                + (tally.left() == 0 ? "All trays are empty." : tally.left() + " are left over.");
+    }
+}

@@ -1,0 +1,93 @@
+package reseat.internal.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import reseat.fasten.SeatOrder;
+import reseat.fasten.TighteningPattern.Stage;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.Seat;
+import reseat.plan.Fastening;
+import reseat.sheet.Names;
+import reseat.text.NumberText;
+
+/** How screws go in: by hand first, then in passes to a torque. */
+record FasteningWords(Device device, Names names) {
+
+    List<String> of(Fastening fastening) {
+        List<String> words = new ArrayList<>();
+        fastening.joints().stream().map(this::restore).distinct().forEach(words::add);
+        if (fastening.joints().size() > 1) {
+            words.add("All of them by hand first, two or three turns. Then:");
+            passes(fastening, words);
+        }
+        words.addAll(fastening.order().notes());
+        Map<String, List<String>> torques = new LinkedHashMap<>();
+        for (String id : fastening.joints()) {
+            torques.computeIfAbsent(torque(seat(id)), t -> new ArrayList<>()).add(id);
+        }
+        torques.forEach(
+                (torque, ids) ->
+                        words.add(
+                                "Torque"
+                                        + (torques.size() > 1 ? " of " + names.together(ids) : "")
+                                        + ": "
+                                        + torque
+                                        + "."));
+        return words;
+    }
+
+    private void passes(Fastening fastening, List<String> words) {
+        String before = "";
+        for (SeatOrder.Pass pass : fastening.order().passes()) {
+            if (pass.stage() == Stage.START_BY_HAND) {
+                continue;
+            }
+            String order = names.inOrder(pass.joints());
+            String where = order.equals(before) ? "the same order" : order;
+            before = order;
+            words.add(
+                    pass.stage() == Stage.GO_ROUND
+                            ? "once round at the full torque, nothing should turn: " + where
+                            : "to " + share(fastening, pass.torqueShare()) + ": " + where);
+        }
+    }
+
+    /** Returns a share of the torque, in newton metres where all seats have the same. */
+    private String share(Fastening fastening, double share) {
+        List<Double> given =
+                fastening.joints().stream()
+                        .map(id -> seat(id).torqueNm().orElse(-1))
+                        .distinct()
+                        .toList();
+        String percent = Math.round(share * 100) + " % of the torque";
+        if (given.size() == 1 && given.get(0) > 0 && share < 1) {
+            return percent + " (" + newtonMetres(given.get(0) * share) + ")";
+        }
+        return share < 1 ? percent : "the full torque";
+    }
+
+    private String restore(String id) {
+        Joint joint = device.joint(id);
+        String kind = device.kindOf(joint).restore();
+        return kind.isEmpty() ? "Start by hand on the old thread, then tighten" : kind;
+    }
+
+    private static String torque(Seat seat) {
+        if (seat.torqueNm().isEmpty()) {
+            return "not given";
+        }
+        return newtonMetres(seat.torqueNm().getAsDouble())
+                + (seat.torqueSource().isEmpty() ? "" : " (" + seat.torqueSource() + ")");
+    }
+
+    private static String newtonMetres(double value) {
+        return NumberText.of(value) + "\u00a0N·m";
+    }
+
+    private Seat seat(String joint) {
+        return device.joint(joint).seat().orElseThrow();
+    }
+}

@@ -1,0 +1,174 @@
+package reseat.internal.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Hazard;
+import reseat.model.Signal;
+import reseat.plan.Advice;
+import reseat.plan.Plan;
+import reseat.plan.Rebuild;
+import reseat.sheet.Caution;
+import reseat.sheet.Entry;
+import reseat.sheet.Head;
+import reseat.text.NumberText;
+import reseat.text.TimeText;
+
+/** The head of a sheet: what it is about and what it takes. */
+record HeadMaker(Source source, Progress progress) {
+
+    private static final String NOTICE =
+            "The maker's service document and the local codes come first: where they differ from"
+                    + " this sheet, they hold. The work belongs to people qualified for it. Order"
+                    + " and times are computed from a description of the device and are estimates;"
+                    + " torques are the maker's where one is given, and none is made up. If the"
+                    + " unit does not look as the sheet says, stop.";
+
+    Head make() {
+        Plan plan = source.plan();
+        Device device = source.device();
+        Rebuild rebuild = source.rebuild();
+        return new Head(
+                device.id(),
+                device.variant(),
+                device.name() + (device.maker().isEmpty() ? "" : ", " + device.maker()),
+                source.names().goal(plan.request().goal()),
+                plan.proved(),
+                plan.totalMs(),
+                plan.lowerBoundMs(),
+                plan.acts().stream().mapToLong(CostedAct::ms).sum(),
+                plan.acts().stream().mapToLong(CostedAct::setupMs).sum(),
+                rebuild.restoreMs(),
+                rebuild.setupMs(),
+                rebuild.dwellMs(),
+                entries(),
+                hazards(),
+                List.copyOf(device.supplies().values()),
+                progress.staysOn(),
+                NOTICE);
+    }
+
+    private List<Entry> entries() {
+        Device device = source.device();
+        Plan plan = source.plan();
+        List<Entry> entries = new ArrayList<>();
+        entries.add(
+                new Entry(
+                        "Goal",
+                        source.names().goal(plan.request().goal()) + " and put everything back"));
+        int open = plan.request().start().released().size();
+        entries.add(
+                new Entry(
+                        "Device",
+                        device.id()
+                                + device.variant()
+                                        .map(v -> ", variant " + v)
+                                        .orElse(", base variant")
+                                + (open == 0
+                                        ? ""
+                                        : "; arrives with "
+                                                + NumberText.count(open, "joint", "joints")
+                                                + " open")));
+        times(entries);
+        entries.add(new Entry("Proof", proof()));
+        entries.add(new Entry("Covers", covers()));
+        return entries;
+    }
+
+    private void times(List<Entry> entries) {
+        Plan plan = source.plan();
+        Rebuild rebuild = source.rebuild();
+        entries.add(
+                new Entry(
+                        "Time",
+                        time(plan.totalMs())
+                                + ": taking apart "
+                                + time(plan.acts().stream().mapToLong(CostedAct::ms).sum())
+                                + ", changing tools and turning "
+                                + time(plan.acts().stream().mapToLong(CostedAct::setupMs).sum())
+                                + ", putting back "
+                                + time(rebuild.restoreMs())));
+        if (!rebuild.acts().isEmpty()) {
+            entries.add(
+                    new Entry(
+                            "",
+                            "Not in it: set-ups while putting back "
+                                    + time(rebuild.setupMs())
+                                    + (rebuild.dwellMs() > 0
+                                            ? ", waiting " + time(rebuild.dwellMs())
+                                            : "")
+                                    + ", the work itself, the tests"));
+        }
+    }
+
+    private String proof() {
+        Plan plan = source.plan();
+        if (plan.proved()) {
+            return "Proved: no valid way costs less";
+        }
+        String why =
+                switch (plan.ended()) {
+                    case TIME -> "the time to think was up";
+                    case EXPANSIONS -> "the effort allowed was used up";
+                    case MEMORY -> "the memory was used up";
+                    case CANCELLED -> "it was cancelled";
+                    case PROVED -> "";
+                };
+        return "Not proved: a better way could save at most "
+                + time(plan.totalMs() - plan.lowerBoundMs())
+                + " ("
+                + NumberText.of(Math.ceil(plan.gap() * 1000) / 10)
+                + " %); "
+                + why;
+    }
+
+    private String covers() {
+        Plan plan = source.plan();
+        if (plan.acts().isEmpty()) {
+            return "Nothing has to be done: the goal holds as the unit stands.";
+        }
+        return "Steps 1 to "
+                + source.runs().size()
+                + ": "
+                + NumberText.count(plan.releasedJoints().size(), "joint", "joints")
+                + " released, "
+                + NumberText.count(plan.movedParts().size(), "part", "parts")
+                + " moved. Work on a part once it is out is not covered.";
+    }
+
+    private List<Caution> hazards() {
+        Map<String, Caution> found = new LinkedHashMap<>();
+        for (Run run : source.runs().teardown()) {
+            for (int at : run.acts()) {
+                for (Advice advice : source.notes().teardown().get(at)) {
+                    if (advice.kind() == Advice.Kind.HAZARD) {
+                        Hazard hazard =
+                                Objects.requireNonNull(
+                                        source.device().hazards().get(advice.subject()));
+                        found.putIfAbsent(
+                                hazard.nature(),
+                                Cautions.of(hazard, lower(hazard.nature()), run.number()));
+                    }
+                }
+            }
+        }
+        List<Caution> sorted = new ArrayList<>();
+        for (Signal signal : Signal.values()) {
+            found.values().stream().filter(c -> c.signal() == signal).forEach(sorted::add);
+        }
+        return sorted;
+    }
+
+    private static String lower(String text) {
+        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String time(long ms) {
+        return TimeText.unbroken(ms);
+    }
+}

@@ -1,0 +1,74 @@
+package reseat.internal.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import reseat.model.Act;
+import reseat.model.CostedAct;
+import reseat.model.Device;
+import reseat.model.Supply;
+import reseat.plan.RebuildAct;
+
+/** How far the work has come at each act: which supplies are on, and how long it took. */
+final class Progress {
+
+    private final Device device;
+    private final List<Set<String>> opened = new ArrayList<>();
+    private final List<Long> teardownMs = new ArrayList<>();
+    private final List<Long> rebuildMs = new ArrayList<>();
+    private final List<RebuildAct> rebuild;
+
+    Progress(Source source) {
+        this.device = source.device();
+        this.rebuild = source.rebuild().acts();
+        Set<String> released = new LinkedHashSet<>(source.plan().request().start().released());
+        long ms = 0;
+        opened.add(Set.copyOf(released));
+        for (CostedAct act : source.plan().acts()) {
+            if (act.act() instanceof Act.Release release) {
+                released.add(release.joint());
+            }
+            opened.add(Set.copyOf(released));
+            ms += act.setupMs() + act.ms();
+            teardownMs.add(ms);
+        }
+        rebuildMs.add(ms);
+        for (RebuildAct act : rebuild) {
+            ms += act.setupMs() + act.ms();
+            rebuildMs.add(ms);
+        }
+    }
+
+    /** Returns the supplies that are on before an act of the teardown. */
+    List<Supply> onBefore(int act) {
+        Set<String> released = opened.get(act);
+        return device.supplies().values().stream()
+                .filter(supply -> released.stream().noneMatch(joint -> cuts(joint, supply)))
+                .toList();
+    }
+
+    /** Returns the supplies that are on before an act of the rebuild, or at its end. */
+    List<Supply> onBeforeRebuild(int act) {
+        return onBefore(act == rebuild.size() ? 0 : rebuild.get(act).undoes() + 1);
+    }
+
+    /** Returns the supplies that are on at every act of the plan. */
+    List<Supply> staysOn() {
+        return onBefore(opened.size() - 1);
+    }
+
+    /** Returns the time up to the end of an act of the teardown, in milliseconds. */
+    long doneMs(int act) {
+        return teardownMs.get(act);
+    }
+
+    /** Returns the time up to the beginning of an act of the rebuild, in milliseconds. */
+    long rebuildMs(int act) {
+        return rebuildMs.get(act);
+    }
+
+    private boolean cuts(String joint, Supply supply) {
+        return device.joint(joint).cuts().contains(supply.id());
+    }
+}

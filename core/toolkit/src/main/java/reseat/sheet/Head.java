@@ -1,0 +1,56 @@
+package reseat.sheet;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import reseat.model.Supply;
+
+/**
+ * What a sheet is about. Everything that a reader must see is in {@code title}, {@code entries},
+ * {@code hazards} and {@code notice}; the other components are the same facts for programs.
+ *
+ * @param device id of the device
+ * @param variant id of the variant; empty for the base device
+ * @param title name of the device, and its maker where known
+ * @param goal the goal in words
+ * @param proved whether no valid plan costs less
+ * @param totalMs cost of the plan in milliseconds
+ * @param lowerBoundMs no valid plan costs less than this, in milliseconds
+ * @param teardownMs time of the acts of the teardown in milliseconds
+ * @param setupMs set-ups of the teardown in milliseconds
+ * @param rebuildMs time of the acts of the rebuild in milliseconds
+ * @param rebuildSetupMs set-ups of the rebuild in milliseconds; not part of the cost
+ * @param waitMs waiting in the rebuild, such as curing, in milliseconds; not part of the cost
+ * @param entries goal, device, times, proof and extent, in the order in which they are printed
+ * @param hazards the hazards of the whole plan, each with the first step that has it, gravest first
+ * @param supplies the sources of power of the device
+ * @param staysOn those of them that the plan never cuts
+ * @param notice what every sheet must say of itself
+ */
+public record Head(
+        String device,
+        Optional<String> variant,
+        String title,
+        String goal,
+        boolean proved,
+        long totalMs,
+        long lowerBoundMs,
+        long teardownMs,
+        long setupMs,
+        long rebuildMs,
+        long rebuildSetupMs,
+        long waitMs,
+        List<Entry> entries,
+        List<Caution> hazards,
+        List<Supply> supplies,
+        List<Supply> staysOn,
+        String notice) {
+
+    public Head {
+        Objects.requireNonNull(variant, "variant");
+        entries = List.copyOf(entries);
+        hazards = List.copyOf(hazards);
+        supplies = List.copyOf(supplies);
+        staysOn = List.copyOf(staysOn);
+    }
+}

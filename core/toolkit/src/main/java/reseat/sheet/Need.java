@@ -1,0 +1,62 @@
+package reseat.sheet;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Something to have ready before the device is opened.
+ *
+ * @param kind what it is
+ * @param id id of the tool, screw type, consumable, part or joint
+ * @param name the name people use; for screws what they see and order them by
+ * @param quantity how much, greater than zero
+ * @param unit the unit it is counted in ("piece", "mm", "ml")
+ * @param number the number it is ordered by; empty where it has none or is not sold
+ * @param why why it is needed, in a few words; empty where its kind says it
+ * @param text the whole line as it is printed
+ */
+public record Need(
+        Kind kind,
+        String id,
+        String name,
+        BigDecimal quantity,
+        String unit,
+        Optional<String> number,
+        String why,
+        String text) {
+
+    public Need {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(number, "number");
+    }
+
+    /** What is needed, in the order in which it is printed. */
+    public enum Kind {
+        /** A tool or a bit. */
+        TOOL("Tools"),
+        /** Screws of one type that come out and go back in: a tray. */
+        SCREWS_OUT("Screws out"),
+        /** A consumable that the rebuild uses up. */
+        USED_UP("Used up"),
+        /** What the plan takes off, needed if it is replaced. */
+        TARGET("Spares"),
+        /** A part that the work destroys; the plan has permission for it. */
+        RUINED("Spares"),
+        /** Screws that hold once, because of a locking patch. */
+        NEW_SCREWS("Spares"),
+        /** A joint near or beyond the number of times that it may be made. */
+        WORN("Cycles");
+
+        private final String label;
+
+        Kind(String label) {
+            this.label = label;
+        }
+
+        /** Returns the label under which it is printed. */
+        public String label() {
+            return label;
+        }
+    }
+}

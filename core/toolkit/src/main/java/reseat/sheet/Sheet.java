@@ -1,0 +1,101 @@
+package reseat.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import reseat.internal.sheet.SheetMaker;
+import reseat.plan.Plan;
+import reseat.plan.Tally;
+
+/**
+ * A work sheet: a plan with everything that a person at the bench must know, in the order in which
+ * it is read.
+ *
+ * @param extent what of the plan it covers
+ * @param head what it is about
+ * @param needs what to have ready, in the order of {@link Need.Kind}; empty where nothing is to be
+ *     done
+ * @param teardown the steps of the teardown; empty where the sheet leaves it out
+ * @param rebuild the steps of the rebuild and the tests; empty where the sheet leaves it out
+ * @param tally the screws of the whole plan, out and in
+ * @param checks what to check before the unit leaves the bench, one sentence or more each; empty
+ *     where the sheet leaves the rebuild out
+ */
+public record Sheet(
+        Extent extent,
+        Head head,
+        List<Need> needs,
+        List<Group> teardown,
+        List<Group> rebuild,
+        Tally tally,
+        List<String> checks) {
+
+    /** What of a plan a sheet covers. */
+    public enum Extent {
+        /** Teardown and rebuild. */
+        WHOLE,
+        /** The teardown alone. */
+        TEARDOWN,
+        /** The rebuild alone; its steps are numbered as in the whole sheet. */
+        REBUILD
+    }
+
+    public Sheet {
+        Objects.requireNonNull(extent, "extent");
+        Objects.requireNonNull(head, "head");
+        needs = List.copyOf(needs);
+        teardown = List.copyOf(teardown);
+        rebuild = List.copyOf(rebuild);
+        Objects.requireNonNull(tally, "tally");
+        checks = List.copyOf(checks);
+    }
+
+    /** Returns the whole sheet of a plan that the simulator found valid. */
+    public static Sheet of(Plan plan) {
+        return of(plan, Extent.WHOLE);
+    }
+
+    /**
+     * Returns the sheet of a plan that the simulator found valid. Every message stands in full
+     * where it first comes up within the extent.
+     *
+     * <p>Costs about as much as the rebuild of the plan; where a bond of known geometry is
+     * released, also a plan of its cuts.
+     *
+     * @param plan the plan
+     * @param extent what of it the sheet covers
+     */
+    public static Sheet of(Plan plan, Extent extent) {
+        return new SheetMaker(plan, extent).make();
+    }
+
+    /** Returns the needs as lines to print: the tools in one, everything else one by one. */
+    public List<Entry> needLines() {
+        List<Entry> lines = new ArrayList<>();
+        String tools =
+                needs.stream()
+                        .filter(need -> need.kind() == Need.Kind.TOOL)
+                        .map(Need::text)
+                        .collect(Collectors.joining(", "));
+        String before = Need.Kind.TOOL.label();
+        if (!tools.isEmpty()) {
+            lines.add(new Entry(before, tools));
+        }
+        for (Need need : needs) {
+            if (need.kind() != Need.Kind.TOOL) {
+                String label = need.kind().label();
+                lines.add(new Entry(label.equals(before) ? "" : label, need.text()));
+                before = label;
+            }
+        }
+        return lines;
+    }
+
+    /** Returns all its steps in order. */
+    public Stream<Step> steps() {
+        return Stream.concat(teardown.stream(), rebuild.stream())
+                .flatMap(group -> group.steps().stream());
+    }
+}

@@ -1,0 +1,33 @@
+package reseat.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers as people read them. */
+public final class NumberText {
+
+    private static final int DECIMALS = 3;
+
+    private NumberText() {}
+
+    /** Returns a number with up to three decimals, without trailing zeros and without exponent. */
+    public static String of(double value) {
+        return of(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
+    }
+
+    /** Returns a number with all its decimals, without trailing zeros and without exponent. */
+    public static String of(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * Returns a count with its noun.
+     *
+     * @param n the count
+     * @param one the noun for one
+     * @param many the noun for any other count
+     */
+    public static String count(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+}

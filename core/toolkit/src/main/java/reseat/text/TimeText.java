@@ -1,0 +1,63 @@
+package reseat.text;
+
+/**
+ * Times as people read them: {@code 59.5 s}, {@code 3 min 20 s}, {@code 1 h 5 min}. Each is rounded
+ * to its smallest unit first, so that no time reads 60 s or 60 min.
+ */
+public final class TimeText {
+
+    private static final long MINUTE_MS = 60_000;
+    private static final long HOUR_S = 3_600;
+
+    private TimeText() {}
+
+    /**
+     * Returns a time in words with ordinary spaces.
+     *
+     * @param ms milliseconds; a negative time begins with a minus sign
+     */
+    public static String of(long ms) {
+        return unbroken(ms).replace('\u00a0', ' ');
+    }
+
+    /**
+     * Returns a time in words with no-break spaces, for text that is wrapped later.
+     *
+     * @param ms milliseconds; a negative time begins with a minus sign
+     */
+    public static String unbroken(long ms) {
+        if (ms < 0) {
+            return "-" + unbroken(ms == Long.MIN_VALUE ? Long.MAX_VALUE : -ms);
+        }
+        if (ms < MINUTE_MS) {
+            return NumberText.of(ms / 1000.0) + "\u00a0s";
+        }
+        long s = nearest(ms, 1_000);
+        if (s < HOUR_S) {
+            return s / 60 + "\u00a0min" + rest(s % 60, "s");
+        }
+        long min = nearest(s, 60);
+        return min / 60 + "\u00a0h" + rest(min % 60, "min");
+    }
+
+    /**
+     * Returns a difference of times in words: {@code 5 s more}, {@code 2 min less}, or {@code the
+     * same time}.
+     *
+     * @param ms milliseconds
+     */
+    public static String difference(long ms) {
+        if (ms == 0) {
+            return "the same time";
+        }
+        return ms < 0 ? of(ms).substring(1) + " less" : of(ms) + " more";
+    }
+
+    private static long nearest(long value, long unit) {
+        return value / unit + (value % unit * 2 >= unit ? 1 : 0);
+    }
+
+    private static String rest(long value, String unit) {
+        return value == 0 ? "" : "\u00a0" + value + "\u00a0" + unit;
+    }
+}
