@@ -199,7 +199,7 @@ class TalkTest {
         Said said = say(Path.of("../.."), false, typed.toArray(String[]::new));
 
         assertEquals("", said.err());
-        assertTrue(said.out().contains("r10 = "), "ten calls: " + said.out());
+        assertTrue(said.out().contains("\nr10 · "), "ten calls: " + said.out());
         assertFalse(said.out().contains("nothing in it"), "each finds something: " + said.out());
     }
 }
