@@ -47,7 +47,8 @@ final class GuardedPlugin implements Plugin {
                                                 ? each
                                                 : new Plugins.Loaded(
                                                         new GuardedPlugin(each, guard),
-                                                        each.from()))
+                                                        each.from(),
+                                                        each.data()))
                         .toList(),
                 plugins.refused());
     }

@@ -1,5 +1,9 @@
 package reseat.console.prompt;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +49,12 @@ final class Help {
         lines.add("");
         lines.add("Values without a name are kept as r1, r2, ... and, like your own names, are");
         lines.add("there in both languages. help NAME tells more: help plan, help Device.parts");
+        apiPage()
+                .ifPresent(
+                        page -> {
+                            lines.add("help api shows every type and member, from");
+                            lines.add(page.toString());
+                        });
         return String.join("\n", lines);
     }
 
@@ -102,6 +112,10 @@ final class Help {
                 return ofName(shortName(known) + name.substring(dot));
             }
         }
+        Optional<Path> page = name.equals("api") ? apiPage() : Optional.empty();
+        if (page.isPresent()) {
+            return read(page.get());
+        }
         List<ApiIndex.Entry> found = index.find(name);
         List<ApiIndex.Entry> types = found.stream().filter(e -> e.member().isEmpty()).toList();
         if (!types.isEmpty()) {
@@ -115,6 +129,22 @@ final class Help {
                             found.stream().map(e -> row(e.shortName(), e.summary())).toList());
         }
         return found.isEmpty() ? unknown(name) : entries(found);
+    }
+
+    /** Returns the API page that the distribution carries; empty where there is none. */
+    private static Optional<Path> apiPage() {
+        String home = System.getProperty("reseat.home", "");
+        return home.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Path.of(home, "docs", "script-api.md")).filter(Files::isReadable);
+    }
+
+    private static String read(Path page) {
+        try {
+            return Files.readString(page, StandardCharsets.UTF_8).stripTrailing();
+        } catch (IOException e) {
+            return "Cannot read " + page + ": " + e.getMessage();
+        }
     }
 
     private String unknown(String name) {

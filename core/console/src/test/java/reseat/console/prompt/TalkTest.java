@@ -1,6 +1,7 @@
 package reseat.console.prompt;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
@@ -187,5 +188,18 @@ class TalkTest {
 
         assertEquals("", said.err());
         assertEquals(shown, said.out().lines().toList());
+    }
+
+    @Test
+    void theCallsInTheGuideForScriptAuthorsAllWork() throws IOException {
+        String guide = Files.readString(Path.of("../docs/script-guide.md"));
+        String calls = guide.substring(guide.indexOf("```js\n") + 6);
+        List<String> typed = calls.substring(0, calls.indexOf("```")).lines().toList();
+
+        Said said = say(Path.of("../.."), false, typed.toArray(String[]::new));
+
+        assertEquals("", said.err());
+        assertTrue(said.out().contains("\nr10 · "), "ten calls: " + said.out());
+        assertFalse(said.out().contains("nothing in it"), "each finds something: " + said.out());
     }
 }
