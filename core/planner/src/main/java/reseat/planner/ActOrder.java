@@ -54,7 +54,7 @@ public final class ActOrder {
         return answer;
     }
 
-    /** Finds an order that the caller has judged. */
+    /** Finds an order; the caller must have it judged by the simulator. */
     static OrderAnswer unjudged(OrderRequest request, Watch watch) {
         List<OrderItem> items = request.items();
         List<Rule> rules = new ArrayList<>();
