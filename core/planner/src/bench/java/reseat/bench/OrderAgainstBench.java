@@ -12,11 +12,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import reseat.internal.order.OrderLimit;
+import reseat.internal.order.Limits;
 import reseat.internal.order.OrderProblem;
 import reseat.internal.order.OrderResult;
 import reseat.internal.order.OrderSolver;
 import reseat.internal.order.SopFiles;
+import reseat.plan.Effort;
+import reseat.plan.Watch;
 
 /**
  * Orders all instances of a folder and has another program order them too, in turn and several times, so that both
@@ -100,7 +102,7 @@ public final class OrderAgainstBench {
 
     private static Run ours(OrderProblem problem, long ms) {
         long begun = System.nanoTime();
-        OrderResult result = OrderSolver.solve(problem, OrderLimit.ofTime(Duration.ofMillis(ms)));
+        OrderResult result = OrderSolver.solve(problem, new Limits(Effort.ofTime(Duration.ofMillis(ms)), Watch.NONE));
         double seconds = (System.nanoTime() - begun) / 1e9;
         if (problem.costOf(result.order()) != result.cost()) {
             throw new IllegalStateException("the order does not cost what was said");

@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import reseat.internal.order.OrderLimit;
+import reseat.internal.order.Limits;
 import reseat.internal.order.OrderProblem;
 import reseat.internal.order.OrderResult;
 import reseat.internal.order.OrderSolver;
 import reseat.internal.order.SopFiles;
+import reseat.plan.Effort;
+import reseat.plan.Watch;
 
 /** Orders all published instances in a folder and prints one CSV row for each. */
 public final class OrderBench {
@@ -34,9 +36,9 @@ public final class OrderBench {
             out.println("usage: OrderBench FOLDER SECONDS [EXPANSIONS]");
             return;
         }
-        OrderLimit limit = args.length > 2
-                ? OrderLimit.ofExpansions(Long.parseLong(args[2]))
-                : OrderLimit.ofTime(Duration.ofMillis(Math.round(1000 * Double.parseDouble(args[1]))));
+        Effort limit = args.length > 2
+                ? Effort.ofExpansions(Long.parseLong(args[2]))
+                : Effort.ofTime(Duration.ofMillis(Math.round(1000 * Double.parseDouble(args[1]))));
         out.println("instance,nodes,cost,lower_bound,proved,seconds,order");
         for (Path file : instances(Path.of(args[0]))) {
             try {
@@ -56,10 +58,10 @@ public final class OrderBench {
         }
     }
 
-    private static String row(Path file, OrderLimit limit) throws IOException {
+    private static String row(Path file, Effort limit) throws IOException {
         OrderProblem problem = SopFiles.read(file);
         long begun = System.nanoTime();
-        OrderResult result = OrderSolver.solve(problem, limit);
+        OrderResult result = OrderSolver.solve(problem, new Limits(limit, Watch.NONE));
         double seconds = (System.nanoTime() - begun) / 1e9;
         if (problem.costOf(result.order()) != result.cost()) {
             throw new IllegalStateException(file + ": the order does not cost what was said");

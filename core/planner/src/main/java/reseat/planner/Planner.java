@@ -1,12 +1,11 @@
 package reseat.planner;
 
-import java.util.ArrayList;
-import java.util.List;
 import reseat.internal.planner.Planning;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Goal;
 import reseat.model.Problem;
+import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
@@ -14,6 +13,10 @@ import reseat.plan.Plans;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds the cheapest way to a goal: what leaves together, by which way, and in which order. Each
@@ -24,6 +27,9 @@ import reseat.simulate.Verdict;
  * answer says how far a plan may be from the best.
  */
 public final class Planner implements Plans {
+
+    /** Effort of putting the acts of a plan in a better order: a fraction of a second. */
+    private static final long ORDER_EFFORT = 30_000;
 
     /** Creates a planner. */
     public Planner() {}
@@ -38,9 +44,64 @@ public final class Planner implements Plans {
         if (!hopeless.isEmpty()) {
             return new PlanResult.Impossible(hopeless);
         }
-        PlanResult result = Planning.plan(request, watch);
+        PlanResult result = inBetterOrder(Planning.plan(request, watch), watch);
         result.best().ifPresent(Planner::requireValid);
         return result;
+    }
+
+    /**
+     * Puts the acts of an unproved plan in a better order, if there is one. Not after the time is
+     * up or somebody cancelled.
+     */
+    private static PlanResult inBetterOrder(PlanResult result, Watch watch) {
+        return result.best()
+                .filter(plan -> !plan.proved())
+                .filter(
+                        plan ->
+                                plan.ended() == Plan.Ended.EXPANSIONS
+                                        || plan.ended() == Plan.Ended.MEMORY)
+                .flatMap(plan -> inBetterOrder(plan, watch))
+                .<PlanResult>map(PlanResult.Found::new)
+                .orElse(result);
+    }
+
+    private static Optional<Plan> inBetterOrder(Plan plan, Watch watch) {
+        PlanRequest request = plan.request();
+        List<Act> acts = plan.acts().stream().map(CostedAct::act).toList();
+        OrderRequest order =
+                OrderRequest.of(request.device(), request.start(), acts)
+                        .with(Effort.ofExpansions(ORDER_EFFORT));
+        Watch cancelling =
+                new Watch() {
+                    @Override
+                    public boolean cancelled() {
+                        return watch.cancelled();
+                    }
+                };
+        if (acts.size() > OrderRequest.MOST_ITEMS
+                || !(ActOrder.unjudged(order, cancelling) instanceof OrderAnswer.Found found)
+                || found.totalMs() >= plan.totalMs()) {
+            return Optional.empty();
+        }
+        Verdict verdict = judge(request, found.order().stream().map(acts::get).toList());
+        // the plan at hand is sound, so an order that the simulator does not like is left alone
+        return verdict.valid() && verdict.totalMs() < plan.totalMs()
+                ? Optional.of(
+                        new Plan(
+                                request,
+                                verdict.acts(),
+                                verdict.totalMs(),
+                                plan.lowerBoundMs(),
+                                verdict.totalMs() == plan.lowerBoundMs()
+                                        ? Plan.Ended.PROVED
+                                        : plan.ended(),
+                                plan.expansions()))
+                : Optional.empty();
+    }
+
+    private static Verdict judge(PlanRequest request, List<Act> acts) {
+        return Simulator.judge(
+                request.device(), request.start(), request.goal(), request.rules(), acts);
     }
 
     /** Returns why a sensible request is hopeless: it asks for what is released already. */
@@ -69,9 +130,7 @@ public final class Planner implements Plans {
     static void requireValid(Plan plan) {
         PlanRequest request = plan.request();
         List<Act> acts = plan.acts().stream().map(CostedAct::act).toList();
-        Verdict verdict =
-                Simulator.judge(
-                        request.device(), request.start(), request.goal(), request.rules(), acts);
+        Verdict verdict = judge(request, acts);
         if (!verdict.valid()) {
             throw new IllegalStateException(
                     "planner and simulator disagree, so there is no plan: "

@@ -61,7 +61,7 @@ final class Annealer {
     }
 
     /** Anneals once, from the best order so far, for about the given effort. */
-    void run(long effort, double heat, Budget budget) {
+    void run(long effort, double heat, Limits limits) {
         if (n < 5) {
             return;
         }
@@ -77,7 +77,7 @@ final class Annealer {
                 cost += propose(temperature);
                 best.offer(order, cost);
             }
-            if (!budget.spend(16)) {
+            if (!limits.spend(16)) {
                 return;
             }
         }

@@ -26,7 +26,7 @@ final class Assignment {
     private final Scale scale;
 
     /** Solves it; when the budget ends before, the prices hold all the same. */
-    Assignment(Network net, Scale scale, Budget budget) {
+    Assignment(Network net, Scale scale, Limits limits) {
         this.net = net;
         this.scale = scale;
         int n = net.n;
@@ -38,7 +38,7 @@ final class Assignment {
         long[] distance = new long[n];
         boolean[] settled = new boolean[n];
         Arrays.fill(rowOf, -1);
-        for (int row = 0; row < n - 1 && budget.spend(1 + (long) n * n / 8192); row++) {
+        for (int row = 0; row < n - 1 && limits.spend(1 + (long) n * n / 8192); row++) {
             Arrays.fill(distance, FAR);
             Arrays.fill(settled, false);
             rowOf[0] = row;

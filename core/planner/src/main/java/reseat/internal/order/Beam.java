@@ -1,7 +1,8 @@
 package reseat.internal.order;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+
+import java.util.Arrays;
 
 /**
  * Searches orders place by place, keeping of all parts with the same acts and the same last act the
@@ -10,15 +11,16 @@ import org.jspecify.annotations.Nullable;
  * <p>This is the dynamic program of Held and Karp (1962) over sets closed under the precedence
  * (Lawler 1979), cut where a bound says that no better order can come of a state (Morin and Marsten
  * 1976), and, where a layer would grow above a width, to its best states (Libralesso and others
- * 2020). When no layer had to be cut to the width, the result is exact; else the lowest bound among
- * the states thrown away is a lower bound for all orders.
+ * 2020). After an act whose twin is ready, the twin alone is tried. When no layer had to be cut to
+ * the width, the result is exact; else the lowest bound among the states thrown away is a lower
+ * bound for all orders.
  */
 final class Beam {
 
     private static final int MOST_TRACES = 32_000_000;
 
     private final Network net;
-    private final Budget budget;
+    private final Limits limits;
     private final Layer[] layers;
     private final long[] actHash;
     private int @Nullable [] order;
@@ -31,9 +33,9 @@ final class Beam {
 
     private final int[] firstHead;
 
-    Beam(Network net, Budget budget, Completion ahead) {
+    Beam(Network net, Limits limits, Completion ahead) {
         this.net = net;
-        this.budget = budget;
+        this.limits = limits;
         this.ahead = ahead;
         this.layers = new Layer[] {new Layer(net.words), new Layer(net.words)};
         this.actHash = new long[net.n];
@@ -89,7 +91,7 @@ final class Beam {
             listHeads(k);
             for (int s = 0; s < here.count; s++) {
                 expand(here, s, k, next, scale, limit);
-                if ((s & 255) == 255 && !budget.spend(256)) {
+                if ((s & 255) == 255 && !limits.spend(256)) {
                     return false;
                 }
             }
@@ -99,7 +101,7 @@ final class Beam {
             acts[k + 1] = Arrays.copyOf(next.last, next.count);
             traces += next.count;
             here = next;
-            if (!budget.spend(1 + (here.count & 255))) {
+            if (!limits.spend(1 + (here.count & 255))) {
                 return false;
             }
         }
@@ -131,31 +133,43 @@ final class Beam {
     }
 
     private void expand(Layer here, int state, int k, Layer next, Scale scale, long limit) {
-        int n = net.n;
+        int last = here.last[state];
+        for (int twin : net.twins[last]) {
+            if (isReady(here, state, twin) && (steps == null || steps.isOpen(k, last, twin))) {
+                take(here, state, k, twin, next, scale, limit);
+                return;
+            }
+        }
+        for (int h = firstHead[last]; h < firstHead[last + 1]; h++) {
+            if (isReady(here, state, heads[h])) {
+                take(here, state, k, heads[h], next, scale, limit);
+            }
+        }
+    }
+
+    private boolean isReady(Layer here, int state, int act) {
         int words = net.words;
         int offset = state * words;
-        int last = here.last[state];
         long[] before = net.before.bits;
         long[] sets = here.sets;
-        for (int h = firstHead[last]; h < firstHead[last + 1]; h++) {
-            int act = heads[h];
-            if (((sets[offset + (act >>> 6)] >>> act) & 1) != 0) {
-                continue;
-            }
-            long missing = 0;
-            for (int w = 0; w < words; w++) {
-                missing |= before[act * words + w] & ~sets[offset + w];
-            }
-            if (missing != 0) {
-                continue;
-            }
-            long cost = here.cost[state] + net.cost[last * n + act];
-            long prices = here.prices[state] - ahead.price(act);
-            // acts never remember themselves, so the set without the act serves as well
-            long bound = scale.up(cost) + prices + ahead.after(k + 1, act, sets, offset);
-            if (bound <= limit && next.admits(bound)) {
-                next.add(here, state, act, actHash[act], cost, prices, bound);
-            }
+        if (((sets[offset + (act >>> 6)] >>> act) & 1) != 0) {
+            return false;
+        }
+        long missing = 0;
+        for (int w = 0; w < words; w++) {
+            missing |= before[act * words + w] & ~sets[offset + w];
+        }
+        return missing == 0;
+    }
+
+    private void take(Layer here, int state, int k, int act, Layer next, Scale scale, long limit) {
+        long cost = here.cost[state] + net.cost[here.last[state] * net.n + act];
+        long prices = here.prices[state] - ahead.price(act);
+        // acts never remember themselves, so the set without the act serves as well
+        long bound =
+                scale.up(cost) + prices + ahead.after(k + 1, act, here.sets, state * net.words);
+        if (bound <= limit && next.admits(bound)) {
+            next.add(here, state, act, actHash[act], cost, prices, bound);
         }
     }
 

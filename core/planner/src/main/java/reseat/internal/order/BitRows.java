@@ -109,6 +109,26 @@ final class BitRows {
         }
     }
 
+    /**
+     * Adds a pair to a closed relation and closes it again.
+     *
+     * @return false, and nothing is added, when the pair closes a cycle
+     */
+    boolean join(int earlier, int later) {
+        if (earlier == later || has(later, earlier)) {
+            return false;
+        }
+        for (int row = 0; row < rows; row++) {
+            if (row == earlier || has(row, earlier)) {
+                set(row, later);
+                for (int w = 0; w < words; w++) {
+                    bits[row * words + w] |= bits[later * words + w];
+                }
+            }
+        }
+        return true;
+    }
+
     /** Returns a cycle of the relation, in its order, or nothing when there is none. */
     List<Integer> cycle() {
         int[] open = new int[rows]; // 0 unseen, 1 on the way down, 2 done

@@ -80,7 +80,7 @@ final class ChainSearch {
     }
 
     /** Searches from the best order so far, for about the given effort. */
-    void run(long effort, Budget budget) {
+    void run(long effort, Limits limits) {
         if (n < 5) {
             return;
         }
@@ -88,10 +88,10 @@ final class ChainSearch {
         breadth = manner.broad ? BROAD : NARROW;
         work.load(best.order());
         long cost = best.cost();
-        long until = budget.spent() + effort;
+        long until = limits.expansions() + effort;
         long now = cost - improve();
         do {
-            long spent = effort - (until - budget.spent());
+            long spent = effort - (until - limits.expansions());
             double temperature = manner.heat * cost / n * (effort - spent) / effort;
             if (now - cost <= dice.patience(temperature)) {
                 cost = now;
@@ -104,10 +104,10 @@ final class ChainSearch {
             now -= improve();
             long done = work.looks / LOOKS_PER_EFFORT;
             work.looks -= done * LOOKS_PER_EFFORT;
-            if (!budget.spend(done)) {
+            if (!limits.spend(done)) {
                 return;
             }
-        } while (budget.spent() < until);
+        } while (limits.expansions() < until);
     }
 
     /** Exchanges steps until no chain from a touched act helps; returns the gain. */

@@ -32,7 +32,14 @@ final class Network {
     /** Acts that may come directly before, cheapest first. */
     final int[][] tails;
 
-    private Network(int n, int[] cost, BitRows after, BitRows before) {
+    /**
+     * The {@link Twins twins} of each act. One that is ready after its twin may as well be done
+     * right then.
+     */
+    final int[][] twins;
+
+    private Network(int n, int[] cost, BitRows after, BitRows before, int[][] twins) {
+        this.twins = twins;
         this.n = n;
         this.words = after.words;
         this.cost = cost;
@@ -54,7 +61,7 @@ final class Network {
                 cost[i * n + j] = problem.canFollow(i, j) ? problem.cost(i, j) : NEVER;
             }
         }
-        return new Network(n, cost, problem.after(), problem.before());
+        return new Network(n, cost, problem.after(), problem.before(), Twins.of(problem));
     }
 
     Network turned() {
@@ -64,7 +71,11 @@ final class Network {
                 turned[(n - 1 - j) * n + n - 1 - i] = cost[i * n + j];
             }
         }
-        return new Network(n, turned, after.mirrored(), before.mirrored());
+        int[][] mirrored = new int[n][];
+        for (int i = 0; i < n; i++) {
+            mirrored[n - 1 - i] = Arrays.stream(twins[i]).map(twin -> n - 1 - twin).toArray();
+        }
+        return new Network(n, turned, after.mirrored(), before.mirrored(), mirrored);
     }
 
     private int[] neighbours(int start, int stride) {

@@ -1,5 +1,7 @@
 package reseat.internal.order;
 
+import reseat.plan.Plan.Ended;
+
 import java.util.List;
 
 /**
@@ -9,22 +11,10 @@ import java.util.List;
  * @param cost its cost
  * @param lowerBound no valid order costs less; never above the cost
  * @param ended why the solver stopped
- * @param expansions the effort spent, in the unit of {@link OrderLimit}
+ * @param expansions the effort spent, in the unit of {@link Limits}
  */
 public record OrderResult(
         List<Integer> order, long cost, long lowerBound, Ended ended, long expansions) {
-
-    /** Why a solver stopped. */
-    public enum Ended {
-        /** No valid order is cheaper. */
-        PROVED,
-        /** The time was up. */
-        TIME,
-        /** The effort was spent. */
-        EXPANSIONS,
-        /** Somebody said stop. */
-        CANCELLED
-    }
 
     /** Copies the order and checks that the figures fit together. */
     public OrderResult {

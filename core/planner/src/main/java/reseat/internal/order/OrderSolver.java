@@ -1,9 +1,12 @@
 package reseat.internal.order;
 
+import org.jspecify.annotations.Nullable;
+
+import reseat.plan.Plan.Ended;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
@@ -23,6 +26,8 @@ public final class OrderSolver {
 
     /** Effort of the first slices; later ones grow. */
     private static final long FIRST_SLICE = 8_000;
+
+    private static final int USUAL_STATES = 500_000;
 
     private static final int IMPROVE = 0;
     private static final int PRICE = 1;
@@ -50,7 +55,8 @@ public final class OrderSolver {
     private static final int MOST_WEIGHT = 4;
 
     private final Network[] nets;
-    private final Budget budget;
+    private final Limits limits;
+    private final int states;
     private final Incumbent best;
     private final Annealer annealer;
     private final Beam[] beams;
@@ -72,21 +78,22 @@ public final class OrderSolver {
     private int fruitless;
     private long lowerBound;
 
-    private OrderSolver(Network net, OrderLimit limit, double density) {
+    private OrderSolver(Network net, Limits limits, int states, double density) {
         this.heats = net.n > LARGE ? HEATS_WHEN_LARGE : HEATS;
         this.shares =
                 density > 0.4
                         ? new int[] {1, 2, 8}
                         : density > 0.15 ? new int[] {2, 1, 2} : new int[] {4, 3, 1};
         this.nets = new Network[] {net, net.turned()};
-        this.budget = new Budget(limit);
+        this.limits = limits;
+        this.states = states;
         int[] nearest = net.nearest();
         this.best = new Incumbent(nearest, net.costOf(nearest));
         this.annealer = new Annealer(net, best);
         this.beams =
                 new Beam[] {
-                    new Beam(nets[0], budget, Completion.NOTHING),
-                    new Beam(nets[1], budget, Completion.NOTHING)
+                    new Beam(nets[0], limits, Completion.NOTHING),
+                    new Beam(nets[1], limits, Completion.NOTHING)
                 };
         this.scale = new Scale(best.cost());
         this.grain = Grain.of(net);
@@ -96,11 +103,22 @@ public final class OrderSolver {
      * Solves a problem as well as the limit allows.
      *
      * @param problem what to put in order
-     * @param limit when to stop; some valid order comes back however tight it is
+     * @param limits when to stop; some valid order comes back however tight they are
      * @return an order and what is known about it
      */
-    public static OrderResult solve(OrderProblem problem, OrderLimit limit) {
-        OrderSolver solver = new OrderSolver(Network.of(problem), limit, problem.density());
+    public static OrderResult solve(OrderProblem problem, Limits limits) {
+        return solve(problem, limits, USUAL_STATES);
+    }
+
+    /**
+     * Solves a problem in little memory.
+     *
+     * @param states how many states one layer of the search may hold; each takes about a hundred
+     *     bytes and an eighth of a byte for each act
+     */
+    static OrderResult solve(OrderProblem problem, Limits limits, int states) {
+        OrderSolver solver =
+                new OrderSolver(Network.of(problem), limits, states, problem.density());
         if (problem.size() > 2) {
             solver.search();
         } else {
@@ -120,12 +138,12 @@ public final class OrderSolver {
                 order,
                 cost,
                 Math.min(lowerBound, cost),
-                proved ? OrderResult.Ended.PROVED : budget.ended(),
-                budget.spent());
+                proved ? Ended.PROVED : Objects.requireNonNull(limits.ended()),
+                limits.expansions());
     }
 
     private boolean open() {
-        return lowerBound < best.cost() && !budget.over();
+        return lowerBound < best.cost() && !limits.over();
     }
 
     private long limit() {
@@ -137,8 +155,8 @@ public final class OrderSolver {
     }
 
     private void search() {
-        annealer.run(FIRST_SLICE / 4, heats[0], budget);
-        Assignment assignment = new Assignment(nets[0], scale, budget);
+        annealer.run(FIRST_SLICE / 4, heats[0], limits);
+        Assignment assignment = new Assignment(nets[0], scale, limits);
         raise(assignment.bound());
         if (!open()) {
             return;
@@ -152,13 +170,13 @@ public final class OrderSolver {
             price();
         } else {
             beams[0].use(Completion.of(assignment), null);
-            beams[1].use(Completion.of(new Assignment(nets[1], scale, budget)), null);
+            beams[1].use(Completion.of(new Assignment(nets[1], scale, limits)), null);
             shares[PRICE] = 0;
         }
         long[] spent = new long[shares.length];
         while (open()) {
             int work = mostBehind(spent);
-            long before = budget.spent();
+            long before = limits.expansions();
             switch (work) {
                 case IMPROVE -> improve();
                 case PRICE -> price();
@@ -166,7 +184,7 @@ public final class OrderSolver {
             }
             // improving that finds nothing counts for more, so that proving gets its time
             long weight = work == IMPROVE ? Math.min(MOST_WEIGHT, 1 + fruitless / 2) : 1;
-            spent[work] += weight * Math.max(1, budget.spent() - before);
+            spent[work] += weight * Math.max(1, limits.expansions() - before);
         }
     }
 
@@ -185,9 +203,9 @@ public final class OrderSolver {
     private void improve() {
         long before = best.cost();
         if (chainsNext) {
-            Objects.requireNonNull(chains).run(improveSlice, budget);
+            Objects.requireNonNull(chains).run(improveSlice, limits);
         } else {
-            annealer.run(improveSlice, heats[turn++ % heats.length], budget);
+            annealer.run(improveSlice, heats[turn++ % heats.length], limits);
         }
         boolean found = best.cost() < before;
         fruitless = found ? 0 : fruitless + 1;
@@ -201,7 +219,7 @@ public final class OrderSolver {
 
     private void price() {
         Pricing current = Objects.requireNonNull(pricing);
-        boolean ready = current.run(priceSlice, limit(), nets[0], budget);
+        boolean ready = current.run(priceSlice, limit(), nets[0], limits);
         raise(current.bound());
         if (ready) {
             beams[0].use(current.completion(0), current.windows(0));
@@ -218,10 +236,10 @@ public final class OrderSolver {
             side = widths[1] < widths[0] ? 1 : 0;
         }
         int words = nets[0].words;
-        long widest = Math.max(1, budget.states() * 100L / (60 + 8 * words));
+        long widest = Math.max(1, states * 100L / (60 + 8 * words));
         long wanted = Math.min(widest, widths[side] * WIDEN);
         long expected = passEffort[side] * wanted / Math.max(1, widths[side]);
-        long left = Math.max(1, budget.left());
+        long left = Math.max(1, limits.left());
         if (expected > left) {
             wanted = wanted * left / expected * 3 / 4;
             if (wanted < widths[side]) {
@@ -230,11 +248,11 @@ public final class OrderSolver {
             }
         }
         widths[side] = (int) wanted;
-        long before = budget.spent();
+        long before = limits.expansions();
         if (!beams[side].pass(scale, limit(), widths[side])) {
             return;
         }
-        passEffort[side] = budget.spent() - before;
+        passEffort[side] = limits.expansions() - before;
         lost[side] = beams[side].lost();
         int[] found = beams[side].order();
         if (found != null) {

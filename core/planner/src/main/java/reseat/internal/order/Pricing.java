@@ -70,15 +70,15 @@ final class Pricing {
      * @param limit the highest scaled cost that is still of interest
      * @return false when the budget ended before
      */
-    boolean run(long effort, long limit, Network net, Budget budget) {
-        long until = budget.spent() + effort;
+    boolean run(long effort, long limit, Network net, Limits limits) {
+        long until = limits.expansions() + effort;
         int[] prices = best.clone();
         double[] direction = new double[n];
         int turns = 0;
         long lowest = Long.MAX_VALUE;
         long highest = Long.MIN_VALUE;
-        while (budget.spent() < until && bestBound <= limit && turns < MOST_TURNS) {
-            if (!budget.spend(relaxations[0].effort())) {
+        while (limits.expansions() < until && bestBound <= limit && turns < MOST_TURNS) {
+            if (!limits.spend(relaxations[0].effort())) {
                 return false;
             }
             long bound = evaluate(0, prices);
@@ -108,7 +108,7 @@ final class Pricing {
             }
             prices = next;
         }
-        return conclude(limit, budget);
+        return conclude(limit, limits);
     }
 
     private long room(long limit) {
@@ -211,10 +211,10 @@ final class Pricing {
     }
 
     /** Closes steps that are too dear at a place, with the best prices, and spreads both tables. */
-    private boolean conclude(long limit, Budget budget) {
+    private boolean conclude(long limit, Limits limits) {
         for (int round = 0; round < 2; round++) {
             for (int direction = 0; direction < 2; direction++) {
-                if (!budget.spend(relaxations[direction].effort())) {
+                if (!limits.spend(relaxations[direction].effort())) {
                     return false;
                 }
                 bestBound = Math.max(bestBound, evaluate(direction, best));

@@ -1,12 +1,15 @@
 package reseat.internal.planner;
 
+import org.jspecify.annotations.Nullable;
+
+import reseat.internal.graph.Landmarks;
+import reseat.internal.order.Limits;
+
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
-import reseat.internal.graph.Landmarks;
 
 /**
  * Tells routes apart. Where a good plan contains an act that not every way needs, plans without it

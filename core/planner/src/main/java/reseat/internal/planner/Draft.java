@@ -1,5 +1,12 @@
 package reseat.internal.planner;
 
+import org.jspecify.annotations.Nullable;
+
+import reseat.internal.graph.Bits;
+import reseat.internal.graph.Compiled;
+import reseat.internal.graph.Landmarks;
+import reseat.internal.order.Limits;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -7,10 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
-import reseat.internal.graph.Bits;
-import reseat.internal.graph.Compiled;
-import reseat.internal.graph.Landmarks;
 
 /**
  * Drafts a plan for a device of any size: rules out works, the dearest first, as long as the goal

@@ -1,12 +1,9 @@
 package reseat.internal.planner;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Objects;
 import reseat.graph.Blocked;
 import reseat.graph.StepGraph;
 import reseat.internal.graph.Compiled;
+import reseat.internal.order.Limits;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
@@ -17,6 +14,11 @@ import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 
 /** From a request to a result: numbers in, acts out. */
 public final class Planning {
@@ -84,8 +86,8 @@ public final class Planning {
                 .orElse(
                         List.of(
                                 request.goal()
-                                        + ": no order of acts works, although nothing single stands in"
-                                        + " the way"));
+                                        + ": no order of acts works, although nothing single stands"
+                                        + " in the way"));
     }
 
     private List<CostedAct> acts(List<Node.Step> steps) {

@@ -3,9 +3,10 @@ package reseat.internal.order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 
 class ChainSearchTest {
 
@@ -17,12 +18,12 @@ class ChainSearchTest {
         int[] nearest = net.nearest();
         Incumbent best = new Incumbent(nearest, net.costOf(nearest));
         Scale scale = new Scale(best.cost());
-        Budget budget = new Budget(OrderLimit.ofExpansions(Long.MAX_VALUE));
-        Assignment assignment = new Assignment(net, scale, budget);
+        Limits limits = Efforts.of(Long.MAX_VALUE);
+        Assignment assignment = new Assignment(net, scale, limits);
         Neighbours likely = Neighbours.of(assignment);
         ChainSearch chains = new ChainSearch(net, best, likely, assignment, scale);
         for (int slice = 0; slice < 4; slice++) {
-            chains.run(effort / 4, budget);
+            chains.run(effort / 4, limits);
         }
         return best;
     }

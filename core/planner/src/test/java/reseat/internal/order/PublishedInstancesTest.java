@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** Against best known values; skipped where the published instances are not at hand. */
 class PublishedInstancesTest {
@@ -37,7 +38,7 @@ class PublishedInstancesTest {
         "R.200.100.60, 71749"
     })
     void provesTheOptimum(String name, long optimum) throws IOException {
-        OrderResult result = OrderSolver.solve(read(name), OrderLimit.ofExpansions(EFFORT));
+        OrderResult result = OrderSolver.solve(read(name), Efforts.of(EFFORT));
         assertEquals(optimum, result.cost());
         assertTrue(result.proved());
     }
@@ -52,7 +53,7 @@ class PublishedInstancesTest {
         "ry48p.1, 15805"
     })
     void boundsWhatItCannotProve(String name, long bestKnown) throws IOException {
-        OrderResult result = OrderSolver.solve(read(name), OrderLimit.ofExpansions(EFFORT / 20));
+        OrderResult result = OrderSolver.solve(read(name), Efforts.of(EFFORT / 20));
         assertTrue(result.cost() >= bestKnown);
         assertTrue(result.lowerBound() <= bestKnown);
         assertTrue(result.cost() <= bestKnown * 1.2, () -> "cost " + result.cost());

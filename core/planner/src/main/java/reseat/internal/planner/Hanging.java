@@ -1,0 +1,120 @@
+package reseat.internal.planner;
+
+import reseat.internal.order.Pair;
+import reseat.internal.order.Rule;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.State;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What lets the parts of a move hang together: of the joints that hold them to each other, enough
+ * are released after the move only. Which joints are enough is a choice in general, so rules are
+ * made for a given order: where parts fall in two, one of the joints between them is released too
+ * early.
+ */
+final class Hanging {
+
+    private static final String WHY = " leave together, so something still holds them together";
+
+    private final int move;
+    private final Set<String> parts;
+
+    /** Joints that hang the parts together and stay. */
+    private final List<Joint> lasting = new ArrayList<>();
+
+    /** The others, by the number of their release. */
+    private final Map<Integer, Joint> released = new LinkedHashMap<>();
+
+    Hanging(
+            Device device,
+            State start,
+            Map<String, Integer> releases,
+            int move,
+            List<String> parts) {
+        this.move = move;
+        this.parts = new LinkedHashSet<>(parts);
+        for (Joint joint : device.joints().values()) {
+            boolean leadsOut = !this.parts.containsAll(joint.holds());
+            if (joint.holds().stream().filter(this.parts::contains).count() < 2
+                    || start.released().contains(joint.id())
+                    || (leadsOut && !joint.slack())) {
+                continue;
+            }
+            Integer release = releases.get(joint.id());
+            if (release == null) {
+                lasting.add(joint);
+            } else {
+                released.put(release, joint);
+            }
+        }
+    }
+
+    /** Tells whether nothing holds the parts together even before any release. */
+    boolean never() {
+        return reached(released.values()).size() < parts.size();
+    }
+
+    /** Returns the rules that hold in every order: joints without which the parts fall in two. */
+    List<Rule> always() {
+        List<Rule> rules = new ArrayList<>();
+        for (Integer release : released.keySet()) {
+            Map<Integer, Joint> others = new LinkedHashMap<>(released);
+            others.remove(release);
+            if (reached(others.values()).size() < parts.size()) {
+                rules.add(rule(List.of(new Pair(move, release))));
+            }
+        }
+        return rules;
+    }
+
+    /** Returns the rule that an order breaks; none if the parts hang together in it. */
+    List<Rule> brokenBy(List<Integer> order) {
+        List<Integer> after = order.subList(order.indexOf(move) + 1, order.size());
+        Map<Integer, Joint> still = new LinkedHashMap<>(released);
+        still.keySet().retainAll(new LinkedHashSet<>(after));
+        Set<String> reached = reached(still.values());
+        if (reached.size() == parts.size()) {
+            return List.of();
+        }
+        List<Pair> pairs = new ArrayList<>();
+        released.forEach(
+                (release, joint) -> {
+                    Set<String> held = new LinkedHashSet<>(joint.holds());
+                    held.retainAll(parts);
+                    if (held.stream().anyMatch(reached::contains) && !reached.containsAll(held)) {
+                        pairs.add(new Pair(move, release));
+                    }
+                });
+        return List.of(rule(pairs));
+    }
+
+    private Rule rule(List<Pair> pairs) {
+        return new Rule(pairs, String.join(" and ", parts) + WHY);
+    }
+
+    private Set<String> reached(Collection<Joint> more) {
+        List<Joint> joints = new ArrayList<>(lasting);
+        joints.addAll(more);
+        Set<String> reached = new LinkedHashSet<>(Set.of(parts.iterator().next()));
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Joint joint : joints) {
+                Set<String> held = new LinkedHashSet<>(joint.holds());
+                held.retainAll(parts);
+                if (held.stream().anyMatch(reached::contains)) {
+                    grown |= reached.addAll(held);
+                }
+            }
+        }
+        return reached;
+    }
+}
