@@ -29,6 +29,8 @@ import reseat.spi.Plugins;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.StockSource;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /**
  * The bench of a person who scripts. In the console each method is a function of its name, in
@@ -38,6 +40,9 @@ import reseat.stock.StockSource;
  * BenchException}. Safe for use by several threads.
  */
 public final class Bench {
+
+    /** How many known names a message lists. */
+    private static final int LISTED = 12;
 
     private final Shelf shelf;
     private final FastenerTables tables;
@@ -138,12 +143,12 @@ public final class Bench {
                                 ? "\""
                                         + target
                                         + "\" is a joint; name one joint alone, or parts alone."
-                                : Nearest.unknown(
+                                : unknown(
                                         device.id(),
                                         targets.length == 1 ? "part or joint" : "part",
                                         target,
                                         targets.length == 1
-                                                ? Nearest.both(device)
+                                                ? partsAndJoints(device)
                                                 : device.parts().keySet()));
             }
         }
@@ -282,7 +287,25 @@ public final class Bench {
 
     private static BenchException none(
             String who, String what, String wanted, Collection<String> known) {
-        return new BenchException(Nearest.unknown(who, what, wanted, known));
+        return new BenchException(unknown(who, what, wanted, known));
+    }
+
+    private static String unknown(
+            String who, String what, String wanted, Collection<String> known) {
+        String near = Nearest.question(wanted, known);
+        return who
+                + " has no "
+                + what
+                + " \""
+                + wanted
+                + "\"."
+                + (near.isEmpty() ? " Known: " + ListText.first(known, LISTED) + "." : near);
+    }
+
+    private static List<String> partsAndJoints(Device device) {
+        List<String> ids = new ArrayList<>(device.parts().keySet());
+        ids.addAll(device.joints().keySet());
+        return ids;
     }
 
     /**

@@ -2,11 +2,9 @@ package reseat.plan;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import reseat.internal.text.Edits;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -15,6 +13,7 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.model.Rules;
 import reseat.model.State;
+import reseat.text.Nearest;
 
 /** Checks that a request makes sense for its device. */
 final class RequestCheck {
@@ -148,25 +147,16 @@ final class RequestCheck {
     private void known(String what, Collection<String> known, Collection<String> wanted) {
         for (String id : wanted) {
             if (!known.contains(id)) {
-                String nearest =
-                        known.stream()
-                                .filter(other -> near(id, other))
-                                .min(
-                                        Comparator.comparingInt(
-                                                        (String other) -> Edits.between(id, other))
-                                                .thenComparing(other -> other))
-                                .map(other -> "; the nearest is \"" + other + "\"")
-                                .orElse("");
-                problem(device.id() + " has no " + what + " \"" + id + "\"" + nearest);
+                problem(
+                        device.id()
+                                + " has no "
+                                + what
+                                + " \""
+                                + id
+                                + "\""
+                                + Nearest.aside(id, known));
             }
         }
-    }
-
-    /** Whether a name is near enough to be meant, or begins with or ends in what was given. */
-    private static boolean near(String id, String other) {
-        return Edits.between(id, other) <= Math.max(1, id.length() / 3)
-                || other.startsWith(id)
-                || other.endsWith(id);
     }
 
     private void problem(String message) {

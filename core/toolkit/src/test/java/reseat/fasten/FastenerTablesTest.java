@@ -80,7 +80,7 @@ class FastenerTablesTest {
     @Test
     void tellsWrongColumnsAndTables() {
         String column = message("materials.csv", "material,group,shaer,source,tag\n");
-        assertTrue(column.contains("no column \"shaer\". Did you mean shear?"), column);
+        assertTrue(column.contains("no column \"shaer\". Did you mean \"shear\"?"), column);
         assertTrue(column.contains("lacks the column shear"), column);
         String table = message("matter.csv", HEADER);
         assertTrue(table.contains("There is no table \"matter.csv\""), table);
@@ -100,9 +100,10 @@ class FastenerTablesTest {
     void namesWhatIsKnown() {
         String material = unknown(() -> tables.material("magnesum"));
         assertTrue(
-                material.contains("There is no material \"magnesum\". Did you mean magnesium?"),
+                material.contains("There is no material \"magnesum\". Did you mean \"magnesium\"?"),
                 material);
-        assertTrue(unknown(() -> tables.strengthClass("8.9")).contains("Did you mean 8.8"), "8.9");
+        assertTrue(
+                unknown(() -> tables.strengthClass("8.9")).contains("Did you mean \"8.8\""), "8.9");
         assertTrue(
                 unknown(() -> tables.friction("greased")).contains("Known: zinc-dry, oiled"),
                 "greased");

@@ -13,6 +13,7 @@ import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
 import reseat.model.Duration;
 import reseat.model.Kind;
+import reseat.text.QuoteText;
 
 /** The registered kinds, and which of them the device uses. */
 final class KindTable {
@@ -85,9 +86,9 @@ final class KindTable {
                                 "unit: "
                                         + of.id()
                                         + " is counted in "
-                                        + Words.quote(of.unit())
+                                        + QuoteText.of(of.unit())
                                         + ", not in "
-                                        + Words.quote(unit));
+                                        + QuoteText.of(unit));
                     }
                     use.number("quantity", ScalarType.QUANTITY)
                             .ifPresent(

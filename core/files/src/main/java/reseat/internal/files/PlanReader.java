@@ -16,6 +16,7 @@ import reseat.model.Goal;
 import reseat.model.Origin;
 import reseat.model.Rules;
 import reseat.model.State;
+import reseat.text.QuoteText;
 
 /** Reads plans and states. An instance reads once. */
 public final class PlanReader {
@@ -87,7 +88,7 @@ public final class PlanReader {
         }
         throw new IllegalArgumentException(
                 "found "
-                        + Words.quote(id)
+                        + QuoteText.of(id)
                         + ", expected the id of an act: prepare:ID, release:JOINT/WAY or"
                         + " move:PART+PART");
     }
@@ -133,9 +134,9 @@ public final class PlanReader {
             problems.error(
                     at(fields, "format"),
                     "format: found "
-                            + Words.quote(format)
+                            + QuoteText.of(format)
                             + ", expected "
-                            + Words.quote(PlanWriter.FORMAT));
+                            + QuoteText.of(PlanWriter.FORMAT));
         }
         Node acts = fields.get("acts");
         Node start = fields.get("start");
@@ -172,7 +173,7 @@ public final class PlanReader {
         } catch (NumberFormatException e) {
             problems.error(
                     at(fields, "totalMs"),
-                    "totalMs: found " + Words.quote(text) + ", expected whole milliseconds");
+                    "totalMs: found " + QuoteText.of(text) + ", expected whole milliseconds");
             return OptionalLong.empty();
         }
     }
@@ -227,7 +228,7 @@ public final class PlanReader {
                 problems.error(
                         each.getValue().keyAt(),
                         "a state has the keys \"released\" and \"places\", not "
-                                + Words.quote(each.getKey()));
+                                + QuoteText.of(each.getKey()));
             }
         }
         Set<String> released = new LinkedHashSet<>(texts(fields.get("released"), "released"));
@@ -267,7 +268,7 @@ public final class PlanReader {
                 problems.error(
                         each.getValue().keyAt(),
                         "rules: unknown key "
-                                + Words.quote(key)
+                                + QuoteText.of(key)
                                 + "."
                                 + Words.hint(key, RULES.stream().sorted().toList(), "rules"));
             }

@@ -9,6 +9,8 @@ import reseat.internal.time.IndexString;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
+import reseat.text.Nearest;
+import reseat.text.QuoteText;
 
 /** Makes values of scalars, or says in a sentence what was expected. */
 final class Scalars {
@@ -289,9 +291,7 @@ final class Scalars {
                             + ", expected "
                             + Words.or(words)
                             + "."
-                            + Words.nearest(scalar.text(), words)
-                                    .map(word -> " Did you mean " + Words.quote(word) + "?")
-                                    .orElse(""));
+                            + Nearest.question(scalar.text(), words));
         }
         return scalar.text();
     }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import reseat.model.Ids;
 import reseat.model.Origin;
+import reseat.text.QuoteText;
 
 /** Adds the rows of CSV seat tables to the joints of a device tree. */
 final class SeatTables {
@@ -159,19 +160,19 @@ final class SeatTables {
                 problems.error(
                         cell.at(),
                         "unknown column "
-                                + Words.quote(column)
+                                + QuoteText.of(column)
                                 + "."
                                 + Words.hint(column, COLUMNS, "columns"));
             } else if (!column.isEmpty() && names.contains(column)) {
                 problems.error(
-                        cell.at(), "column " + Words.quote(column) + " stands here a second time");
+                        cell.at(), "column " + QuoteText.of(column) + " stands here a second time");
             }
             names.add(column);
         }
         for (String needed : List.of("joint", "seat")) {
             if (!names.contains(needed)) {
                 problems.error(
-                        cells.get(0).at(), "the column " + Words.quote(needed) + " is missing");
+                        cells.get(0).at(), "the column " + QuoteText.of(needed) + " is missing");
             }
         }
         return names;
@@ -195,14 +196,14 @@ final class SeatTables {
             problems.error(
                     joint.at(),
                     "joint: there is no joint entry "
-                            + Words.quote(joint.text())
+                            + QuoteText.of(joint.text())
                             + "."
                             + Words.hint(joint.text(), joints.entries().keySet(), "joint entries"));
             return;
         }
         if (!Ids.valid(seat.text())) {
             problems.error(
-                    seat.at(), "seat: found " + Words.quote(seat.text()) + ", expected an id");
+                    seat.at(), "seat: found " + QuoteText.of(seat.text()) + ", expected an id");
             return;
         }
         Node.Fields before = entry.fields("seats");
@@ -216,7 +217,7 @@ final class SeatTables {
             problems.error(
                     seat.at(),
                     "seat "
-                            + Words.quote(seat.text())
+                            + QuoteText.of(seat.text())
                             + " of "
                             + joint.text()
                             + " was given before, at "
@@ -264,7 +265,7 @@ final class SeatTables {
                 problems.error(
                         cell.at(),
                         "behind: found "
-                                + Words.quote(each.strip())
+                                + QuoteText.of(each.strip())
                                 + ", expected a part and a gap, such as cell 0.6 mm");
                 continue;
             }

@@ -10,6 +10,7 @@ import reseat.internal.files.Shape.FormatKey;
 import reseat.internal.files.Shape.Scope;
 import reseat.model.Ids;
 import reseat.model.Origin;
+import reseat.text.QuoteText;
 
 /** Holds a tree against the description of the format and reports every difference. */
 final class ShapeCheck {
@@ -106,7 +107,7 @@ final class ShapeCheck {
                                 entry.keyAt(),
                                 label
                                         + ": unknown key "
-                                        + Words.quote(name)
+                                        + QuoteText.of(name)
                                         + "."
                                         + Words.hint(name, names(group), "keys"));
                     } else if (!entry.value().isNull()) {
@@ -119,10 +120,10 @@ final class ShapeCheck {
                     && fields.get(key.name()) == null
                     && fields.get(key.instead()) == null) {
                 String or =
-                        key.instead().isEmpty() ? "" : " (or " + Words.quote(key.instead()) + ")";
+                        key.instead().isEmpty() ? "" : " (or " + QuoteText.of(key.instead()) + ")";
                 problems.error(
                         fields.at(),
-                        label + ": the key " + Words.quote(key.name()) + or + " is missing");
+                        label + ": the key " + QuoteText.of(key.name()) + or + " is missing");
             }
         }
     }
@@ -141,9 +142,9 @@ final class ShapeCheck {
                     here.keyAt(),
                     label
                             + ": give "
-                            + Words.quote(key.name())
+                            + QuoteText.of(key.name())
                             + " or "
-                            + Words.quote(key.instead())
+                            + QuoteText.of(key.instead())
                             + ", not both");
         }
     }
@@ -266,7 +267,7 @@ final class ShapeCheck {
                         + ": there is no "
                         + scope.noun()
                         + " "
-                        + Words.quote(id)
+                        + QuoteText.of(id)
                         + "."
                         + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
     }

@@ -15,6 +15,7 @@ import reseat.internal.fasten.CsvText.Cell;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.text.Nearest;
 
 /** Reads the rows of one table and tells everything that is wrong with them at once. */
 public final class TableReader {
@@ -84,7 +85,7 @@ public final class TableReader {
                                 + " has no column \""
                                 + cell.text()
                                 + "\"."
-                                + Names.hint(cell.text(), names())
+                                + Nearest.question(cell.text(), names())
                                 + " Columns: "
                                 + Names.list(names())
                                 + ".");
@@ -146,7 +147,7 @@ public final class TableReader {
                                     + ", expected one of "
                                     + String.join(", ", column.words())
                                     + "."
-                                    + Names.hint(text, column.words()));
+                                    + Nearest.question(text, column.words()));
                 }
             }
             case POSITIVE, SHARE -> number(column, cell);
