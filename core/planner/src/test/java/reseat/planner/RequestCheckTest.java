@@ -128,8 +128,8 @@ class RequestCheckTest {
                 Arguments.of("part", Rules.none().permitRuin(x)),
                 Arguments.of("tool", Rules.none().forbidTools(x)),
                 Arguments.of("tool", Rules.none().requireTools(x)),
-                Arguments.of("act", Rules.none().forbidActs(x)),
-                Arguments.of("act", Rules.none().requireActs(x)),
+                Arguments.of("act", Rules.none().forbidActs(List.of("release:xx/xx"))),
+                Arguments.of("act", Rules.none().requireActs(List.of("release:xx/xx"))),
                 Arguments.of("part", Rules.none().requireActs(List.of("move:lid+xx"))),
                 Arguments.of("prepare act", Rules.none().requireActs(List.of("prepare:xx"))));
     }
@@ -137,7 +137,18 @@ class RequestCheckTest {
     @ParameterizedTest(name = "{1}")
     @MethodSource("rulesThatNameNothing")
     void aRuleNamesWhatExists(String what, Rules rules) {
-        assertEquals(List.of("toy has no " + what + " \"xx\""), problems(rules));
+        String id = what.equals("act") ? "release:xx/xx" : "xx";
+        assertEquals(List.of("toy has no " + what + " \"" + id + "\""), problems(rules));
+    }
+
+    @Test
+    void aRuleAboutActsGivesTheirIds() {
+        String expected =
+                "found \"lid-screw/t5\", expected the id of an act: prepare:ID, release:JOINT/WAY"
+                        + " or move:PART+PART";
+        List<String> id = List.of("lid-screw/t5");
+        assertEquals(List.of(expected), problems(Rules.none().forbidActs(id)));
+        assertEquals(List.of(expected), problems(Rules.none().requireActs(id)));
     }
 
     @Test

@@ -118,30 +118,32 @@ final class RequestCheck {
     }
 
     private void act(String id, boolean required) {
-        if (id.startsWith("prepare:")) {
-            known(
-                    "prepare act",
-                    device.prepares().keySet(),
-                    List.of(id.substring("prepare:".length())));
+        Act act;
+        try {
+            act = Act.parse(id);
+        } catch (IllegalArgumentException e) {
+            problem(String.valueOf(e.getMessage()));
+            return;
+        }
+        if (act instanceof Act.Prepared prepared) {
+            known("prepare act", device.prepares().keySet(), List.of(prepared.prepare()));
             if (!required) {
                 problem(id + " cannot be forbidden: prepare acts are there for safety");
             }
-        } else if (id.startsWith("move:")) {
-            List<String> parts = List.of(id.substring("move:".length()).split("\\+"));
-            known("part", device.parts().keySet(), parts);
+        } else if (act instanceof Act.MoveParts move) {
+            known("part", device.parts().keySet(), move.parts());
         } else {
-            List<String> known =
-                    device.joints().values().stream()
-                            .flatMap(
-                                    joint ->
-                                            joint.ways().keySet().stream()
-                                                    .map(
-                                                            way ->
-                                                                    new Act.Release(joint.id(), way)
-                                                                            .id()))
-                            .toList();
-            known("act", known, List.of(id));
+            known("act", releases(), List.of(id));
         }
+    }
+
+    private List<String> releases() {
+        return device.joints().values().stream()
+                .flatMap(
+                        joint ->
+                                joint.ways().keySet().stream()
+                                        .map(way -> new Act.Release(joint.id(), way).id()))
+                .toList();
     }
 
     private void known(String what, Collection<String> known, Collection<String> wanted) {

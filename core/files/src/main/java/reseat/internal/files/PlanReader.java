@@ -68,31 +68,6 @@ public final class PlanReader {
         return state;
     }
 
-    /** Reads an act; the contract is that of {@code PlanFiles.act}. */
-    public static Act act(String id) {
-        if (id.startsWith("prepare:") && id.length() > "prepare:".length()) {
-            return new Act.Prepared(id.substring("prepare:".length()));
-        }
-        if (id.startsWith("release:")) {
-            String rest = id.substring("release:".length());
-            int slash = rest.indexOf('/');
-            if (slash > 0 && slash < rest.length() - 1) {
-                return new Act.Release(rest.substring(0, slash), rest.substring(slash + 1));
-            }
-        }
-        if (id.startsWith("move:")) {
-            List<String> parts = List.of(id.substring("move:".length()).split("\\+", -1));
-            if (parts.stream().noneMatch(String::isEmpty)) {
-                return new Act.MoveParts(parts);
-            }
-        }
-        throw new IllegalArgumentException(
-                "found "
-                        + QuoteText.of(id)
-                        + ", expected the id of an act: prepare:ID, release:JOINT/WAY or"
-                        + " move:PART+PART");
-    }
-
     private Node root(Path path, String file) throws BadInputException {
         Optional<Node> root =
                 Sources.load(path, file, problems)
@@ -184,7 +159,7 @@ public final class PlanReader {
             Node id = node instanceof Node.Fields fields ? fields.get("id") : node;
             if (id instanceof Node.Scalar scalar && !scalar.isNull()) {
                 try {
-                    acts.add(act(scalar.text()));
+                    acts.add(Act.parse(scalar.text()));
                 } catch (IllegalArgumentException e) {
                     problems.error(scalar.at(), String.valueOf(e.getMessage()));
                 }

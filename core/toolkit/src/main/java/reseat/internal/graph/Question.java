@@ -76,14 +76,9 @@ public final class Question {
 
     /** Returns the parts of a move by its act id; empty if the act is no move. */
     public Optional<int[]> moveOf(String actId) {
-        if (!actId.startsWith("move:")) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                Arrays.stream(actId.substring("move:".length()).split("\\+"))
-                        .mapToInt(c::part)
-                        .sorted()
-                        .toArray());
+        return Act.parse(actId) instanceof Act.MoveParts move
+                ? Optional.of(move.parts().stream().mapToInt(c::part).sorted().toArray())
+                : Optional.empty();
     }
 
     /** Returns the parts that the rules require to be moved and that are not moved at the start. */
