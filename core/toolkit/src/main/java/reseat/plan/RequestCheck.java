@@ -13,6 +13,7 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.model.Rules;
 import reseat.model.State;
+import reseat.text.ListText;
 import reseat.text.Nearest;
 
 /** Checks that a request makes sense for its device. */
@@ -72,7 +73,7 @@ final class RequestCheck {
                         && crosses(joint, start)) {
                     problem(
                             "at the start, "
-                                    + String.join(" and ", joint.holds())
+                                    + ListText.and(joint.holds())
                                     + " cannot lie in different places: "
                                     + joint.id()
                                     + " still holds them together");

@@ -12,6 +12,7 @@ import reseat.model.Duration;
 import reseat.model.Kind;
 import reseat.model.Move;
 import reseat.model.Way;
+import reseat.text.ListText;
 import reseat.text.QuoteText;
 
 /**
@@ -245,7 +246,7 @@ final class Acts {
                                 + ": give "
                                 + QuoteText.of(key)
                                 + " here, or to the kind "
-                                + Words.or(
+                                + ListText.or(
                                         speakers().stream()
                                                 .map(each -> QuoteText.of(each.id()))
                                                 .distinct()

@@ -9,8 +9,8 @@ import reseat.internal.time.IndexString;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
+import reseat.text.ListText;
 import reseat.text.Nearest;
-import reseat.text.QuoteText;
 
 /** Makes values of scalars, or says in a sentence what was expected. */
 final class Scalars {
@@ -289,7 +289,7 @@ final class Scalars {
                     "found "
                             + scalar.describe()
                             + ", expected "
-                            + Words.or(words)
+                            + ListText.or(words)
                             + "."
                             + Nearest.question(scalar.text(), words));
         }

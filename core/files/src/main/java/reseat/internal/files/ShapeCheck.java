@@ -10,6 +10,7 @@ import reseat.internal.files.Shape.FormatKey;
 import reseat.internal.files.Shape.Scope;
 import reseat.model.Ids;
 import reseat.model.Origin;
+import reseat.text.ListText;
 import reseat.text.QuoteText;
 
 /** Holds a tree against the description of the format and reports every difference. */
@@ -88,7 +89,7 @@ final class ShapeCheck {
 
     private void group(String label, Node node, Shape.Group group) {
         if (!(node instanceof Node.Fields fields)) {
-            wrong(label, node, "a map with the keys " + Words.and(group.keys().keySet()));
+            wrong(label, node, "a map with the keys " + ListText.and(group.keys().keySet()));
             return;
         }
         EntryMap entries = fields.entries();
@@ -257,7 +258,7 @@ final class ShapeCheck {
         }
         return shape instanceof Shape.Ref ref
                 ? "the id of a " + ref.scope().noun()
-                : "one of " + Words.and(((Shape.Choice) shape).words());
+                : "one of " + ListText.and(((Shape.Choice) shape).words());
     }
 
     private void unknown(String label, Origin at, String id, Scope scope) {

@@ -1,6 +1,5 @@
 package reseat.internal.files;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import reseat.text.Nearest;
@@ -29,25 +28,5 @@ final class Words {
                 + String.join(", ", some)
                 + (known.size() > LISTED ? ", …" : "")
                 + ".";
-    }
-
-    /** Returns "a", "a and b", "a, b and c". */
-    static String and(Collection<String> texts) {
-        return join(texts, " and ");
-    }
-
-    /** Returns "a", "a or b", "a, b or c". */
-    static String or(Collection<String> texts) {
-        return join(texts, " or ");
-    }
-
-    private static String join(Collection<String> texts, String lastJoin) {
-        List<String> all = new ArrayList<>(texts);
-        if (all.size() < 2) {
-            return String.join("", all);
-        }
-        return String.join(", ", all.subList(0, all.size() - 1))
-                + lastJoin
-                + all.get(all.size() - 1);
     }
 }
