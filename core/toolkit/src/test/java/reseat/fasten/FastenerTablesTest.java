@@ -78,6 +78,15 @@ class FastenerTablesTest {
     }
 
     @Test
+    void saysWhereAQuoteIsOpen() {
+        assertTrue(
+                message("shop/materials.csv", HEADER + "a,\"g,,1,s,shop\n")
+                        .contains(
+                                "shop/materials.csv:2:3: error: The table cannot be read: this"
+                                        + " quote is never closed."));
+    }
+
+    @Test
     void tellsWrongColumnsAndTables() {
         String column = message("materials.csv", "material,group,shaer,source,tag\n");
         assertTrue(column.contains("no column \"shaer\". Did you mean \"shear\"?"), column);
