@@ -34,7 +34,6 @@ public record StockFile(StockSource source, Map<String, String> settings, Path f
     /**
      * Reads a file.
      *
-     * @param file the file
      * @param sources the sorts of stock that it may name
      * @throws BadInputException with all problems if it cannot be used
      */

@@ -25,7 +25,6 @@ import reseat.simulate.Verdict;
  */
 public final class Planner implements Plans {
 
-    /** Creates a planner. */
     public Planner() {}
 
     @Override

@@ -126,7 +126,6 @@ public final class Bench {
     /**
      * Returns the goal of a few names.
      *
-     * @param device the device
      * @param targets parts to take off, or one joint to get to; nothing for a full teardown
      */
     public Goal goal(Device device, String... targets) {
@@ -166,29 +165,17 @@ public final class Bench {
         return targets.length == 0 ? graph : graph.towards(goal(device, targets));
     }
 
-    /**
-     * Returns the facts of a device in bulk: its screws, parts, joints, look-alikes as rows.
-     *
-     * @param device the device
-     */
+    /** Returns the facts of a device in bulk: its screws, parts, joints, look-alikes as rows. */
     public DeviceFacts facts(Device device) {
         return DeviceFacts.of(device, tables);
     }
 
-    /**
-     * Returns the facts of a plan in bulk: its acts, tools, needs and tests as rows.
-     *
-     * @param plan the plan
-     */
+    /** Returns the facts of a plan in bulk: its acts, tools, needs and tests as rows. */
     public PlanFacts facts(Plan plan) {
         return PlanFacts.of(plan, tables);
     }
 
-    /**
-     * Returns what a check, and the {@code run} of a shared script, is given to look at.
-     *
-     * @param device the device
-     */
+    /** Returns what a check, and the {@code run} of a shared script, is given to look at. */
     public CheckInput checkInput(Device device) {
         return CheckInput.of(device, tables);
     }
@@ -219,7 +206,6 @@ public final class Bench {
     /**
      * Runs all checks on a device.
      *
-     * @param device the device
      * @return findings, worst first
      */
     public List<Finding> check(Device device) {
@@ -229,7 +215,6 @@ public final class Bench {
     /**
      * Runs one check on a device.
      *
-     * @param device the device
      * @param id id of the check
      * @return findings, worst first
      */

@@ -13,7 +13,6 @@ import java.util.Map;
  * @param id its id; unlike that of any other template of the family
  * @param title what comes out of it, in a few words
  * @param questions what it must be told, in the order to ask
- * @param text the text
  */
 public record TextTemplate(String id, String title, List<Question> questions, Text text)
         implements DeviceTemplate {

@@ -22,7 +22,6 @@ public final class ListText {
      * Returns the first words, separated by commas, and how many more there are: {@code a, b and 7
      * more}; {@code none} for no words.
      *
-     * @param words the words
      * @param most how many words are listed at most
      */
     public static String first(Collection<String> words, int most) {

@@ -35,7 +35,6 @@ final class KindTable {
     /**
      * A kind with what only the reader needs of it.
      *
-     * @param kind the kind
      * @param slack whether joints of it are slack unless a device says otherwise
      * @param way the manipulation that releases a joint or moves a part of it, if it names one
      */

@@ -101,7 +101,6 @@ sealed interface Node {
      * One entry of a {@link Fields}.
      *
      * @param keyAt where the key stands
-     * @param value the value
      */
     record Entry(Origin keyAt, Node value) {}
 

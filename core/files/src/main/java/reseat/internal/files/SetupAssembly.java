@@ -29,7 +29,6 @@ final class SetupAssembly {
      * Makes the table over the tools and postures that a device uses.
      *
      * @param tools the tools, the hand among them
-     * @param postures the postures
      * @return the table, or empty after a problem
      */
     Optional<SetupTable> table(Collection<Tool> tools, Collection<String> postures) {

@@ -76,8 +76,6 @@ public record IndexString(String text, SequenceModel model, List<Element> elemen
     /**
      * A letter with its index.
      *
-     * @param letter the letter
-     * @param index the index
      * @param repeats how often it counts; 1 outside of brackets
      */
     public record Element(char letter, int index, int repeats) {}

@@ -36,7 +36,6 @@ public final class Question {
     /**
      * Compiles a question.
      *
-     * @param device the device
      * @param start where the unit stands
      * @param goal what to achieve; empty if only the requirements of the rules count
      * @param rules what is forbidden, required and permitted
