@@ -36,11 +36,6 @@ public final class SeatReach {
         this.right = Objects.requireNonNull(device.screwTypes().get(seat.screw()));
     }
 
-    /** Returns the screw that belongs here. */
-    ScrewType rightType() {
-        return right;
-    }
-
     /** Returns the thread of the seat. */
     ScrewThread seatThread() {
         return tables.thread(seat.thread().orElse(right.thread()));
