@@ -26,9 +26,6 @@ module reseat.toolkit {
     // the compiled step graph is what the planner searches on
     exports reseat.internal.graph to
             reseat.planner;
-    exports reseat.internal.text to
-            reseat.files,
-            reseat.scripts;
 
     uses reseat.spi.Plugin;
 }

@@ -47,6 +47,10 @@ class ChecksCommandTest {
         Ran ran = Ran.reseat("checks", "protrusion");
 
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("there is no check \"protrusion\". Known: "), ran.err());
+        assertTrue(
+                ran.err()
+                        .contains(
+                                "there is no check \"protrusion\". Did you mean \"protrusion-into-hazard\"? Known: "),
+                ran.err());
     }
 }

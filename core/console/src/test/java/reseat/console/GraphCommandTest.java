@@ -68,7 +68,7 @@ class GraphCommandTest {
 
         assertEquals(2, ran.code());
         assertTrue(
-                ran.err().contains("box has no part \"fam\"; the nearest is \"fan\""), ran.err());
+                ran.err().contains("box has no part \"fam\" (did you mean \"fan\"?)."), ran.err());
         assertTrue(
                 Ran.reseat("graph", file, "--free", "plasticlever")
                         .err()

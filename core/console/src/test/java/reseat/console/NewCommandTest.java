@@ -61,7 +61,7 @@ class NewCommandTest {
         String file = file("a.yaml").toString();
 
         assertEquals(
-                "reseat: there is no device family \"slat\". Known: clamshell, handheld, slate.\n",
+                "reseat: there is no device family \"slat\". Did you mean \"slate\"? Known: clamshell, handheld, slate.\n",
                 Ran.reseat("new", file, "--family", "slat").err());
         assertEquals(
                 "reseat: cover-screws: found \"many\", expected a whole number from 2 to 26.\n",

@@ -191,7 +191,9 @@ class StockCommandsTest {
         assertEquals(2, wrong.code());
         assertTrue(wrong.err().contains("shop.yaml:1:9: error: expected"), wrong.err());
         assertTrue(
-                wrong.err().contains("there is no sort of stock \"cvs\". Known: csv, sql."),
+                wrong.err()
+                        .contains(
+                                "there is no sort of stock \"cvs\". Did you mean \"csv\"? Known: csv, sql."),
                 wrong.err());
 
         Files.writeString(

@@ -3,5 +3,5 @@ package wrong.plan;
 public class AllRight {
     wrong.model.Device device;
     wrong.graph.StepGraph graph;
-    wrong.internal.text.Words words;
+    wrong.text.Words words;
 }

@@ -3,7 +3,6 @@ package reseat.files;
 import java.nio.file.Path;
 import java.util.Objects;
 import reseat.internal.files.PlanReader;
-import reseat.model.Act;
 import reseat.model.BadInputException;
 import reseat.model.State;
 
@@ -31,16 +30,5 @@ public final class PlanFiles {
      */
     public static State readState(Path file) throws BadInputException {
         return PlanReader.state(Objects.requireNonNull(file, "file"));
-    }
-
-    /**
-     * Reads the stable id of an act. Whether a device has it is not asked.
-     *
-     * @param id such as {@code prepare:shut-down}, {@code release:fan-plug/pull}, {@code
-     *     move:lid+hinge}
-     * @throws IllegalArgumentException with a sentence for the user if it is none
-     */
-    public static Act act(String id) {
-        return PlanReader.act(Objects.requireNonNull(id, "id"));
     }
 }

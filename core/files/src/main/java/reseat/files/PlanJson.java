@@ -15,7 +15,6 @@ public final class PlanJson {
     /**
      * Writes a plan with its rebuild, tally and notes.
      *
-     * @param plan the plan
      * @return JSON with line feeds, ending with one; the same plan always gives the same text
      */
     public static String write(Plan plan) {

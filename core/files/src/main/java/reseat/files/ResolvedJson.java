@@ -16,7 +16,6 @@ public final class ResolvedJson {
      * Writes a device as a resolved device file, which {@link DeviceFiles} reads back as the same
      * device, origins aside.
      *
-     * @param device the device
      * @return JSON with line feeds, ending with one; the same device always gives the same text
      */
     public static String write(Device device) {

@@ -12,7 +12,6 @@ public final class SheetJson {
     /**
      * Writes a sheet.
      *
-     * @param sheet the sheet
      * @return JSON with line feeds, ending with one; the same sheet always gives the same text
      */
     public static String write(Sheet sheet) {

@@ -14,6 +14,7 @@ import reseat.model.Problem;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.StockSource;
+import reseat.text.Nearest;
 
 /**
  * The file that names a shop's stock: which sort it is, and its settings. See core/docs/stock.md.
@@ -33,7 +34,6 @@ public record StockFile(StockSource source, Map<String, String> settings, Path f
     /**
      * Reads a file.
      *
-     * @param file the file
      * @param sources the sorts of stock that it may name
      * @throws BadInputException with all problems if it cannot be used
      */
@@ -61,7 +61,9 @@ public record StockFile(StockSource source, Map<String, String> settings, Path f
                                             ? "\"source\" is missing: the sort of stock"
                                             : "there is no sort of stock "
                                                     + SettingsReader.quoted(wanted))
-                                    + ". Known: "
+                                    + "."
+                                    + Nearest.question(wanted, ids)
+                                    + " Known: "
                                     + (ids.isEmpty() ? "none" : String.join(", ", ids))
                                     + "."));
         } else {

@@ -31,7 +31,6 @@ public final class Planner implements Plans {
     /** Effort of putting the acts of a plan in a better order: a fraction of a second. */
     private static final long ORDER_EFFORT = 30_000;
 
-    /** Creates a planner. */
     public Planner() {}
 
     @Override

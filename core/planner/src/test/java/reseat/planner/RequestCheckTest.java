@@ -67,7 +67,7 @@ class RequestCheckTest {
     @Test
     void theNearestNameIsOffered() {
         assertEquals(
-                List.of("toy has no part \"bord\"; the nearest is \"board\""),
+                List.of("toy has no part \"bord\" (did you mean \"board\"?)"),
                 problems(new Goal.Free(List.of("bord"))));
         assertEquals(List.of("toy has no part \"tray\""), problems(new Goal.Free(List.of("tray"))));
     }
@@ -76,13 +76,13 @@ class RequestCheckTest {
     @Test
     void aNameThatWasCutShortIsFound() {
         assertEquals(
-                List.of("toy has no joint \"lid\"; the nearest is \"lid-screw\""),
+                List.of("toy has no joint \"lid\" (did you mean \"lid-screw\"?)"),
                 problems(new Goal.Reach("lid")));
         assertEquals(
-                List.of("toy has no joint \"tape\"; the nearest is \"shield-tape\""),
+                List.of("toy has no joint \"tape\" (did you mean \"shield-tape\"?)"),
                 problems(new Goal.Reach("tape")));
         assertEquals(
-                List.of("toy has no joint \"board\"; the nearest is \"board-clip\""),
+                List.of("toy has no joint \"board\" (did you mean \"board-clip\"?)"),
                 problems(new Goal.Reach("board")));
     }
 
@@ -94,7 +94,7 @@ class RequestCheckTest {
                         "joint plug-a-long holds lid frame",
                         "joint plug-z holds lid frame");
         assertEquals(
-                List.of("toy has no joint \"plug\"; the nearest is \"plug-z\""),
+                List.of("toy has no joint \"plug\" (did you mean \"plug-z\"?)"),
                 problems(PlanRequest.of(two, new Goal.Reach("plug"))));
     }
 
@@ -102,11 +102,11 @@ class RequestCheckTest {
     @Test
     void aNameThatIsTooFarIsNotOffered() {
         assertEquals(
-                List.of("toy has no part \"lit\"; the nearest is \"lid\""),
+                List.of("toy has no part \"lit\" (did you mean \"lid\"?)"),
                 problems(new Goal.Free(List.of("lit"))));
         assertEquals(List.of("toy has no part \"lot\""), problems(new Goal.Free(List.of("lot"))));
         assertEquals(
-                List.of("toy has no part \"shilde\"; the nearest is \"shield\""),
+                List.of("toy has no part \"shilde\" (did you mean \"shield\"?)"),
                 problems(new Goal.Free(List.of("shilde"))));
     }
 
@@ -128,8 +128,8 @@ class RequestCheckTest {
                 Arguments.of("part", Rules.none().permitRuin(x)),
                 Arguments.of("tool", Rules.none().forbidTools(x)),
                 Arguments.of("tool", Rules.none().requireTools(x)),
-                Arguments.of("act", Rules.none().forbidActs(x)),
-                Arguments.of("act", Rules.none().requireActs(x)),
+                Arguments.of("act", Rules.none().forbidActs(List.of("release:xx/xx"))),
+                Arguments.of("act", Rules.none().requireActs(List.of("release:xx/xx"))),
                 Arguments.of("part", Rules.none().requireActs(List.of("move:lid+xx"))),
                 Arguments.of("prepare act", Rules.none().requireActs(List.of("prepare:xx"))));
     }
@@ -137,7 +137,18 @@ class RequestCheckTest {
     @ParameterizedTest(name = "{1}")
     @MethodSource("rulesThatNameNothing")
     void aRuleNamesWhatExists(String what, Rules rules) {
-        assertEquals(List.of("toy has no " + what + " \"xx\""), problems(rules));
+        String id = what.equals("act") ? "release:xx/xx" : "xx";
+        assertEquals(List.of("toy has no " + what + " \"" + id + "\""), problems(rules));
+    }
+
+    @Test
+    void aRuleAboutActsGivesTheirIds() {
+        String expected =
+                "found \"lid-screw/t5\", expected the id of an act: prepare:ID, release:JOINT/WAY"
+                        + " or move:PART+PART";
+        List<String> id = List.of("lid-screw/t5");
+        assertEquals(List.of(expected), problems(Rules.none().forbidActs(id)));
+        assertEquals(List.of(expected), problems(Rules.none().requireActs(id)));
     }
 
     @Test
@@ -150,8 +161,8 @@ class RequestCheckTest {
                                 .requireActs(List.of("release:lid-screw/t5", "move:shield"))));
         assertEquals(
                 List.of(
-                        "toy has no act \"release:lid-screw/t6\"; the nearest is"
-                                + " \"release:lid-screw/t5\""),
+                        "toy has no act \"release:lid-screw/t6\" (did you mean"
+                                + " \"release:lid-screw/t5\"?)"),
                 problems(Rules.none().requireActs(List.of("release:lid-screw/t6"))));
     }
 

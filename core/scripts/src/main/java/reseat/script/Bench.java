@@ -29,6 +29,8 @@ import reseat.spi.Plugins;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.StockSource;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /**
  * The bench of a person who scripts. In the console each method is a function of its name, in
@@ -38,6 +40,9 @@ import reseat.stock.StockSource;
  * BenchException}. Safe for use by several threads.
  */
 public final class Bench {
+
+    /** How many known names a message lists. */
+    private static final int LISTED = 12;
 
     private final Shelf shelf;
     private final FastenerTables tables;
@@ -121,7 +126,6 @@ public final class Bench {
     /**
      * Returns the goal of a few names.
      *
-     * @param device the device
      * @param targets parts to take off, or one joint to get to; nothing for a full teardown
      */
     public Goal goal(Device device, String... targets) {
@@ -138,12 +142,12 @@ public final class Bench {
                                 ? "\""
                                         + target
                                         + "\" is a joint; name one joint alone, or parts alone."
-                                : Nearest.unknown(
+                                : unknown(
                                         device.id(),
                                         targets.length == 1 ? "part or joint" : "part",
                                         target,
                                         targets.length == 1
-                                                ? Nearest.both(device)
+                                                ? partsAndJoints(device)
                                                 : device.parts().keySet()));
             }
         }
@@ -161,29 +165,17 @@ public final class Bench {
         return targets.length == 0 ? graph : graph.towards(goal(device, targets));
     }
 
-    /**
-     * Returns the facts of a device in bulk: its screws, parts, joints, look-alikes as rows.
-     *
-     * @param device the device
-     */
+    /** Returns the facts of a device in bulk: its screws, parts, joints, look-alikes as rows. */
     public DeviceFacts facts(Device device) {
         return DeviceFacts.of(device, tables);
     }
 
-    /**
-     * Returns the facts of a plan in bulk: its acts, tools, needs and tests as rows.
-     *
-     * @param plan the plan
-     */
+    /** Returns the facts of a plan in bulk: its acts, tools, needs and tests as rows. */
     public PlanFacts facts(Plan plan) {
         return PlanFacts.of(plan, tables);
     }
 
-    /**
-     * Returns what a check, and the {@code run} of a shared script, is given to look at.
-     *
-     * @param device the device
-     */
+    /** Returns what a check, and the {@code run} of a shared script, is given to look at. */
     public CheckInput checkInput(Device device) {
         return CheckInput.of(device, tables);
     }
@@ -214,7 +206,6 @@ public final class Bench {
     /**
      * Runs all checks on a device.
      *
-     * @param device the device
      * @return findings, worst first
      */
     public List<Finding> check(Device device) {
@@ -224,7 +215,6 @@ public final class Bench {
     /**
      * Runs one check on a device.
      *
-     * @param device the device
      * @param id id of the check
      * @return findings, worst first
      */
@@ -282,7 +272,25 @@ public final class Bench {
 
     private static BenchException none(
             String who, String what, String wanted, Collection<String> known) {
-        return new BenchException(Nearest.unknown(who, what, wanted, known));
+        return new BenchException(unknown(who, what, wanted, known));
+    }
+
+    private static String unknown(
+            String who, String what, String wanted, Collection<String> known) {
+        String near = Nearest.question(wanted, known);
+        return who
+                + " has no "
+                + what
+                + " \""
+                + wanted
+                + "\"."
+                + (near.isEmpty() ? " Known: " + ListText.first(known, LISTED) + "." : near);
+    }
+
+    private static List<String> partsAndJoints(Device device) {
+        List<String> ids = new ArrayList<>(device.parts().keySet());
+        ids.addAll(device.joints().keySet());
+        return ids;
     }
 
     /**

@@ -192,7 +192,6 @@ public final class StockLoad {
     /**
      * Checks the books after a load.
      *
-     * @param stock the stock
      * @param onHand how much of each line there was
      * @param report what came of the load
      * @return what is wrong, as sentences; empty if the books balance

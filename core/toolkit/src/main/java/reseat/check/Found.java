@@ -6,7 +6,6 @@ import java.util.List;
  * A finding, and the variants in which it was found.
  *
  * @param device id of the device
- * @param finding the finding
  * @param variants the variants in which it was found just so; {@value #BASE} stands for the base
  *     device
  * @param everywhere whether these are all that were checked

@@ -22,11 +22,4 @@ public record KnownFinding(
             throw new IllegalArgumentException("a known finding has a reason");
         }
     }
-
-    /** Tells whether it stands for a finding, be it still in force or not. */
-    public boolean standsFor(Found found) {
-        return check.equals(found.finding().check())
-                && device.equals(found.device())
-                && subject.equals(found.finding().subject());
-    }
 }

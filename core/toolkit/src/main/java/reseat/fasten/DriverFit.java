@@ -3,8 +3,6 @@ package reseat.fasten;
 /**
  * What a driver does in a recess.
  *
- * @param driver the driver
- * @param recess the recess
  * @param verdict what happens
  * @param why a clause that says why
  * @param source where that comes from

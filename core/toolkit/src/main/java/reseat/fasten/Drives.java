@@ -191,7 +191,6 @@ public final class Drives {
      * each; those of trade practice come last.
      *
      * @param head form of the head; empty for all
-     * @param thread the thread
      */
     public List<TableRow> byScrew(Optional<String> head, ScrewThread thread) {
         String form = head.map(tables::headForm).orElse("any");

@@ -1,8 +1,6 @@
 package reseat.fasten;
 
 import java.io.Serial;
-import reseat.model.Origin;
-import reseat.model.Problem;
 
 /**
  * Thrown when something about a fastener is missing, unknown or impossible. The message is one
@@ -19,14 +17,5 @@ public final class FastenerInputException extends IllegalArgumentException {
      */
     public FastenerInputException(String message) {
         super(message);
-    }
-
-    /**
-     * Returns this as a problem with a place.
-     *
-     * @param at where the input stands
-     */
-    public Problem toProblem(Origin at) {
-        return Problem.error(at, String.valueOf(getMessage()));
     }
 }

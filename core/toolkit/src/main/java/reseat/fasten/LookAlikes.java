@@ -95,7 +95,6 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
      * Returns the matrix of the screws of some joints, such as those that a plan takes out.
      *
      * @param tables tables to look up threads in
-     * @param device the device
      * @param joints ids of joints; those without a seat are passed over
      * @param eye what a person sees
      * @throws IllegalArgumentException if a joint does not exist

@@ -21,7 +21,6 @@ public final class ScrewFormulas {
      * F = share · Rp · As / sqrt(1 + 3 [1.5 (d2/d0) (P/(pi d2) + 1.155 mu)]²) with d0 = (d2 +
      * d3)/2.
      *
-     * @param thread the thread
      * @param yield yield stress
      * @param share share of it, 0.9 in VDI 2230
      * @param mu friction of the thread

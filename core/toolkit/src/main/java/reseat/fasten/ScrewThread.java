@@ -12,7 +12,6 @@ import java.util.Optional;
  * the screw; see {@link FastenerTables#thread}.
  *
  * @param designation as it is written, such as M2, M8x1, S0.8, ST1.8
- * @param series the series
  * @param diameterMm nominal diameter, above 0
  * @param pitchMm pitch, above 0
  * @param coarse whether the pitch is the coarse one of the diameter

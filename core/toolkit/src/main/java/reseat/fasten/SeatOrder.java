@@ -44,7 +44,6 @@ public record SeatOrder(List<Pass> passes, List<String> notes) {
     /**
      * Returns the order for some screws of a device.
      *
-     * @param device the device
      * @param joints ids of joints with a seat; repeated ids count once
      * @param backing what lies between the parts
      * @throws IllegalArgumentException if there is no joint, or a joint does not exist or has no

@@ -10,7 +10,6 @@ import reseat.model.Origin;
 /**
  * One row of a table, already checked against its columns.
  *
- * @param table the table
  * @param cells text by column, every column present, trimmed; empty where the cell is
  * @param origin where the row stands
  */

@@ -7,7 +7,6 @@ import java.math.MathContext;
  * A torque in the unit that it was told in; nothing is lost by conversion.
  *
  * @param amount number of units, above 0
- * @param unit the unit
  */
 public record Torque(BigDecimal amount, TorqueUnit unit) {
 

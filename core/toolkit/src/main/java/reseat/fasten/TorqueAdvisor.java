@@ -60,7 +60,6 @@ public final class TorqueAdvisor {
     /**
      * Returns the torque of a seat.
      *
-     * @param device the device
      * @param joint id of a joint with a seat
      * @param conditions what the device file does not tell
      * @throws FastenerInputException if nobody gives the torque and it cannot be estimated

@@ -9,7 +9,6 @@ import reseat.model.Seat;
  * missing, and the estimate names it, unless {@link Builder#assumeCautiously()} allows assumptions,
  * which the estimate then lists.
  *
- * @param thread the thread
  * @param strength class or grade of the screw
  * @param friction friction of thread and head
  * @param head bearing of the head

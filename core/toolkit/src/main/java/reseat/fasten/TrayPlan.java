@@ -18,7 +18,6 @@ import reseat.model.Seat;
  * proof is a set of types of which each must lie apart from each, or, where no such set is as
  * large, that the search for one compartment less was exhausted.
  *
- * @param compartments the compartments
  * @param apart the largest set found of screw types of which each must lie apart from each
  * @param proved whether no plan with fewer compartments exists; false only where the search was cut
  *     short
@@ -62,7 +61,6 @@ public record TrayPlan(
     /**
      * Returns the trays for screws that come out in an order.
      *
-     * @param device the device
      * @param joints ids of joints in the order of their release; those without a seat are passed
      *     over
      * @param lookAlikes which screws can be confused

@@ -1,6 +1,7 @@
 package reseat.graph;
 
 import java.util.List;
+import reseat.text.ListText;
 
 /** Short texts for ids. */
 final class Labels {
@@ -19,34 +20,14 @@ final class Labels {
                     : ids.get(0) + "…" + last + " (" + ids.size() + ")";
         }
         if (ids.size() <= MOST) {
-            return and(ids);
+            return ListText.and(ids);
         }
-        return String.join(", ", ids.subList(0, MOST - 1))
-                + " and "
-                + (ids.size() - MOST + 1)
-                + " more";
-    }
-
-    /** All ids: "a", "a and b", "a, b and c". */
-    static String and(List<String> ids) {
-        return list(ids, " and ");
-    }
-
-    /** All ids: "a", "a or b", "a, b or c". */
-    static String or(List<String> ids) {
-        return list(ids, " or ");
+        return ListText.first(ids, MOST - 1);
     }
 
     /** A verb for one or for several: "holds", "hold". */
     static String verb(List<String> ids, String verb) {
         return ids.size() == 1 ? verb + "s" : verb;
-    }
-
-    private static String list(List<String> ids, String last) {
-        int n = ids.size();
-        return n < 2
-                ? String.join("", ids)
-                : String.join(", ", ids.subList(0, n - 1)) + last + ids.get(n - 1);
     }
 
     private static boolean counted(List<String> ids, String stem) {

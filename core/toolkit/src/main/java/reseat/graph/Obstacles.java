@@ -13,6 +13,7 @@ import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.Way;
+import reseat.text.ListText;
 
 /** Tells in sentences why a goal cannot be reached, from the goal down to the cause. */
 final class Obstacles {
@@ -238,7 +239,7 @@ final class Obstacles {
                         ? Labels.ids(released.joints())
                                 + Labels.verb(released.joints(), " hold")
                                 + " it to "
-                                + Labels.and(beyond.stream().map(p -> c.partIds[p]).toList())
+                                + ListText.and(beyond.stream().map(p -> c.partIds[p]).toList())
                         : c.partIds[beyond.get(0)] + " is in its way";
         Optional<String> alone = beyond.stream().flatMap(p -> stays(part, p).stream()).findFirst();
         lines.add(cannot + held + alone.map(why -> ", and " + why).orElse(""));
@@ -301,6 +302,10 @@ final class Obstacles {
                 way.ruins().stream().filter(p -> !rules.permittedRuin().contains(p)).toList();
         return ruined.isEmpty()
                 ? "by " + way.id() + ", which is forbidden"
-                : "by " + way.id() + ", which ruins " + Labels.and(ruined) + " without permission";
+                : "by "
+                        + way.id()
+                        + ", which ruins "
+                        + ListText.and(ruined)
+                        + " without permission";
     }
 }

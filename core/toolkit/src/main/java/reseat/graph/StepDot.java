@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import reseat.text.ListText;
 
 /**
  * Prints a step graph in the language of Graphviz. What comes first is on the left. A release is a
@@ -104,7 +105,7 @@ public final class StepDot {
             List<Step> steps = outline.unfolded(fact);
             Set<String> tools = new LinkedHashSet<>();
             steps.forEach(step -> tools.add(tool(step)));
-            String how = tools.isEmpty() ? "no way" : String.join(" or ", tools);
+            String how = tools.isEmpty() ? "no way" : ListText.or(tools);
             node(
                     graph.device().joint(fact.joints().get(0)).site(),
                     id,

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import reseat.text.ListText;
 
 /**
  * Prints a step graph for people at a terminal: towards a goal, what every way needs and a tree of
@@ -115,8 +116,7 @@ public final class StepText {
     }
 
     private String hows(List<Step> steps) {
-        return String.join(
-                " or ",
+        return ListText.or(
                 steps.stream().map(step -> tool(step.tool(), step.posture())).distinct().toList());
     }
 
@@ -126,7 +126,7 @@ public final class StepText {
 
     private void tree(Fact fact, String indent, boolean last, List<String> orAlong) {
         String below = indent + (last ? "  " : "│ ");
-        String along = orAlong.isEmpty() ? "" : "  (or " + Labels.and(orAlong) + " along)";
+        String along = orAlong.isEmpty() ? "" : "  (or " + ListText.and(orAlong) + " along)";
         List<Step> steps = outline.unfolded(fact);
         List<Condition> conditions = steps.isEmpty() ? List.of() : steps.get(0).conditions();
         boolean known = !told.add(fact);
@@ -245,7 +245,7 @@ public final class StepText {
             wrapped(
                     "    ",
                     "  "
-                            + Labels.and(group.parts())
+                            + ListText.and(group.parts())
                             + "  ["
                             + tool(group.tool(), group.posture())
                             + "]");
@@ -256,7 +256,7 @@ public final class StepText {
                 if (!always.isEmpty()) {
                     wrapped(
                             "      ",
-                            "    " + part + " never leaves without " + Labels.and(always));
+                            "    " + part + " never leaves without " + ListText.and(always));
                 }
             }
         }

@@ -31,7 +31,6 @@ public record Bond(
     /**
      * A strip of adhesive.
      *
-     * @param id id
      * @param path its middle line
      * @param widthMm its width in millimetres
      */
@@ -44,7 +43,6 @@ public record Bond(
     /**
      * Something that must not be touched.
      *
-     * @param id id
      * @param part id of the part it belongs to
      * @param outline its outline, as corners of a closed polygon
      */

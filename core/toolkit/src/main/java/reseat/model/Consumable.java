@@ -3,7 +3,7 @@ package reseat.model;
 /**
  * Something that a rebuild uses up.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param name the name people use
  * @param unit the unit it is counted in ("piece", "mm", "ml")
  */

@@ -3,7 +3,6 @@ package reseat.model;
 /**
  * An act with what it costs where it stands.
  *
- * @param act the act
  * @param tool tool in hand
  * @param posture posture of the device
  * @param ms time of the act, in milliseconds

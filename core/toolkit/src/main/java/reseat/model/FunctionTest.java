@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A test that shows whether what was touched works again.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param text what to do and what must be seen
  * @param of ids of the parts and joints that it tests; it is due when one of them was moved or
  *     released

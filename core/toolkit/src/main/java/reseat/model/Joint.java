@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What holds parts together.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param name the name people use
  * @param kind id of the kind of joint
  * @param holds two or more parts; the last is its site, the part it is made to

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * A part.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param name the name people use
  * @param kind id of the kind of part
  * @param under parts that are in the way of moving this one

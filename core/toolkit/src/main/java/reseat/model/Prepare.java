@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * An authored act before work: shut down, discharge, fixture. Done by hand in the usual posture.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param text what to do, in the imperative
  * @param restore what undoes it at the end, in the imperative; empty where nothing is told
  * @param ms time in milliseconds

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 /**
  * A type of screw: what a person sees and buys.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param thread thread designation ("M1.6", "M2x0.4", "S0.8", "ST1.8" for a thread-forming screw of
  *     1.8 mm)
  * @param lengthMm nominal length in millimetres, as the head form defines it

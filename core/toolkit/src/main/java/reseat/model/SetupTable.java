@@ -46,7 +46,6 @@ public final class SetupTable {
      * to itself that costs something, or three entries against the triangle inequality.
      *
      * @param what "tool" or "posture", for the message
-     * @param table the table
      * @return a sentence, or empty if the table is sound
      */
     public static Optional<String> check(String what, Map<String, Map<String, Long>> table) {

@@ -3,7 +3,7 @@ package reseat.model;
 /**
  * A source of power.
  *
- * @param id id
+ * @param id what files, plans and rules name it by
  * @param name the name people use
  */
 public record Supply(String id, String name) {}

@@ -6,7 +6,6 @@ import reseat.model.FunctionTest;
 /**
  * A test of what was touched, and when to make it.
  *
- * @param test the test
  * @param before place of the act of the rebuild before which it is made, counted from 0; the number
  *     of acts if it is made at the end
  * @param closing id of the joint that cannot be opened again without destroying it and before which

@@ -10,7 +10,6 @@ import reseat.model.State;
 /**
  * What to plan.
  *
- * @param device the device
  * @param goal what to achieve
  * @param start where the unit stands
  * @param rules what is forbidden, required and permitted

@@ -18,11 +18,7 @@ public sealed interface PlanResult {
      */
     List<String> reasons();
 
-    /**
-     * A plan was found.
-     *
-     * @param plan the plan
-     */
+    /** A plan was found. */
     record Found(Plan plan) implements PlanResult {
 
         @Override

@@ -19,7 +19,6 @@ import reseat.model.State;
  * <p>Tools: screws and moves use the tool of the teardown, connectors, hooks and fits too;
  * adhesives and snaps are pressed on by hand. Set-ups and dwell are stated, never minimised.
  *
- * @param device the device
  * @param acts the acts in order
  * @param fastenings screws that go in together, in order; every screw of the rebuild with a seat is
  *     in exactly one
@@ -63,7 +62,6 @@ public record Rebuild(
     /**
      * Returns the rebuild of acts that were carried out, whoever chose them.
      *
-     * @param device the device
      * @param start where the unit stood before
      * @param acts valid acts in order
      * @param targets parts that may be replaced

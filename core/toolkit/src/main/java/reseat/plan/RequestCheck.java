@@ -2,11 +2,9 @@ package reseat.plan;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import reseat.internal.text.Edits;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -15,6 +13,8 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.model.Rules;
 import reseat.model.State;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /** Checks that a request makes sense for its device. */
 final class RequestCheck {
@@ -73,7 +73,7 @@ final class RequestCheck {
                         && crosses(joint, start)) {
                     problem(
                             "at the start, "
-                                    + String.join(" and ", joint.holds())
+                                    + ListText.and(joint.holds())
                                     + " cannot lie in different places: "
                                     + joint.id()
                                     + " still holds them together");
@@ -119,54 +119,47 @@ final class RequestCheck {
     }
 
     private void act(String id, boolean required) {
-        if (id.startsWith("prepare:")) {
-            known(
-                    "prepare act",
-                    device.prepares().keySet(),
-                    List.of(id.substring("prepare:".length())));
+        Act act;
+        try {
+            act = Act.parse(id);
+        } catch (IllegalArgumentException e) {
+            problem(String.valueOf(e.getMessage()));
+            return;
+        }
+        if (act instanceof Act.Prepared prepared) {
+            known("prepare act", device.prepares().keySet(), List.of(prepared.prepare()));
             if (!required) {
                 problem(id + " cannot be forbidden: prepare acts are there for safety");
             }
-        } else if (id.startsWith("move:")) {
-            List<String> parts = List.of(id.substring("move:".length()).split("\\+"));
-            known("part", device.parts().keySet(), parts);
+        } else if (act instanceof Act.MoveParts move) {
+            known("part", device.parts().keySet(), move.parts());
         } else {
-            List<String> known =
-                    device.joints().values().stream()
-                            .flatMap(
-                                    joint ->
-                                            joint.ways().keySet().stream()
-                                                    .map(
-                                                            way ->
-                                                                    new Act.Release(joint.id(), way)
-                                                                            .id()))
-                            .toList();
-            known("act", known, List.of(id));
+            known("act", releases(), List.of(id));
         }
+    }
+
+    private List<String> releases() {
+        return device.joints().values().stream()
+                .flatMap(
+                        joint ->
+                                joint.ways().keySet().stream()
+                                        .map(way -> new Act.Release(joint.id(), way).id()))
+                .toList();
     }
 
     private void known(String what, Collection<String> known, Collection<String> wanted) {
         for (String id : wanted) {
             if (!known.contains(id)) {
-                String nearest =
-                        known.stream()
-                                .filter(other -> near(id, other))
-                                .min(
-                                        Comparator.comparingInt(
-                                                        (String other) -> Edits.between(id, other))
-                                                .thenComparing(other -> other))
-                                .map(other -> "; the nearest is \"" + other + "\"")
-                                .orElse("");
-                problem(device.id() + " has no " + what + " \"" + id + "\"" + nearest);
+                problem(
+                        device.id()
+                                + " has no "
+                                + what
+                                + " \""
+                                + id
+                                + "\""
+                                + Nearest.aside(id, known));
             }
         }
-    }
-
-    /** Whether a name is near enough to be meant, or begins with or ends in what was given. */
-    private static boolean near(String id, String other) {
-        return Edits.between(id, other) <= Math.max(1, id.length() / 3)
-                || other.startsWith(id)
-                || other.endsWith(id);
     }
 
     private void problem(String message) {

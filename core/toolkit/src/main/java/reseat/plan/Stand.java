@@ -17,7 +17,6 @@ import reseat.model.State;
  * Where a unit stands between two acts: which joints are released and which parts lie together.
  * Asks no permission; whoever makes one has a valid plan.
  *
- * @param device the device
  * @param released ids of released joints
  * @param place number of the place of every part; equal numbers lie together
  */

@@ -72,9 +72,7 @@ public record Tally(List<Entry> entries, List<Total> totals) {
     /**
      * Counts a teardown and its rebuild.
      *
-     * @param device the device
      * @param teardown the acts of the teardown
-     * @param rebuild the rebuild
      */
     public static Tally of(Device device, List<CostedAct> teardown, Rebuild rebuild) {
         Counter counter = new Counter(device);

@@ -15,7 +15,6 @@ import reseat.fasten.StackUp;
  * @param thread thread designation
  * @param lengthMm length in millimetres
  * @param head form of the head
- * @param drive drive
  * @param finish finish; empty where not told
  * @param patch whether it carries a locking patch
  * @param captive whether it stays in its part when loosened

@@ -64,7 +64,6 @@ public record Sheet(
      * <p>Costs about as much as the rebuild of the plan; where a bond of known geometry is
      * released, also a plan of its cuts.
      *
-     * @param plan the plan
      * @param extent what of it the sheet covers
      */
     public static Sheet of(Plan plan, Extent extent) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Move;
+import reseat.text.ListText;
 
 /** Decides whether an act is allowed where a unit stands; a sentence says why not. */
 final class Gate {
@@ -35,7 +36,7 @@ final class Gate {
                             + " is not released by \""
                             + way
                             + "\": take "
-                            + Words.or(
+                            + ListText.or(
                                     joint.ways().keySet().stream()
                                             .map(w -> "\"" + w + "\"")
                                             .toList()));
@@ -90,7 +91,7 @@ final class Gate {
                                         + " cannot be released"
                                 : words.supply(supply)
                                         + " is still live: release "
-                                        + Words.or(isolators)
+                                        + ListText.or(isolators)
                                         + " before "
                                         + words.joint(joint));
             }

@@ -44,7 +44,6 @@ public final class Simulator {
     /**
      * Carries out acts until the first one that is not allowed.
      *
-     * @param device the device
      * @param start where the unit stands
      * @param acts the acts in order
      * @return the verdict, without goal and rules; a sequence that lacks a prepare act is not valid
@@ -60,7 +59,6 @@ public final class Simulator {
      * Carries out acts until the first one that is not allowed, and holds them and what they come
      * to against a goal and rules.
      *
-     * @param device the device
      * @param start where the unit stands
      * @param goal what is to hold at the end
      * @param rules what is forbidden, required and permitted

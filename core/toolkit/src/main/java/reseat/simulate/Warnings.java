@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import reseat.model.Joint;
 import reseat.model.Kind;
+import reseat.text.ListText;
 
 /** Warns of what a change of posture does to a unit that is half apart. */
 final class Warnings {
@@ -46,7 +47,7 @@ final class Warnings {
                                         + (hang.size() == 1
                                                 ? " still hangs by "
                                                 : " still hang by ")
-                                        + Words.and(by)
+                                        + ListText.and(by)
                                         + ": support "
                                         + (hang.size() == 1 ? "it" : "them")
                                         + " while the device is turned "
@@ -77,7 +78,7 @@ final class Warnings {
                         Words.sentence(
                                 what
                                         + " may still stand in the holes of parts that lie in place ("
-                                        + Words.and(loose.stream().map(words::joint).toList())
+                                        + ListText.and(loose.stream().map(words::joint).toList())
                                         + "): take "
                                         + (loose.size() == 1 ? "it" : "them")
                                         + " out before the device is turned "

@@ -1,7 +1,6 @@
 package reseat.simulate;
 
 import java.util.Collection;
-import java.util.List;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
@@ -9,6 +8,7 @@ import reseat.model.Part;
 import reseat.model.Prepare;
 import reseat.model.Supply;
 import reseat.model.Tool;
+import reseat.text.ListText;
 
 /** The names of a device's things, as they stand in the middle of a sentence. */
 final class Words {
@@ -25,7 +25,7 @@ final class Words {
     }
 
     String parts(Collection<String> ids) {
-        return and(ids.stream().map(this::part).toList());
+        return ListText.and(ids.stream().map(this::part).toList());
     }
 
     /** A joint that has no name of its own is called by its bare id. */
@@ -69,23 +69,6 @@ final class Words {
             return "releasing " + joint(joint) + way;
         }
         return "moving " + parts(((Act.MoveParts) act).parts());
-    }
-
-    /** "a", "a and b", "a, b and c". */
-    static String and(List<String> words) {
-        return join(words, " and ");
-    }
-
-    /** "a", "a or b", "a, b or c". */
-    static String or(List<String> words) {
-        return join(words, " or ");
-    }
-
-    private static String join(List<String> words, String last) {
-        int n = words.size();
-        return n < 2
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, n - 1)) + last + words.get(n - 1);
     }
 
     /** Makes a sentence: capital letter and full stop. A bare id at its head keeps its letters. */

@@ -28,7 +28,6 @@ public interface Assessment {
     /**
      * Assesses a device. The same device, statements and plans give the same result.
      *
-     * @param device the device
      * @param stated what the method was told, by name
      * @param plans makes the plans that the method asks for
      * @throws IllegalArgumentException if a statement is missing or wrong; the message says which

@@ -25,7 +25,6 @@ public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged)
     /**
      * What there is for one need.
      *
-     * @param need the need
      * @param taken what to take, in order
      * @param missing how much cannot be had, in the unit of the need; zero or more
      * @param held how much good stock is reserved for other jobs, in the unit of the need

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Rules;
@@ -57,7 +58,7 @@ final class Detour {
         for (Joint joint : device.joints().values()) {
             joint.ways().values().stream()
                     .filter(which)
-                    .forEach(way -> found.add("release:" + joint.id() + "/" + way.id()));
+                    .forEach(way -> found.add(new Act.Release(joint.id(), way.id()).id()));
         }
         acts.addAll(found);
     }

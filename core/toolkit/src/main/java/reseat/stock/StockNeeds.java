@@ -28,7 +28,6 @@ public final class StockNeeds {
      * Returns what a plan and its rebuild need: spares, screws, consumables, then tools, each in
      * the order of first use. The bare hand is not asked for.
      *
-     * @param plan the plan
      * @param replace whether the parts it frees are replaced, and not put back
      */
     public static List<StockNeed> of(Plan plan, boolean replace) {
@@ -38,7 +37,6 @@ public final class StockNeeds {
     /**
      * Returns what a plan and its rebuild need.
      *
-     * @param plan the plan
      * @param rebuild its rebuild
      * @param replace whether the parts it frees are replaced, and not put back
      */

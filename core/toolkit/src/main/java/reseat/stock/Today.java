@@ -88,7 +88,6 @@ public record Today(List<StockItem> items, LocalDate day, int warnDays, Plans pl
     /**
      * Asks for the whole catalogue: every part of every device that can be ordered.
      *
-     * @param devices the devices
      * @param effort how long to think about each repair
      * @param watch hears how the planner goes; when it cancels, the repairs so far are returned
      * @return one answer for each, in the order of the devices and of their parts

@@ -1,6 +1,7 @@
 /**
  * How numbers, times, lists, tables and JSON are written, in one place, so that every message,
- * sheet and report writes them the same way. Knows nothing of ours; anything may use it.
+ * sheet and report writes them the same way; and how tables of text are read. Knows nothing of
+ * ours; anything may use it.
  */
 @NullMarked
 package reseat.text;

@@ -24,7 +24,7 @@ final class Asked {
         this.rules = asked.rules();
         boolean prepares = false;
         for (String act : rules.requiredActs()) {
-            if (act.startsWith("prepare:")) {
+            if (Act.parse(act) instanceof Act.Prepared) {
                 prepares = true;
             } else {
                 duties.add(act);
@@ -72,7 +72,8 @@ final class Asked {
 
     boolean forbidsPrepare() {
         return masks.device.prepares().keySet().stream()
-                .anyMatch(prepare -> rules.forbiddenActs().contains("prepare:" + prepare));
+                .anyMatch(
+                        prepare -> rules.forbiddenActs().contains(new Act.Prepared(prepare).id()));
     }
 
     /** Tells whether goal and duties are met in a state. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
@@ -227,12 +228,12 @@ enum Feature {
     private static Set<String> acts(Map<String, List<Joint>> by, Set<String> acts) {
         Set<String> ids = new LinkedHashSet<>();
         for (String act : acts) {
-            if (!act.startsWith("release:")) {
+            if (Act.parse(act) instanceof Act.Release release) {
+                ids(by, Set.of(release.joint()))
+                        .forEach(id -> ids.add(new Act.Release(id, release.way()).id()));
+            } else {
                 ids.add(act);
-                continue;
             }
-            String[] named = act.substring("release:".length()).split("/", -1);
-            ids(by, Set.of(named[0])).forEach(id -> ids.add("release:" + id + "/" + named[1]));
         }
         return ids;
     }

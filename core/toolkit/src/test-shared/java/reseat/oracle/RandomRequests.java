@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
@@ -59,7 +60,7 @@ final class RandomRequests {
             return rules;
         }
         Joint joint = any(joints);
-        String release = "release:" + joint.id() + "/" + any(List.copyOf(joint.ways().keySet()));
+        String release = new Act.Release(joint.id(), any(List.copyOf(joint.ways().keySet()))).id();
         String tool = any(device.setup().tools());
         return switch (random.nextInt(9)) {
             case 0 -> rules.forbidActs(List.of(release));
@@ -70,7 +71,7 @@ final class RandomRequests {
             case 5 -> rules.requireJoints(List.of(joint.id()));
             case 6 -> rules.requireParts(List.of(any(movable)));
             case 7 -> rules.requireTools(List.of(tool));
-            default -> rules.forbidActs(List.of("move:" + any(movable)));
+            default -> rules.forbidActs(List.of(new Act.MoveParts(List.of(any(movable))).id()));
         };
     }
 

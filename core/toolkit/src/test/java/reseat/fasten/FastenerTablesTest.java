@@ -78,9 +78,18 @@ class FastenerTablesTest {
     }
 
     @Test
+    void saysWhereAQuoteIsOpen() {
+        assertTrue(
+                message("shop/materials.csv", HEADER + "a,\"g,,1,s,shop\n")
+                        .contains(
+                                "shop/materials.csv:2:3: error: The table cannot be read: this"
+                                        + " quote is never closed."));
+    }
+
+    @Test
     void tellsWrongColumnsAndTables() {
         String column = message("materials.csv", "material,group,shaer,source,tag\n");
-        assertTrue(column.contains("no column \"shaer\". Did you mean shear?"), column);
+        assertTrue(column.contains("no column \"shaer\". Did you mean \"shear\"?"), column);
         assertTrue(column.contains("lacks the column shear"), column);
         String table = message("matter.csv", HEADER);
         assertTrue(table.contains("There is no table \"matter.csv\""), table);
@@ -100,9 +109,10 @@ class FastenerTablesTest {
     void namesWhatIsKnown() {
         String material = unknown(() -> tables.material("magnesum"));
         assertTrue(
-                material.contains("There is no material \"magnesum\". Did you mean magnesium?"),
+                material.contains("There is no material \"magnesum\". Did you mean \"magnesium\"?"),
                 material);
-        assertTrue(unknown(() -> tables.strengthClass("8.9")).contains("Did you mean 8.8"), "8.9");
+        assertTrue(
+                unknown(() -> tables.strengthClass("8.9")).contains("Did you mean \"8.8\""), "8.9");
         assertTrue(
                 unknown(() -> tables.friction("greased")).contains("Known: zinc-dry, oiled"),
                 "greased");

@@ -83,4 +83,18 @@ class TextTest {
         assertEquals("a and b", ListText.and(List.of("a", "b")));
         assertEquals("a, b and c", ListText.and(List.of("a", "b", "c")));
     }
+
+    @Test
+    void listsAreCutShort() {
+        assertEquals("none", ListText.first(List.of(), 2));
+        assertEquals("a, b", ListText.first(List.of("a", "b"), 2));
+        assertEquals("a, b and 2 more", ListText.first(List.of("a", "b", "c", "d"), 2));
+    }
+
+    @Test
+    void quotedTextCannotDriveATerminal() {
+        assertEquals("\"a b\"", QuoteText.of("a b"));
+        assertEquals("\"\\u001b[31m\\u202e\"", QuoteText.of("\u001b[31m\u202e"));
+        assertEquals("\"" + "x".repeat(60) + "…\"", QuoteText.of("x".repeat(61)));
+    }
 }

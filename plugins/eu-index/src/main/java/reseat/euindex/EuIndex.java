@@ -23,9 +23,6 @@ public final class EuIndex implements Assessment {
 
     private static final String ANNEX = "Annex IV point 5";
 
-    /** Makes the assessment. */
-    public EuIndex() {}
-
     @Override
     public String id() {
         return "eu-index";

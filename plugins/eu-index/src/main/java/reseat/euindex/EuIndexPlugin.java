@@ -8,9 +8,6 @@ import reseat.spi.PluginInfo;
 /** Brings the index to Reseat. */
 public final class EuIndexPlugin implements Plugin {
 
-    /** Makes the plugin. */
-    public EuIndexPlugin() {}
-
     @Override
     public PluginInfo info() {
         return PluginInfo.of(EuIndexPlugin.class);

@@ -8,9 +8,6 @@ import reseat.spi.PluginInfo;
 /** Brings what is to be known of fasteners to Reseat. */
 public final class FastenersPlugin implements Plugin {
 
-    /** Makes the plugin. */
-    public FastenersPlugin() {}
-
     @Override
     public PluginInfo info() {
         return PluginInfo.of(FastenersPlugin.class);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.LookAlikes;
@@ -24,9 +23,14 @@ import reseat.spi.CommandInfo;
 import reseat.spi.CommandOption;
 import reseat.spi.CommandOption.Kind;
 import reseat.text.JsonText;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /** Says which screws lie apart while a device is open. */
 final class TraysCommand implements Command {
+
+    /** How many known names a message lists. */
+    private static final int LISTED = 40;
 
     @Override
     public String name() {
@@ -112,16 +116,18 @@ final class TraysCommand implements Command {
     private static void seat(Device device, String id) {
         Joint joint = device.joints().get(id);
         if (joint == null || joint.seat().isEmpty()) {
-            String known =
+            List<String> known =
                     device.joints().values().stream()
                             .filter(each -> each.seat().isPresent())
                             .map(Joint::id)
-                            .collect(Collectors.joining(", "));
+                            .toList();
             throw new CommandException(
                     "reseat: there is no screw in a seat \""
                             + id
-                            + "\". Known: "
-                            + (known.isEmpty() ? "none" : known)
+                            + "\"."
+                            + Nearest.question(id, known)
+                            + " Known: "
+                            + ListText.first(known, LISTED)
                             + ".");
         }
     }

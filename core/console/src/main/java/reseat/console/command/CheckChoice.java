@@ -15,6 +15,7 @@ import reseat.check.CheckInput;
 import reseat.check.Checks;
 import reseat.script.host.Setting;
 import reseat.spi.Plugins;
+import reseat.text.Nearest;
 
 /** Which checks to run, and how they are set. */
 final class CheckChoice {
@@ -68,12 +69,16 @@ final class CheckChoice {
             known.add(info.id());
             tags.addAll(info.tags());
         }
+        Set<String> both = new LinkedHashSet<>(known);
+        both.addAll(tags);
         for (String word : words()) {
-            if (!known.contains(word) && !tags.contains(word)) {
+            if (!both.contains(word)) {
                 throw new BadInput(
                         "reseat: there is no check or tag \""
                                 + word
-                                + "\". Checks: "
+                                + "\"."
+                                + Nearest.question(word, both)
+                                + " Checks: "
                                 + String.join(", ", known)
                                 + ". Tags: "
                                 + String.join(", ", tags)

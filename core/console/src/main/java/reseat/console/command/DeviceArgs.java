@@ -16,9 +16,14 @@ import reseat.model.Joint;
 import reseat.model.Problem;
 import reseat.spi.CostTable;
 import reseat.spi.Plugins;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /** The device that a command is about: its file, and which variant. */
 final class DeviceArgs {
+
+    /** How many known names a message lists. */
+    private static final int LISTED = 40;
 
     @Parameters(
             index = "0",
@@ -103,8 +108,10 @@ final class DeviceArgs {
                         + what
                         + " \""
                         + wanted
-                        + "\". Known: "
-                        + (known.isEmpty() ? "none" : String.join(", ", known))
+                        + "\"."
+                        + Nearest.question(wanted, known)
+                        + " Known: "
+                        + ListText.first(known, LISTED)
                         + ".");
     }
 }

@@ -52,7 +52,7 @@ final class StartArgs {
         List<Act> acts = new ArrayList<>();
         for (String id : done) {
             try {
-                acts.add(PlanFiles.act(id));
+                acts.add(Act.parse(id));
             } catch (IllegalArgumentException e) {
                 throw new BadInput("reseat: --done: " + e.getMessage());
             }

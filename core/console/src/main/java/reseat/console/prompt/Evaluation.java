@@ -7,7 +7,6 @@ import java.time.Duration;
  *
  * @param input which one of the session, counted from 1
  * @param tongue the language it is in
- * @param text the text
  * @param outcome what came of it
  * @param took how long that took
  */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import reseat.check.CheckInfo;
 import reseat.script.ApiIndex;
 import reseat.script.Bench;
+import reseat.text.Nearest;
 
 /** Says what is here and what a name means. */
 final class Help {
@@ -152,11 +153,7 @@ final class Help {
                 index.all().stream()
                         .flatMap(e -> List.of(e.shortName(), e.member()).stream())
                         .toList();
-        return "Nothing here is called \""
-                + name
-                + "\""
-                + Near.hint(name, known)
-                + (Near.hint(name, known).isEmpty() ? "." : "");
+        return "Nothing here is called \"" + name + "\"" + Nearest.aside(name, known) + ".";
     }
 
     private static String article(String noun) {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 import reseat.script.Bench;
 import reseat.script.host.JsEngine;
 import reseat.script.host.OpenModules;
+import reseat.text.ListText;
 
 /** Java, run in this process by the shell that every Java brings along. */
 final class JavaLanguage implements Language {
@@ -193,8 +194,7 @@ final class JavaLanguage implements Language {
         }
         return List.of(
                 "Defined, but it cannot be used before there is "
-                        + String.join(
-                                " and ",
+                        + ListText.and(
                                 shell().unresolvedDependencies(
                                                 (jdk.jshell.DeclarationSnippet) snippet)
                                         .toList())

@@ -11,6 +11,7 @@ import jdk.jshell.JShellException;
 import jdk.jshell.Snippet;
 import jdk.jshell.UnresolvedReferenceException;
 import org.jspecify.annotations.Nullable;
+import reseat.text.Nearest;
 
 /** Says in our words what Java says is wrong, and where in what was typed. */
 final class JavaTroubles {
@@ -60,7 +61,7 @@ final class JavaTroubles {
                         + (ours
                                 ? " in "
                                         + type
-                                        + Near.hint(name, Near.membersOf(ApiWords.full(type)))
+                                        + Nearest.aside(name, Members.of(ApiWords.full(type)))
                                 : ""));
     }
 

@@ -8,6 +8,7 @@ import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.Source;
 import org.graalvm.polyglot.SourceSection;
 import org.jspecify.annotations.Nullable;
+import reseat.text.Nearest;
 
 /** Says in our words what JavaScript says is wrong, and where in what was typed. */
 final class JsTroubles {
@@ -48,7 +49,7 @@ final class JsTroubles {
                         + " has no member \""
                         + name
                         + "\""
-                        + Near.hint(name, Near.membersOf(type));
+                        + Nearest.aside(name, Members.of(type));
         int at = section.getCharacters().toString().lastIndexOf(name);
         int start = section.getCharIndex() + Math.max(0, at);
         int end = at < 0 ? section.getCharEndIndex() : start + name.length();

@@ -57,10 +57,6 @@ final class Talk {
         timing = on;
     }
 
-    Optional<Evaluation> last() {
-        return Optional.ofNullable(last);
-    }
-
     void show(String text) {
         shows.accept(text);
     }

@@ -57,7 +57,6 @@ final class Words {
     /**
      * A word with what followed it.
      *
-     * @param word the word
      * @param rest what followed; may be empty
      */
     record Said(Word word, String rest) {}

@@ -1,8 +1,8 @@
 package reseat.console.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import reseat.check.CheckInfo;
+import reseat.text.ListText;
 
 /** The page that tells all about all checks, made from what they say of themselves. */
 public final class ChecksPage {
@@ -69,12 +69,9 @@ public final class ChecksPage {
 
     /** Returns what a check needs, in words. */
     public static String needs(CheckInfo info) {
-        return info.needs().stream()
-                .map(ChecksPage::word)
-                .collect(
-                        Collectors.collectingAndThen(
-                                Collectors.joining(" and "),
-                                text -> text.isEmpty() ? "a device" : text));
+        return info.needs().isEmpty()
+                ? "a device"
+                : ListText.and(info.needs().stream().map(ChecksPage::word).toList());
     }
 
     private static String word(CheckInfo.Need need) {

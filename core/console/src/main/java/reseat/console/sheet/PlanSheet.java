@@ -29,7 +29,6 @@ public final class PlanSheet {
     /**
      * Renders a sheet.
      *
-     * @param sheet the sheet
      * @param terminal what it is shown on
      * @return the text, ending with a line feed
      */

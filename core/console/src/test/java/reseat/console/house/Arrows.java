@@ -54,11 +54,6 @@ final class Arrows {
                             "a sheet says what a plan and its rebuild are; how it is laid out is"
                                     + " the renderer's, and nobody computes with it"),
                     new Floor(
-                            "sheet",
-                            Set.of("model", "fasten", "plan"),
-                            "a sheet says what a plan and its rebuild are; how it is laid out is"
-                                    + " the renderer's, and nobody computes with it"),
-                    new Floor(
                             "query",
                             Set.of("model", "graph", "fasten", "plan", "job", "stock"),
                             "answers about facts and plans, for checks and scripts to ask for"),

@@ -47,7 +47,7 @@ class HouseRulesTest {
                     Map.entry("stock knows those below", Set.of("stock.KnowsReader")),
                     Map.entry("query knows those below", Set.of("query.KnowsReader")),
                     Map.entry("check knows those below", Set.of("check.KnowsReader")),
-                    Map.entry("text knows nothing", Set.of("internal.text.KnowsModel")),
+                    Map.entry("text knows nothing", Set.of("text.KnowsModel")),
                     Map.entry(
                             "every package has its place",
                             Set.of("stray.Nowhere", "cycle.a.First", "cycle.b.Second")),

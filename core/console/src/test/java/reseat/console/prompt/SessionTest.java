@@ -110,7 +110,7 @@ class SessionTest {
         Trouble trouble = js(text).outcome().troubles().get(0);
 
         assertEquals("nme", text.substring(trouble.start(), trouble.end()));
-        assertEquals("Device has no member \"nme\"; did you mean \"name\"?", trouble.message());
+        assertEquals("Device has no member \"nme\" (did you mean \"name\"?)", trouble.message());
     }
 
     @Test
@@ -122,7 +122,7 @@ class SessionTest {
 
         assertEquals("nme", text.substring(trouble.start(), trouble.end()));
         assertEquals(
-                "there is no method nme() in Device; did you mean \"name\"?", trouble.message());
+                "there is no method nme() in Device (did you mean \"name\"?)", trouble.message());
     }
 
     @Test
@@ -183,7 +183,7 @@ class SessionTest {
 
     @Test
     void javaSeesNothingThatIsNotExported() {
-        Evaluation wrong = java("new reseat.internal.text.Edits()");
+        Evaluation wrong = java("reseat.internal.fasten.Names.items(\"a\")");
 
         assertEquals(Outcome.Status.FAILED, wrong.status());
     }

@@ -12,6 +12,8 @@ import reseat.model.Duration;
 import reseat.model.Kind;
 import reseat.model.Move;
 import reseat.model.Way;
+import reseat.text.ListText;
+import reseat.text.QuoteText;
 
 /**
  * Makes moves and ways, with what kinds say where the file is silent. The kind of part or joint
@@ -124,7 +126,7 @@ final class Acts {
                     look.at(),
                     who.get()
                             + ": nothing says how it is released: give ways with a kind each, or a way to the kind of joint "
-                            + Words.quote(jointKind.kind().id()));
+                            + QuoteText.of(jointKind.kind().id()));
         }
         List<ConsumableUse> consumes =
                 look.has("consumes")
@@ -242,11 +244,11 @@ final class Acts {
                                 + ": nothing says its "
                                 + key
                                 + ": give "
-                                + Words.quote(key)
+                                + QuoteText.of(key)
                                 + " here, or to the kind "
-                                + Words.or(
+                                + ListText.or(
                                         speakers().stream()
-                                                .map(each -> Words.quote(each.id()))
+                                                .map(each -> QuoteText.of(each.id()))
                                                 .distinct()
                                                 .toList()));
             }

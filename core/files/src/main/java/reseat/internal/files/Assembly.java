@@ -18,6 +18,7 @@ import reseat.model.Seat;
 import reseat.model.Supply;
 import reseat.model.Tool;
 import reseat.model.Way;
+import reseat.text.QuoteText;
 
 /** Makes facts of a device tree that {@link ShapeCheck} has been over. */
 final class Assembly {
@@ -244,7 +245,7 @@ final class Assembly {
                     "joint "
                             + joint
                             + ": no tool turns the drive "
-                            + Words.quote(drive)
+                            + QuoteText.of(drive)
                             + " of "
                             + screwType
                             + "."

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.List;
 import reseat.model.Origin;
 import reseat.spi.CostTable;
+import reseat.text.QuoteText;
 
 /** Lays a table of costs over the defaults of a device. */
 final class CostLayer {
@@ -26,7 +27,7 @@ final class CostLayer {
                                         problems.error(
                                                 entry.keyAt(),
                                                 "cost table: unknown key "
-                                                        + Words.quote(key)
+                                                        + QuoteText.of(key)
                                                         + "."
                                                         + Words.hint(key, KEYS, "keys"));
                                     }

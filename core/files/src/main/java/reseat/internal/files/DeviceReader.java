@@ -10,6 +10,7 @@ import reseat.model.Device;
 import reseat.model.Origin;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
+import reseat.text.QuoteText;
 
 /** Reads one device file from bytes to model. An instance reads once. */
 public final class DeviceReader {
@@ -139,7 +140,7 @@ public final class DeviceReader {
             problems.error(
                     whole,
                     "there is no variant "
-                            + Words.quote(variant.get())
+                            + QuoteText.of(variant.get())
                             + "."
                             + Words.hint(variant.get(), variants, "variants"));
             return base;

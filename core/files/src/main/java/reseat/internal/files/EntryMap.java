@@ -36,7 +36,6 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
      * @param keys the keys, all different
      * @param files the files that they stand in, or the one for all of them
      * @param spots where they stand in these, as {@link Spot}s
-     * @param values the values
      */
     EntryMap(Keys keys, String[] files, long[] spots, Node[] values) {
         this.keys = keys;

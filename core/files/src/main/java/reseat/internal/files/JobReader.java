@@ -18,6 +18,7 @@ import reseat.model.BadInputException;
 import reseat.model.Device;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.text.QuoteText;
 
 /** Reads job files. */
 public final class JobReader {
@@ -93,9 +94,9 @@ public final class JobReader {
                     Problem.error(
                             at(file, "/device"),
                             "device: this job is on a unit of "
-                                    + Words.quote(job.device())
+                                    + QuoteText.of(job.device())
                                     + ", and the device is "
-                                    + Words.quote(device.id())));
+                                    + QuoteText.of(device.id())));
             return problems;
         }
         for (String joint : job.cycles().keySet()) {
@@ -104,7 +105,7 @@ public final class JobReader {
                         Problem.error(
                                 at(file, "/cycles/" + joint),
                                 "cycles: there is no joint "
-                                        + Words.quote(joint)
+                                        + QuoteText.of(joint)
                                         + " in "
                                         + device
                                         + "."

@@ -13,6 +13,7 @@ import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
 import reseat.model.Duration;
 import reseat.model.Kind;
+import reseat.text.QuoteText;
 
 /** The registered kinds, and which of them the device uses. */
 final class KindTable {
@@ -34,7 +35,6 @@ final class KindTable {
     /**
      * A kind with what only the reader needs of it.
      *
-     * @param kind the kind
      * @param slack whether joints of it are slack unless a device says otherwise
      * @param way the manipulation that releases a joint or moves a part of it, if it names one
      */
@@ -85,9 +85,9 @@ final class KindTable {
                                 "unit: "
                                         + of.id()
                                         + " is counted in "
-                                        + Words.quote(of.unit())
+                                        + QuoteText.of(of.unit())
                                         + ", not in "
-                                        + Words.quote(unit));
+                                        + QuoteText.of(unit));
                     }
                     use.number("quantity", ScalarType.QUANTITY)
                             .ifPresent(

@@ -22,6 +22,7 @@ import reseat.internal.files.Scalars.ScalarType;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.text.QuoteText;
 
 /** Reads files of known findings, and adds to them. */
 public final class KnownReader {
@@ -96,7 +97,7 @@ public final class KnownReader {
                 problems.error(
                         look.at("until"),
                         "until: found "
-                                + Words.quote(look.text("until", ""))
+                                + QuoteText.of(look.text("until", ""))
                                 + ", expected a date such as 2027-03-01");
             }
         }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import reseat.model.Origin;
 import reseat.spi.DeviceFamily;
+import reseat.text.QuoteText;
 
 /** Lays built-in data, family and device over each other, in rising order of rank. */
 final class Layers {
@@ -50,7 +51,7 @@ final class Layers {
             problems.error(
                     new Look(stated, whole).at("family"),
                     "family: there is no device family "
-                            + Words.quote(id)
+                            + QuoteText.of(id)
                             + "."
                             + Words.hint(
                                     id,
@@ -100,7 +101,7 @@ final class Layers {
                                 problems.error(
                                         entry.keyAt(),
                                         "defaults: unknown key "
-                                                + Words.quote(key)
+                                                + QuoteText.of(key)
                                                 + "."
                                                 + Words.hint(
                                                         key,

@@ -14,7 +14,6 @@ final class MergePatch {
      * Applies a patch.
      *
      * @param target what is patched; null where there is nothing yet
-     * @param patch the patch
      * @return the result; neither argument is changed
      */
     static Node apply(@Nullable Node target, Node patch) {

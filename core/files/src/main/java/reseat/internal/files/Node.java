@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
+import reseat.text.QuoteText;
 
 /**
  * A value of a YAML or JSON file that knows where it stands. Immutable; an alias shares the node of
@@ -68,7 +69,7 @@ sealed interface Node {
 
         @Override
         public String describe() {
-            return kind == ScalarKind.NULL ? "nothing" : Words.quote(text);
+            return kind == ScalarKind.NULL ? "nothing" : QuoteText.of(text);
         }
     }
 
@@ -100,7 +101,6 @@ sealed interface Node {
      * One entry of a {@link Fields}.
      *
      * @param keyAt where the key stands
-     * @param value the value
      */
     record Entry(Origin keyAt, Node value) {}
 

@@ -16,6 +16,7 @@ import reseat.model.Goal;
 import reseat.model.Origin;
 import reseat.model.Rules;
 import reseat.model.State;
+import reseat.text.QuoteText;
 
 /** Reads plans and states. An instance reads once. */
 public final class PlanReader {
@@ -67,31 +68,6 @@ public final class PlanReader {
         return state;
     }
 
-    /** Reads an act; the contract is that of {@code PlanFiles.act}. */
-    public static Act act(String id) {
-        if (id.startsWith("prepare:") && id.length() > "prepare:".length()) {
-            return new Act.Prepared(id.substring("prepare:".length()));
-        }
-        if (id.startsWith("release:")) {
-            String rest = id.substring("release:".length());
-            int slash = rest.indexOf('/');
-            if (slash > 0 && slash < rest.length() - 1) {
-                return new Act.Release(rest.substring(0, slash), rest.substring(slash + 1));
-            }
-        }
-        if (id.startsWith("move:")) {
-            List<String> parts = List.of(id.substring("move:".length()).split("\\+", -1));
-            if (parts.stream().noneMatch(String::isEmpty)) {
-                return new Act.MoveParts(parts);
-            }
-        }
-        throw new IllegalArgumentException(
-                "found "
-                        + Words.quote(id)
-                        + ", expected the id of an act: prepare:ID, release:JOINT/WAY or"
-                        + " move:PART+PART");
-    }
-
     private Node root(Path path, String file) throws BadInputException {
         Optional<Node> root =
                 Sources.load(path, file, problems)
@@ -133,9 +109,9 @@ public final class PlanReader {
             problems.error(
                     at(fields, "format"),
                     "format: found "
-                            + Words.quote(format)
+                            + QuoteText.of(format)
                             + ", expected "
-                            + Words.quote(PlanWriter.FORMAT));
+                            + QuoteText.of(PlanWriter.FORMAT));
         }
         Node acts = fields.get("acts");
         Node start = fields.get("start");
@@ -172,7 +148,7 @@ public final class PlanReader {
         } catch (NumberFormatException e) {
             problems.error(
                     at(fields, "totalMs"),
-                    "totalMs: found " + Words.quote(text) + ", expected whole milliseconds");
+                    "totalMs: found " + QuoteText.of(text) + ", expected whole milliseconds");
             return OptionalLong.empty();
         }
     }
@@ -183,7 +159,7 @@ public final class PlanReader {
             Node id = node instanceof Node.Fields fields ? fields.get("id") : node;
             if (id instanceof Node.Scalar scalar && !scalar.isNull()) {
                 try {
-                    acts.add(act(scalar.text()));
+                    acts.add(Act.parse(scalar.text()));
                 } catch (IllegalArgumentException e) {
                     problems.error(scalar.at(), String.valueOf(e.getMessage()));
                 }
@@ -227,7 +203,7 @@ public final class PlanReader {
                 problems.error(
                         each.getValue().keyAt(),
                         "a state has the keys \"released\" and \"places\", not "
-                                + Words.quote(each.getKey()));
+                                + QuoteText.of(each.getKey()));
             }
         }
         Set<String> released = new LinkedHashSet<>(texts(fields.get("released"), "released"));
@@ -267,7 +243,7 @@ public final class PlanReader {
                 problems.error(
                         each.getValue().keyAt(),
                         "rules: unknown key "
-                                + Words.quote(key)
+                                + QuoteText.of(key)
                                 + "."
                                 + Words.hint(key, RULES.stream().sorted().toList(), "rules"));
             }

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import reseat.model.Joint;
 import reseat.model.Part;
+import reseat.text.ListText;
 
 /** Reports what {@link Reachability} finds, with the chain of facts that leads back into itself. */
 final class ReachabilityCheck {
@@ -86,7 +87,7 @@ final class ReachabilityCheck {
             ids.add(key(at, atJoint));
             if (!atJoint
                     && (at.equals(draft.base) || (!at.equals(start) && !isStuck(at, without)))) {
-                return Words.and(facts);
+                return ListText.and(facts);
             }
             Reachability.Obstacle next =
                     atJoint
@@ -96,14 +97,14 @@ final class ReachabilityCheck {
                                     at.equals(without) ? start : without);
             facts.add(at + " " + next.how() + " " + next.id());
             if (next.last()) {
-                return Words.and(facts);
+                return ListText.and(facts);
             }
             at = next.id();
             atJoint = next.joint();
         }
         List<String> ring = new ArrayList<>(ids.subList(ids.indexOf(key(at, atJoint)), ids.size()));
         ring.add(key(at, atJoint));
-        return Words.and(facts)
+        return ListText.and(facts)
                 + " ("
                 + String.join(" → ", ring.stream().map(each -> each.substring(1)).toList())
                 + ")";

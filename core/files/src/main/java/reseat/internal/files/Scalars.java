@@ -9,6 +9,8 @@ import reseat.internal.time.IndexString;
 import reseat.model.Duration;
 import reseat.model.Ids;
 import reseat.model.Units;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /** Makes values of scalars, or says in a sentence what was expected. */
 final class Scalars {
@@ -287,11 +289,9 @@ final class Scalars {
                     "found "
                             + scalar.describe()
                             + ", expected "
-                            + Words.or(words)
+                            + ListText.or(words)
                             + "."
-                            + Words.nearest(scalar.text(), words)
-                                    .map(word -> " Did you mean " + Words.quote(word) + "?")
-                                    .orElse(""));
+                            + Nearest.question(scalar.text(), words));
         }
         return scalar.text();
     }

@@ -24,6 +24,7 @@ import reseat.files.ScriptFile.Language;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Severity;
+import reseat.text.QuoteText;
 
 /** Reads script files: the comment in front, and the text as it is. An instance reads once. */
 public final class ScriptReader {
@@ -163,7 +164,7 @@ public final class ScriptReader {
             problems.error(
                     at(fields, "api"),
                     "api: found "
-                            + Words.quote(String.valueOf(text))
+                            + QuoteText.of(String.valueOf(text))
                             + ", expected a whole number");
             return CheckInfo.API;
         }
@@ -202,7 +203,7 @@ public final class ScriptReader {
                                         entry.keyAt(),
                                         what
                                                 + " has no key "
-                                                + Words.quote(key)
+                                                + QuoteText.of(key)
                                                 + "."
                                                 + Words.hint(key, known, "keys"));
                             }
@@ -246,7 +247,7 @@ public final class ScriptReader {
                     found.at(),
                     key
                             + ": found "
-                            + Words.quote(found.text())
+                            + QuoteText.of(found.text())
                             + "."
                             + Words.hint(found.text(), names, "words"));
             return Optional.empty();

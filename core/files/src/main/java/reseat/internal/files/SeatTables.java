@@ -12,6 +12,10 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import reseat.model.Ids;
 import reseat.model.Origin;
+import reseat.text.CsvException;
+import reseat.text.CsvText;
+import reseat.text.CsvText.Cell;
+import reseat.text.QuoteText;
 
 /** Adds the rows of CSV seat tables to the joints of a device tree. */
 final class SeatTables {
@@ -43,6 +47,9 @@ final class SeatTables {
             Pattern.compile("[-+]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][-+]?[0-9]+)?");
 
     private final Problems problems;
+
+    /** The table that is read, as messages name it. */
+    private String shown = "";
 
     private SeatTables(Problems problems) {
         this.problems = problems;
@@ -94,24 +101,27 @@ final class SeatTables {
             problems.error(name.at(), "there is no file " + name.describe() + " beside this one");
             return device;
         }
-        String shown = table.toString();
+        shown = table.toString();
         Optional<byte[]> content = Sources.load(table, shown, problems);
         if (content.isEmpty()) {
             return device;
         }
         try {
             String csv = Trees.decode(shown, content.get());
-            return addRows(device, shown, Csv.rows(shown, csv));
+            return addRows(device, CsvText.rows(csv));
         } catch (TreeException e) {
             problems.error(e.at(), e.text());
+            return device;
+        } catch (CsvException e) {
+            problems.error(new Origin(shown, e.line(), e.column()), e.text());
             return device;
         }
     }
 
-    private Node.Fields addRows(Node.Fields device, String name, List<List<Csv.Cell>> rows) {
+    private Node.Fields addRows(Node.Fields device, List<List<Cell>> rows) {
         if (rows.isEmpty()) {
             problems.error(
-                    new Origin(name, 1, 1), "the table is empty; its first row names the columns");
+                    new Origin(shown, 1, 1), "the table is empty; its first row names the columns");
             return device;
         }
         List<String> header = header(rows.get(0));
@@ -124,7 +134,7 @@ final class SeatTables {
         }
         // collected by joint first: a map of seats is copied once per table, not once per row
         Map<String, Map<String, Node.Entry>> added = new LinkedHashMap<>();
-        for (List<Csv.Cell> row : rows.subList(1, rows.size())) {
+        for (List<Cell> row : rows.subList(1, rows.size())) {
             row(header, row, joints, added);
         }
         Node.Fields result = joints;
@@ -147,9 +157,9 @@ final class SeatTables {
         return device.with("joints", result);
     }
 
-    private List<String> header(List<Csv.Cell> cells) {
+    private List<String> header(List<Cell> cells) {
         List<String> names = new ArrayList<>();
-        for (Csv.Cell cell : cells) {
+        for (Cell cell : cells) {
             String column =
                     COLUMNS.stream()
                             .filter(each -> each.equalsIgnoreCase(cell.text()))
@@ -157,21 +167,21 @@ final class SeatTables {
                             .orElse(cell.text());
             if (!COLUMNS.contains(column) && !column.isEmpty()) {
                 problems.error(
-                        cell.at(),
+                        at(cell),
                         "unknown column "
-                                + Words.quote(column)
+                                + QuoteText.of(column)
                                 + "."
                                 + Words.hint(column, COLUMNS, "columns"));
             } else if (!column.isEmpty() && names.contains(column)) {
                 problems.error(
-                        cell.at(), "column " + Words.quote(column) + " stands here a second time");
+                        at(cell), "column " + QuoteText.of(column) + " stands here a second time");
             }
             names.add(column);
         }
         for (String needed : List.of("joint", "seat")) {
             if (!names.contains(needed)) {
                 problems.error(
-                        cells.get(0).at(), "the column " + Words.quote(needed) + " is missing");
+                        at(cells.get(0)), "the column " + QuoteText.of(needed) + " is missing");
             }
         }
         return names;
@@ -179,30 +189,30 @@ final class SeatTables {
 
     private void row(
             List<String> header,
-            List<Csv.Cell> row,
+            List<Cell> row,
             Node.Fields joints,
             Map<String, Map<String, Node.Entry>> added) {
-        Origin at = row.get(0).at();
+        Origin at = at(row.get(0));
         if (row.size() != header.size()) {
             problems.error(
                     at,
                     "this row has " + row.size() + " cells, but the header has " + header.size());
             return;
         }
-        Csv.Cell joint = row.get(header.indexOf("joint"));
-        Csv.Cell seat = row.get(header.indexOf("seat"));
+        Cell joint = row.get(header.indexOf("joint"));
+        Cell seat = row.get(header.indexOf("seat"));
         if (!(joints.get(joint.text()) instanceof Node.Fields entry)) {
             problems.error(
-                    joint.at(),
+                    at(joint),
                     "joint: there is no joint entry "
-                            + Words.quote(joint.text())
+                            + QuoteText.of(joint.text())
                             + "."
                             + Words.hint(joint.text(), joints.entries().keySet(), "joint entries"));
             return;
         }
         if (!Ids.valid(seat.text())) {
             problems.error(
-                    seat.at(), "seat: found " + Words.quote(seat.text()) + ", expected an id");
+                    at(seat), "seat: found " + QuoteText.of(seat.text()) + ", expected an id");
             return;
         }
         Node.Fields before = entry.fields("seats");
@@ -214,9 +224,9 @@ final class SeatTables {
         }
         if (first != null) {
             problems.error(
-                    seat.at(),
+                    at(seat),
                     "seat "
-                            + Words.quote(seat.text())
+                            + QuoteText.of(seat.text())
                             + " of "
                             + joint.text()
                             + " was given before, at "
@@ -226,34 +236,34 @@ final class SeatTables {
         Map<String, Node.Entry> facts = new LinkedHashMap<>();
         for (int i = 0; i < row.size(); i++) {
             String column = header.get(i);
-            Csv.Cell cell = row.get(i);
+            Cell cell = row.get(i);
             if (!cell.text().isEmpty()
                     && !column.equals("joint")
                     && !column.equals("seat")
                     && COLUMNS.contains(column)) {
-                facts.put(column, new Node.Entry(cell.at(), value(column, cell)));
+                facts.put(column, new Node.Entry(at(cell), value(column, cell)));
             }
         }
         seats.put(seat.text(), new Node.Entry(at, new Node.Fields(at, facts)));
     }
 
-    private Node value(String column, Csv.Cell cell) {
+    private Node value(String column, Cell cell) {
         if (NUMBERS.contains(column)) {
             String text = point(cell.text());
             boolean number = NUMBER.matcher(text).matches();
             return new Node.Scalar(
-                    cell.at(), number ? Node.ScalarKind.NUMBER : Node.ScalarKind.TEXT, text);
+                    at(cell), number ? Node.ScalarKind.NUMBER : Node.ScalarKind.TEXT, text);
         }
         if (LENGTHS.contains(column)) {
-            return Node.Scalar.text(cell.at(), withUnit(cell.text(), " mm"));
+            return Node.Scalar.text(at(cell), withUnit(cell.text(), " mm"));
         }
         if (column.equals("torque")) {
-            return Node.Scalar.text(cell.at(), withUnit(cell.text(), " N·m"));
+            return Node.Scalar.text(at(cell), withUnit(cell.text(), " N·m"));
         }
-        return column.equals("behind") ? behind(cell) : Node.Scalar.text(cell.at(), cell.text());
+        return column.equals("behind") ? behind(cell) : Node.Scalar.text(at(cell), cell.text());
     }
 
-    private Node behind(Csv.Cell cell) {
+    private Node behind(Cell cell) {
         List<Node> all = new ArrayList<>();
         for (String each : cell.text().split(";", -1)) {
             if (each.isBlank()) {
@@ -262,22 +272,25 @@ final class SeatTables {
             String[] partAndGap = each.strip().split("\\s+", 2);
             if (partAndGap.length < 2) {
                 problems.error(
-                        cell.at(),
+                        at(cell),
                         "behind: found "
-                                + Words.quote(each.strip())
+                                + QuoteText.of(each.strip())
                                 + ", expected a part and a gap, such as cell 0.6 mm");
                 continue;
             }
             Map<String, Node.Entry> one = new LinkedHashMap<>();
-            one.put("part", new Node.Entry(cell.at(), Node.Scalar.text(cell.at(), partAndGap[0])));
+            one.put("part", new Node.Entry(at(cell), Node.Scalar.text(at(cell), partAndGap[0])));
             one.put(
                     "gap",
                     new Node.Entry(
-                            cell.at(),
-                            Node.Scalar.text(cell.at(), withUnit(partAndGap[1], " mm"))));
-            all.add(new Node.Fields(cell.at(), one));
+                            at(cell), Node.Scalar.text(at(cell), withUnit(partAndGap[1], " mm"))));
+            all.add(new Node.Fields(at(cell), one));
         }
-        return new Node.Items(cell.at(), all);
+        return new Node.Items(at(cell), all);
+    }
+
+    private Origin at(Cell cell) {
+        return new Origin(shown, cell.line(), cell.column());
     }
 
     private static String withUnit(String text, String unit) {

@@ -3,6 +3,7 @@ package reseat.internal.files;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import reseat.model.Ids;
+import reseat.text.QuoteText;
 
 /** Makes one joint of each seat of an entry that stands for several. */
 final class Seats {
@@ -47,7 +48,7 @@ final class Seats {
                                                         problems.error(
                                                                 seat.keyAt(),
                                                                 "the id of this joint, "
-                                                                        + Words.quote(jointId)
+                                                                        + QuoteText.of(jointId)
                                                                         + ", is longer than 64 characters");
                                                     }
                                                     put(
@@ -80,7 +81,7 @@ final class Seats {
             problems.error(
                     entry.keyAt(),
                     "two joints have the id "
-                            + Words.quote(id)
+                            + QuoteText.of(id)
                             + ": this seat and the entry at "
                             + first.keyAt());
         }

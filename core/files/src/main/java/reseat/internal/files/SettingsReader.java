@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import reseat.files.SettingsFile;
 import reseat.model.BadInputException;
+import reseat.text.QuoteText;
 
 /** Reads settings files; the contract is that of {@code SettingsFile}. */
 public final class SettingsReader {
@@ -40,7 +41,7 @@ public final class SettingsReader {
 
     /** Returns a text in quotes, fit for a message. */
     public static String quoted(String text) {
-        return Words.quote(text);
+        return QuoteText.of(text);
     }
 
     /** Returns what a name may have meant, with a blank before it. */

@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import reseat.model.Origin;
 import reseat.model.SetupTable;
 import reseat.model.Tool;
+import reseat.text.QuoteText;
 
 /** Makes the set-up table: explicit entries first, general times for all other pairs. */
 final class SetupAssembly {
@@ -28,7 +29,6 @@ final class SetupAssembly {
      * Makes the table over the tools and postures that a device uses.
      *
      * @param tools the tools, the hand among them
-     * @param postures the postures
      * @return the table, or empty after a problem
      */
     Optional<SetupTable> table(Collection<Tool> tools, Collection<String> postures) {
@@ -84,7 +84,7 @@ final class SetupAssembly {
                                 + ": the table has no "
                                 + which
                                 + " "
-                                + Words.quote(id)
+                                + QuoteText.of(id)
                                 + "."
                                 + Words.hint(id, table.keySet(), which + "s"));
                 all = false;
@@ -127,7 +127,7 @@ final class SetupAssembly {
         }
         OptionalLong ms = setup.ms(general, general);
         if (ms.isEmpty() && !setup.has(general)) {
-            problems.error(setup.at(), "setup: the key " + Words.quote(general) + " is missing");
+            problems.error(setup.at(), "setup: the key " + QuoteText.of(general) + " is missing");
         }
         return ms.orElse(0L);
     }

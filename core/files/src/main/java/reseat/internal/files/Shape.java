@@ -19,11 +19,7 @@ sealed interface Shape {
      */
     record Value(Scalars.ScalarType type) implements Shape {}
 
-    /**
-     * One of several words.
-     *
-     * @param words the words
-     */
+    /** One of several words. */
     record Choice(List<String> words) implements Shape {}
 
     /**
@@ -119,7 +115,6 @@ sealed interface Shape {
     /**
      * How the keys of a map fit a group.
      *
-     * @param group the group
      * @param resolved whether no default applies
      * @param keys for each of the keys what it is; empty if a key is unknown or missing, or there
      *     beside another that may only stand in its place

@@ -10,6 +10,8 @@ import reseat.internal.files.Shape.FormatKey;
 import reseat.internal.files.Shape.Scope;
 import reseat.model.Ids;
 import reseat.model.Origin;
+import reseat.text.ListText;
+import reseat.text.QuoteText;
 
 /** Holds a tree against the description of the format and reports every difference. */
 final class ShapeCheck {
@@ -87,7 +89,7 @@ final class ShapeCheck {
 
     private void group(String label, Node node, Shape.Group group) {
         if (!(node instanceof Node.Fields fields)) {
-            wrong(label, node, "a map with the keys " + Words.and(group.keys().keySet()));
+            wrong(label, node, "a map with the keys " + ListText.and(group.keys().keySet()));
             return;
         }
         EntryMap entries = fields.entries();
@@ -106,7 +108,7 @@ final class ShapeCheck {
                                 entry.keyAt(),
                                 label
                                         + ": unknown key "
-                                        + Words.quote(name)
+                                        + QuoteText.of(name)
                                         + "."
                                         + Words.hint(name, names(group), "keys"));
                     } else if (!entry.value().isNull()) {
@@ -119,10 +121,10 @@ final class ShapeCheck {
                     && fields.get(key.name()) == null
                     && fields.get(key.instead()) == null) {
                 String or =
-                        key.instead().isEmpty() ? "" : " (or " + Words.quote(key.instead()) + ")";
+                        key.instead().isEmpty() ? "" : " (or " + QuoteText.of(key.instead()) + ")";
                 problems.error(
                         fields.at(),
-                        label + ": the key " + Words.quote(key.name()) + or + " is missing");
+                        label + ": the key " + QuoteText.of(key.name()) + or + " is missing");
             }
         }
     }
@@ -141,9 +143,9 @@ final class ShapeCheck {
                     here.keyAt(),
                     label
                             + ": give "
-                            + Words.quote(key.name())
+                            + QuoteText.of(key.name())
                             + " or "
-                            + Words.quote(key.instead())
+                            + QuoteText.of(key.instead())
                             + ", not both");
         }
     }
@@ -256,7 +258,7 @@ final class ShapeCheck {
         }
         return shape instanceof Shape.Ref ref
                 ? "the id of a " + ref.scope().noun()
-                : "one of " + Words.and(((Shape.Choice) shape).words());
+                : "one of " + ListText.and(((Shape.Choice) shape).words());
     }
 
     private void unknown(String label, Origin at, String id, Scope scope) {
@@ -266,7 +268,7 @@ final class ShapeCheck {
                         + ": there is no "
                         + scope.noun()
                         + " "
-                        + Words.quote(id)
+                        + QuoteText.of(id)
                         + "."
                         + Words.hint(id, new LinkedHashSet<>(known.of(scope)), scope.plural()));
     }

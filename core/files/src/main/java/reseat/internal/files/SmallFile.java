@@ -3,6 +3,7 @@ package reseat.internal.files;
 import java.nio.file.Path;
 import java.util.Optional;
 import reseat.model.BadInputException;
+import reseat.text.ListText;
 
 /** Reads the files beside a device file: YAML or JSON with a few known keys. */
 final class SmallFile {
@@ -42,7 +43,7 @@ final class SmallFile {
                             + ", expected the keys of a "
                             + what
                             + " file: "
-                            + Words.and(shape.keys().keySet()));
+                            + ListText.and(shape.keys().keySet()));
         }
         throw new BadInputException(problems.sorted());
     }

@@ -22,7 +22,6 @@ final class Sources {
     /**
      * Loads a file; never more than one byte above the limit, whatever its size.
      *
-     * @param file the file
      * @param name how the user named it
      * @param problems takes what is wrong
      * @return its bytes, or empty after a problem

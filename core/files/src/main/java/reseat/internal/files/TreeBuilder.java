@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
+import reseat.text.QuoteText;
 
 /**
  * Puts a tree together from the events of a YAML or JSON parser, within bounds: a file of a few
@@ -143,7 +144,7 @@ final class TreeBuilder {
                 problems.error(
                         parent.keyAt,
                         "key "
-                                + Words.quote(key)
+                                + QuoteText.of(key)
                                 + " stands here a second time; the first is in line "
                                 + first.keyAt().line());
                 return;

@@ -18,6 +18,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 import reseat.model.Origin;
+import reseat.text.QuoteText;
 
 /** Feeds a {@link TreeBuilder} from YAML 1.2, scalars resolved by its core schema. */
 final class YamlEvents {
@@ -132,7 +133,7 @@ final class YamlEvents {
         if (tag.isPresent() && !tag.get().equals("!")) {
             throw new TreeException(
                     place(event),
-                    "tag " + Words.quote(tag.get()) + " has no meaning in a device file");
+                    "tag " + QuoteText.of(tag.get()) + " has no meaning in a device file");
         }
     }
 

@@ -89,7 +89,6 @@ public final class Card {
     /**
      * A column of the card.
      *
-     * @param id id
      * @param letters letters of an index string that it belongs to
      * @param what what it measures
      * @param unit unit of the limits ("turns", "s", "mm", "steps"); empty for a column of
@@ -138,7 +137,6 @@ public final class Card {
     /**
      * A row of the card.
      *
-     * @param index the index
      * @param upTo greatest amount that it covers, in the unit of its column; empty for a
      *     description
      * @param meaning what it stands for

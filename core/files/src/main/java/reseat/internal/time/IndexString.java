@@ -63,21 +63,8 @@ public record IndexString(String text, SequenceModel model, List<Element> elemen
     }
 
     /**
-     * Returns a time with an allowance for rest and delays, rounded to the nearest millisecond.
-     *
-     * @param ms time in milliseconds
-     * @param percent allowance in per cent of it
-     */
-    public static long withAllowance(long ms, int percent) {
-        return Math.addExact(
-                ms, Math.floorDiv(Math.addExact(Math.multiplyExact(ms, percent), 50), 100));
-    }
-
-    /**
      * A letter with its index.
      *
-     * @param letter the letter
-     * @param index the index
      * @param repeats how often it counts; 1 outside of brackets
      */
     public record Element(char letter, int index, int repeats) {}

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import reseat.internal.time.IndexString.Element;
 import reseat.model.Duration;
+import reseat.text.ListText;
 
 /** Reads one index string. */
 final class IndexStringParser {
@@ -214,12 +215,13 @@ final class IndexStringParser {
 
     /** Returns what may come next, as letters: "A or M". */
     private String expected() {
-        return Arrays.stream(MODELS)
-                .filter(m -> m.begins(letters))
-                .map(m -> m.expects(letters.length()))
-                .flatMap(some -> some.chars().mapToObj(c -> String.valueOf((char) c)))
-                .distinct()
-                .collect(Collectors.joining(" or "));
+        return ListText.or(
+                Arrays.stream(MODELS)
+                        .filter(m -> m.begins(letters))
+                        .map(m -> m.expects(letters.length()))
+                        .flatMap(some -> some.chars().mapToObj(c -> String.valueOf((char) c)))
+                        .distinct()
+                        .toList());
     }
 
     private String soFar() {

@@ -73,15 +73,6 @@ class IndexStringTest {
         assertEquals(11_520, IndexString.msOf(2 * washers.tmu()));
     }
 
-    /**
-     * The seventh: 800 TMU with an allowance of 15 %; a public MOST program, index id 66023125376.
-     */
-    @Test
-    void addsAnAllowance() {
-        assertEquals(28_800, IndexString.msOf(800));
-        assertEquals(33_120, IndexString.withAllowance(28_800, 15));
-    }
-
     @Test
     void givesADurationFromElements() {
         assertEquals(

@@ -34,7 +34,6 @@ final class Entries {
     /**
      * Prepares a bound for work.
      *
-     * @param work the work
      * @param of for each class its tool or posture
      * @param change the changes
      * @param start the tool or posture in hand

@@ -31,7 +31,6 @@ final class Judge {
     /**
      * Computes the needs of the goal at a node and raises its bound.
      *
-     * @param node the node
      * @param effort states that the bound on set-ups may expand
      * @return the needs; valid, like all that the landmarks then tell, until the next call
      */

@@ -123,7 +123,6 @@ final class MoveBound {
      * Tells whether no move pays a debt and one of some others.
      *
      * @param debt a debt that may be paid by any move, not by an exact one alone
-     * @param others the others
      */
     boolean paidApart(Debt debt, List<Debt> others) {
         for (Debt other : others) {

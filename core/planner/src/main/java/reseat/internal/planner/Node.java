@@ -52,7 +52,6 @@ final class Node {
         /**
          * Releases a node.
          *
-         * @param node the node
          * @param option index of the way among the allowed ones
          */
         record Release(int node, int option) implements Step {

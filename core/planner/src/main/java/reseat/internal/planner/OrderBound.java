@@ -52,7 +52,6 @@ final class OrderBound {
     /**
      * Bounds the set-ups and extra costs.
      *
-     * @param work the work
      * @param from class in hand
      * @param expansions most states to expand; the bound is exact if they suffice
      * @return a lower bound in milliseconds
@@ -99,7 +98,6 @@ final class OrderBound {
     /**
      * Finds a cheap order.
      *
-     * @param work the work
      * @param from class in hand
      * @param width states kept after each number of changes
      * @return the items in order

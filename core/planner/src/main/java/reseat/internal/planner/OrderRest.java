@@ -21,7 +21,6 @@ final class OrderRest {
     /**
      * Prepares.
      *
-     * @param work the work
      * @param start class in hand at the start
      * @param packs whether to count how often sets must be taken up
      */

@@ -47,7 +47,6 @@ public final class Fixture {
     /**
      * Returns the fixtures that lie beside a script, in the order of their names.
      *
-     * @param script the script
      * @param families the families of devices that the fixtures may name
      */
     public static List<Fixture> of(ScriptFile script, List<DeviceFamily> families)

@@ -107,11 +107,6 @@ final class JsApi {
         ASKED.keySet().forEach(this::allowAsked);
     }
 
-    /** What is reached from the input of a check; with this all scripts run. */
-    static JsApi ofChecks() {
-        return new JsApi(List.of(CheckInput.class));
-    }
-
     /** What is reached from the input of a check and from further types of the toolkit. */
     static JsApi of(List<Class<?>> more) {
         List<Class<?>> roots = new ArrayList<>(List.of(CheckInput.class));

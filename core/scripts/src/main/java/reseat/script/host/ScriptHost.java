@@ -80,12 +80,7 @@ public final class ScriptHost {
         }
     }
 
-    /**
-     * A script and what to run it on.
-     *
-     * @param script the script
-     * @param input the input
-     */
+    /** A script and what to run it on. */
     public record Task(ScriptFile script, CheckInput input) {}
 
     /** Runs scripts on one input. */

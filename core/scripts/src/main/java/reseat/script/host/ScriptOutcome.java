@@ -7,7 +7,6 @@ import reseat.files.ScriptFile;
 /**
  * What came of one script.
  *
- * @param script the script
  * @param status whether it ran
  * @param findings what it found; empty unless it ran to its end
  * @param problem why it did not run, or what became of it, as a sentence; empty if it ran

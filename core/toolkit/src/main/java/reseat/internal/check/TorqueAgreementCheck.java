@@ -43,7 +43,6 @@ public final class TorqueAgreementCheck extends BuiltInCheck {
     private static final Pattern TORQUE =
             Pattern.compile("\\d+(?:[.,]\\d+)?\\s*[a-zA-Z]+[.\\-*·⋅ ]?[a-zA-Z]*");
 
-    /** Makes the check. */
     public TorqueAgreementCheck() {
         super(INFO);
     }

@@ -35,7 +35,6 @@ public final class TorqueLimitCheck extends BuiltInCheck {
                                     "",
                                     "unknown")));
 
-    /** Makes the check. */
     public TorqueLimitCheck() {
         super(INFO);
     }

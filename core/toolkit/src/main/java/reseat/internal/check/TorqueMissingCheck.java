@@ -26,7 +26,6 @@ public final class TorqueMissingCheck extends BuiltInCheck {
                     List.of("screws", "torque", "data"),
                     List.of());
 
-    /** Makes the check. */
     public TorqueMissingCheck() {
         super(INFO);
     }

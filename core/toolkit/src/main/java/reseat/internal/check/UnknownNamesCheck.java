@@ -28,7 +28,6 @@ public final class UnknownNamesCheck extends BuiltInCheck {
 
     private static final String REMEDY = "Correct the name, or add a row to the shop's tables.";
 
-    /** Makes the check. */
     public UnknownNamesCheck() {
         super(INFO);
     }

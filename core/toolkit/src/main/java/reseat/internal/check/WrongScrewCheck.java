@@ -44,7 +44,6 @@ public final class WrongScrewCheck extends BuiltInCheck {
                                     "mm",
                                     "0.5")));
 
-    /** Makes the check. */
     public WrongScrewCheck() {
         super(INFO);
     }

@@ -18,7 +18,6 @@ import reseat.model.Bond;
  * The adhesive of a bond, shared out to edges: a stretch of a strip that runs along an edge is cut
  * from that edge to its ends; what is left belongs, point by point, to the nearest edge.
  *
- * @param area the area
  * @param edge number of the edge that it is cut from, or -1 for the nearest
  */
 record Adhesive(Geometry area, int edge) {

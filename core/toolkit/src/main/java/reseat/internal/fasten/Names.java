@@ -1,12 +1,11 @@
 package reseat.internal.fasten;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import reseat.fasten.FastenerInputException;
-import reseat.internal.text.Edits;
+import reseat.text.ListText;
+import reseat.text.Nearest;
 
 /** Names that are known, told to somebody who used another. */
 public final class Names {
@@ -25,28 +24,10 @@ public final class Names {
                         + " \""
                         + wanted
                         + "\"."
-                        + hint(wanted, known)
+                        + Nearest.question(wanted, known)
                         + " Known: "
                         + list(known)
                         + ".");
-    }
-
-    /** Returns " Did you mean ...?" or nothing. */
-    public static String hint(String wanted, Collection<String> known) {
-        String low = wanted.toLowerCase(Locale.ROOT);
-        int limit = wanted.length() < 4 ? 1 : Math.max(2, wanted.length() / 3);
-        List<String> near =
-                known.stream()
-                        .filter(name -> Edits.between(low, name.toLowerCase(Locale.ROOT)) <= limit)
-                        .sorted(
-                                Comparator.<String>comparingInt(
-                                                name ->
-                                                        Edits.between(
-                                                                low, name.toLowerCase(Locale.ROOT)))
-                                        .thenComparing(Comparator.naturalOrder()))
-                        .limit(3)
-                        .toList();
-        return near.isEmpty() ? "" : " Did you mean " + String.join(" or ", near) + "?";
     }
 
     /** Returns the items of a text with commas between, trimmed; none for an empty text. */
@@ -59,10 +40,6 @@ public final class Names {
 
     /** Returns names in a row, cut short where they are very many. */
     public static String list(Collection<String> known) {
-        if (known.isEmpty()) {
-            return "none";
-        }
-        String shown = String.join(", ", known.stream().limit(MOST).toList());
-        return known.size() > MOST ? shown + " and " + (known.size() - MOST) + " more" : shown;
+        return ListText.first(known, MOST);
     }
 }

@@ -17,6 +17,7 @@ import reseat.fasten.ScrewThread;
 import reseat.fasten.TableRow;
 import reseat.fasten.TorqueRequest;
 import reseat.model.Seat;
+import reseat.text.Nearest;
 
 /** Reads "M1.6 8.8 pan T5 into magnesium, 3 mm, oiled". */
 public final class RequestText {
@@ -247,7 +248,7 @@ public final class RequestText {
                 "\""
                         + word
                         + "\" is no thread, class, head, drive, friction or material."
-                        + Names.hint(word, known)
+                        + Nearest.question(word, known)
                         + " Write, for example, \"M1.6 8.8 pan T5 into magnesium, 3 mm\".");
     }
 

@@ -16,6 +16,7 @@ import reseat.model.Device;
 import reseat.model.Part;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
+import reseat.text.ListText;
 
 /** Lengths along the axis of a seat. */
 public final class SeatReach {
@@ -33,11 +34,6 @@ public final class SeatReach {
         this.joint = joint;
         this.seat = seat;
         this.right = Objects.requireNonNull(device.screwTypes().get(seat.screw()));
-    }
-
-    /** Returns the screw that belongs here. */
-    ScrewType rightType() {
-        return right;
     }
 
     /** Returns the thread of the seat. */
@@ -106,7 +102,7 @@ public final class SeatReach {
                             + " lies in "
                             + joint
                             + ": the "
-                            + String.join(" and the ", missing)
+                            + ListText.and(missing)
                             + " of the seat "
                             + (missing.size() == 1 ? "is" : "are")
                             + " not known.",
@@ -239,17 +235,14 @@ public final class SeatReach {
     }
 
     private static String hits(List<StackUp.Behind> behind) {
-        StringBuilder text = new StringBuilder();
+        List<String> hits = new ArrayList<>();
         for (StackUp.Behind item : behind) {
-            if (item.clearanceMm() <= 1e-9) {
-                text.append(text.isEmpty() ? "" : " and ")
-                        .append(
-                                item.clearanceMm() < -1e-9
-                                        ? "goes " + mm(-item.clearanceMm()) + " into "
-                                        : "touches ")
-                        .append(item.name());
+            if (item.clearanceMm() < -1e-9) {
+                hits.add("goes " + mm(-item.clearanceMm()) + " into " + item.name());
+            } else if (item.clearanceMm() <= 1e-9) {
+                hits.add("touches " + item.name());
             }
         }
-        return text.append('.').toString();
+        return ListText.and(hits) + ".";
     }
 }

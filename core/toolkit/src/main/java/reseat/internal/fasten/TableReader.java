@@ -11,19 +11,24 @@ import org.jspecify.annotations.Nullable;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTable.Column;
 import reseat.fasten.TableRow;
-import reseat.internal.fasten.CsvText.Cell;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;
+import reseat.text.CsvException;
+import reseat.text.CsvText;
+import reseat.text.CsvText.Cell;
+import reseat.text.Nearest;
 
 /** Reads the rows of one table and tells everything that is wrong with them at once. */
 public final class TableReader {
 
     private final FastenerTable table;
+    private final String file;
     private final List<Problem> problems = new ArrayList<>();
 
-    private TableReader(FastenerTable table) {
+    private TableReader(FastenerTable table, String file) {
         this.table = table;
+        this.file = file;
     }
 
     /**
@@ -36,15 +41,22 @@ public final class TableReader {
      */
     public static List<TableRow> read(FastenerTable table, String file, String text)
             throws BadInputException {
-        TableReader reader = new TableReader(table);
-        List<TableRow> rows = reader.rows(file, CsvText.parse(file, text));
+        TableReader reader = new TableReader(table, file);
+        List<TableRow> rows = List.of();
+        try {
+            rows = reader.rows(CsvText.rows(text));
+        } catch (CsvException e) {
+            reader.problem(
+                    new Origin(file, e.line(), e.column()),
+                    "The table cannot be read: " + e.text() + ".");
+        }
         if (!reader.problems.isEmpty()) {
             throw new BadInputException(reader.problems);
         }
         return rows;
     }
 
-    private List<TableRow> rows(String file, List<List<Cell>> lines) {
+    private List<TableRow> rows(List<List<Cell>> lines) {
         if (lines.isEmpty()) {
             problem(
                     new Origin(file, 1, 1),
@@ -78,26 +90,24 @@ public final class TableReader {
                             .orElse(null);
             if (column == null) {
                 problem(
-                        cell.at(),
+                        at(cell),
                         "The table "
                                 + table.title()
                                 + " has no column \""
                                 + cell.text()
                                 + "\"."
-                                + Names.hint(cell.text(), names())
+                                + Nearest.question(cell.text(), names())
                                 + " Columns: "
                                 + Names.list(names())
                                 + ".");
             } else if (!missing.remove(column.name())) {
-                problem(cell.at(), "The column " + cell.text() + " occurs twice.");
+                problem(at(cell), "The column " + cell.text() + " occurs twice.");
             }
             header.add(column);
         }
         for (Column column : table.columns()) {
             if (missing.contains(column.name()) && !column.optional()) {
-                problem(
-                        cells.get(0).at(),
-                        "The header row lacks the column " + column.name() + ".");
+                problem(at(cells.get(0)), "The header row lacks the column " + column.name() + ".");
             }
         }
         return header;
@@ -107,7 +117,7 @@ public final class TableReader {
         int before = problems.size();
         if (line.size() > header.size()) {
             problem(
-                    line.get(header.size()).at(),
+                    at(line.get(header.size())),
                     "Found " + line.size() + " cells, expected " + header.size() + ".");
         }
         Map<String, Cell> found = new LinkedHashMap<>();
@@ -119,17 +129,19 @@ public final class TableReader {
         }
         Map<String, String> cells = new LinkedHashMap<>();
         for (Column column : table.columns()) {
-            Cell cell = found.getOrDefault(column.name(), new Cell("", line.get(0).at()));
+            Cell cell =
+                    found.getOrDefault(
+                            column.name(), new Cell(line.get(0).line(), line.get(0).column(), ""));
             cells.put(column.name(), checked(column, cell));
         }
-        return problems.size() > before ? null : new TableRow(table, cells, line.get(0).at());
+        return problems.size() > before ? null : new TableRow(table, cells, at(line.get(0)));
     }
 
     private String checked(Column column, Cell cell) {
         String text = cell.text();
         if (text.isEmpty()) {
             if (!column.optional()) {
-                problem(cell.at(), "The cell " + column.name() + " is empty.");
+                problem(at(cell), "The cell " + column.name() + " is empty.");
             }
             return text;
         }
@@ -138,7 +150,7 @@ public final class TableReader {
             case WORD -> {
                 if (!column.words().contains(text)) {
                     problem(
-                            cell.at(),
+                            at(cell),
                             "Found \""
                                     + text
                                     + "\" for "
@@ -146,7 +158,7 @@ public final class TableReader {
                                     + ", expected one of "
                                     + String.join(", ", column.words())
                                     + "."
-                                    + Names.hint(text, column.words()));
+                                    + Nearest.question(text, column.words()));
                 }
             }
             case POSITIVE, SHARE -> number(column, cell);
@@ -168,7 +180,7 @@ public final class TableReader {
                     || (column.kind() == Column.Kind.SHARE
                             && number.compareTo(BigDecimal.ONE) > 0)) {
                 problem(
-                        cell.at(),
+                        at(cell),
                         "Found "
                                 + cell.text()
                                 + " for "
@@ -179,7 +191,7 @@ public final class TableReader {
             }
         } catch (NumberFormatException e) {
             problem(
-                    cell.at(),
+                    at(cell),
                     "Found \""
                             + cell.text()
                             + "\" for "
@@ -192,6 +204,10 @@ public final class TableReader {
 
     private List<String> names() {
         return table.columns().stream().map(Column::name).toList();
+    }
+
+    private Origin at(Cell cell) {
+        return new Origin(file, cell.line(), cell.column());
     }
 
     private void problem(Origin at, String message) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
@@ -15,6 +16,7 @@ import reseat.fasten.ScrewThread.HoleLimits;
 import reseat.fasten.ScrewThread.ScrewLimits;
 import reseat.fasten.ScrewThread.Series;
 import reseat.fasten.TableRow;
+import reseat.text.ListText;
 
 /** Finds the thread that a designation means. */
 public final class ThreadNames {
@@ -150,12 +152,12 @@ public final class ThreadNames {
                 }
             }
         }
-        String near = below.isEmpty() ? above : above.isEmpty() ? below : below + " and " + above;
+        List<String> near = Stream.of(below, above).filter(name -> !name.isEmpty()).toList();
         return new FastenerInputException(
                 "There is no thread \""
                         + text.strip()
                         + "\". Nearest: "
-                        + near
+                        + ListText.and(near)
                         + ". Known: "
                         + Names.list(known)
                         + ".");

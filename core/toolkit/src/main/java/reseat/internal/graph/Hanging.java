@@ -16,7 +16,6 @@ final class Hanging {
     /**
      * Returns the parts that a move of a part could take along at most.
      *
-     * @param part the part
      * @param without a part that stays, or -1
      */
     boolean[] on(int part, int without) {

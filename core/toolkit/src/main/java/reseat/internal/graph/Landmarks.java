@@ -221,7 +221,6 @@ public final class Landmarks {
      * posture that hang on it by joints which need not be released before any part between them can
      * go. Valid until the next call of {@link #compute}.
      *
-     * @param part the part
      * @param without a part that the move leaves behind, or -1
      */
     public boolean[] company(int part, int without) {

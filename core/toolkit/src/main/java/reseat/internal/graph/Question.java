@@ -36,7 +36,6 @@ public final class Question {
     /**
      * Compiles a question.
      *
-     * @param device the device
      * @param start where the unit stands
      * @param goal what to achieve; empty if only the requirements of the rules count
      * @param rules what is forbidden, required and permitted
@@ -76,14 +75,9 @@ public final class Question {
 
     /** Returns the parts of a move by its act id; empty if the act is no move. */
     public Optional<int[]> moveOf(String actId) {
-        if (!actId.startsWith("move:")) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                Arrays.stream(actId.substring("move:".length()).split("\\+"))
-                        .mapToInt(c::part)
-                        .sorted()
-                        .toArray());
+        return Act.parse(actId) instanceof Act.MoveParts move
+                ? Optional.of(move.parts().stream().mapToInt(c::part).sorted().toArray())
+                : Optional.empty();
     }
 
     /** Returns the parts that the rules require to be moved and that are not moved at the start. */

@@ -33,7 +33,6 @@ public record ApiRange(int least, int most) {
      * Returns why a plugin with a range does not run with a version; empty if it does.
      *
      * @param range the text of the range
-     * @param version the version
      */
     public static Optional<String> hindrance(String range, int version) {
         try {

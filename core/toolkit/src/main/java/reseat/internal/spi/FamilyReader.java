@@ -14,6 +14,7 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.spi.DeviceFamily;
 import reseat.spi.FamilyPlugin;
+import reseat.text.Nearest;
 
 /** Reads a family from its files; all errors of {@code family.ini} are reported together. */
 public final class FamilyReader {
@@ -103,7 +104,7 @@ public final class FamilyReader {
                                                 + "\", expected one of "
                                                 + String.join(", ", keys)
                                                 + "."
-                                                + Names.hint(key, keys));
+                                                + Nearest.question(key, keys));
                             } else if (entry.value().isEmpty()) {
                                 problems.error(entry.at(), key + " has no value");
                             }
@@ -127,7 +128,7 @@ public final class FamilyReader {
                                 + "\", expected a file named as a fastener table: "
                                 + Names.list(known)
                                 + "."
-                                + Names.hint(table, known));
+                                + Nearest.question(table, known));
             } else if (problems.inside(named.at(), file)) {
                 try {
                     rows.put(file, files.text(file));

@@ -8,9 +8,6 @@ import reseat.spi.PluginInfo;
 /** Brings the commands of the stock to Reseat. */
 public final class StockDeskPlugin implements Plugin {
 
-    /** Makes the plugin. */
-    public StockDeskPlugin() {}
-
     @Override
     public PluginInfo info() {
         return PluginInfo.of(StockDeskPlugin.class);

@@ -35,7 +35,6 @@ final class Reservations {
     /**
      * A reservation as it is in the database.
      *
-     * @param reservation the reservation
      * @param comeBack lines of which what is used comes back
      */
     record Row(Reservation reservation, Set<String> comeBack) {}

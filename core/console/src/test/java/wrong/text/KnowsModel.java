@@ -1,4 +1,4 @@
-package wrong.internal.text;
+package wrong.text;
 
 public class KnowsModel {
     wrong.model.Device known;

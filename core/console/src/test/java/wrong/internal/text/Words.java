@@ -1,3 +1,0 @@
-package wrong.internal.text;
-
-public class Words {}

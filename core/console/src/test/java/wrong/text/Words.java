@@ -1,0 +1,3 @@
+package wrong.text;
+
+public class Words {}
