@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.given.Bench;
 
 /** Strengths and breaking torques (facts 1, 3 and 10). */
 class StrengthTablesTest {
