@@ -1,6 +1,7 @@
 package reseat.graph;
 
 import java.util.List;
+import reseat.text.ListText;
 
 /**
  * One thing that a step needs.
@@ -16,6 +17,6 @@ public record Condition(Fact fact, List<String> orAlong) {
 
     /** Returns a short text. */
     public String label() {
-        return fact.label() + (orAlong.isEmpty() ? "" : ", or " + Labels.and(orAlong) + " along");
+        return fact.label() + (orAlong.isEmpty() ? "" : ", or " + ListText.and(orAlong) + " along");
     }
 }

@@ -13,6 +13,7 @@ import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.Way;
+import reseat.text.ListText;
 
 /** Tells in sentences why a goal cannot be reached, from the goal down to the cause. */
 final class Obstacles {
@@ -92,7 +93,7 @@ final class Obstacles {
                                 .contains(target)) {
                     return target
                             + " cannot be freed: "
-                            + Labels.ids(released.joints())
+                            + ListText.ids(released.joints())
                             + Labels.verb(released.joints(), " hold")
                             + " it";
                 }
@@ -110,7 +111,7 @@ final class Obstacles {
 
     private String without(Fact fact) {
         if (fact instanceof Fact.Released released) {
-            return Labels.ids(released.joints()) + " cannot be released";
+            return ListText.ids(released.joints()) + " cannot be released";
         }
         if (fact instanceof Fact.Apart apart) {
             return apart.part() + " and " + apart.other() + " cannot come apart";
@@ -121,7 +122,7 @@ final class Obstacles {
     private static String ring(Fact fact) {
         String first = "this closes a ring: ";
         if (fact instanceof Fact.Released released) {
-            String joints = Labels.ids(released.joints());
+            String joints = ListText.ids(released.joints());
             return first + "to release " + joints + ", " + joints + " must be released already";
         }
         if (fact instanceof Fact.Apart apart) {
@@ -204,7 +205,7 @@ final class Obstacles {
         return failures.nearest(failures.between(part, other))
                 .map(
                         condition ->
-                                Labels.ids(((Fact.Released) condition.fact()).joints())
+                                ListText.ids(((Fact.Released) condition.fact()).joints())
                                         + " cannot be released from "
                                         + id)
                 .orElse(id + " cannot be moved");
@@ -235,10 +236,10 @@ final class Obstacles {
         List<Integer> beyond = failures.beyond(part, condition);
         String held =
                 condition.fact() instanceof Fact.Released released
-                        ? Labels.ids(released.joints())
+                        ? ListText.ids(released.joints())
                                 + Labels.verb(released.joints(), " hold")
                                 + " it to "
-                                + Labels.and(beyond.stream().map(p -> c.partIds[p]).toList())
+                                + ListText.and(beyond.stream().map(p -> c.partIds[p]).toList())
                         : c.partIds[beyond.get(0)] + " is in its way";
         Optional<String> alone = beyond.stream().flatMap(p -> stays(part, p).stream()).findFirst();
         lines.add(cannot + held + alone.map(why -> ", and " + why).orElse(""));
@@ -301,6 +302,10 @@ final class Obstacles {
                 way.ruins().stream().filter(p -> !rules.permittedRuin().contains(p)).toList();
         return ruined.isEmpty()
                 ? "by " + way.id() + ", which is forbidden"
-                : "by " + way.id() + ", which ruins " + Labels.and(ruined) + " without permission";
+                : "by "
+                        + way.id()
+                        + ", which ruins "
+                        + ListText.and(ruined)
+                        + " without permission";
     }
 }

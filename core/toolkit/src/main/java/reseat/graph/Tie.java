@@ -1,6 +1,7 @@
 package reseat.graph;
 
 import java.util.List;
+import reseat.text.ListText;
 
 /**
  * Why two parts move together.
@@ -20,12 +21,12 @@ public record Tie(List<String> parts, Kind kind, List<String> joints) {
     public String label() {
         return switch (kind) {
             case RIGID ->
-                    Labels.ids(joints) + Labels.verb(joints, " hold") + " " + Labels.and(parts);
+                    ListText.ids(joints) + Labels.verb(joints, " hold") + " " + ListText.and(parts);
             case SLACK ->
-                    Labels.ids(joints)
+                    ListText.ids(joints)
                             + Labels.verb(joints, " link")
                             + " "
-                            + Labels.and(parts)
+                            + ListText.and(parts)
                             + " with play";
             case COVER -> parts.get(0) + " lies over " + parts.get(1);
         };
