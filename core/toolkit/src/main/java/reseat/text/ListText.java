@@ -21,7 +21,10 @@ public final class ListText {
                 + all.get(all.size() - 1);
     }
 
-    /** Returns ids in few words: "lid-1…4 (4)", "seat.a/b", "a, b and 5 more". */
+    /**
+     * Returns ids in few words: {@code a, b and 5 more}, or the first and the last of a row of
+     * numbered ones.
+     */
     public static String ids(List<String> ids) {
         String stem = stem(ids.get(0));
         if (ids.size() > 1 && !stem.isEmpty() && counted(ids, stem)) {
