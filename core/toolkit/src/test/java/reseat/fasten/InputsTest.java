@@ -12,6 +12,7 @@ import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.given.Bench;
+import reseat.internal.fasten.ScrewFormulas;
 import reseat.model.Device;
 import reseat.model.ScrewType;
 
