@@ -1,4 +1,4 @@
-/** Commands about fasteners. */
+/** Checks of fasteners, and commands about them. */
 @org.jspecify.annotations.NullMarked
 module reseat.fasteners {
     requires static org.jspecify;

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
-import reseat.check.Checks;
 import reseat.check.Finding;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
@@ -63,9 +62,7 @@ public final class Bench {
         this.tables = tables;
         this.sources = plugins.stockSources();
         this.screen = screen;
-        List<Check> all = new ArrayList<>(Checks.builtIn());
-        all.addAll(plugins.checks());
-        this.checks = List.copyOf(all);
+        this.checks = plugins.checks();
     }
 
     /**

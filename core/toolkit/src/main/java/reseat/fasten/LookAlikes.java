@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Numbers;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
+import reseat.text.NumberText;
 
 /**
  * Which screw types a person can take for one another, weighed by what happens when they do.
@@ -263,6 +263,6 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
     }
 
     private static String plain(double number) {
-        return Numbers.plain(number);
+        return NumberText.figures(number, 6);
     }
 }

@@ -1,6 +1,7 @@
 package reseat.graph;
 
 import java.util.List;
+import reseat.text.ListText;
 
 /** Something that holds once it was reached: an OR node, reached by any of its steps. */
 public sealed interface Fact {
@@ -20,7 +21,7 @@ public sealed interface Fact {
 
         @Override
         public String label() {
-            return Labels.ids(joints) + " released";
+            return ListText.ids(joints) + " released";
         }
     }
 

@@ -1,6 +1,5 @@
 package reseat.graph;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,14 +19,5 @@ public record Needed(boolean possible, List<Work> works, Map<Work, List<Work>> j
         Map<Work, List<Work>> copy = new LinkedHashMap<>();
         justBefore.forEach((work, before) -> copy.put(work, List.copyOf(before)));
         justBefore = java.util.Collections.unmodifiableMap(copy);
-    }
-
-    /** Returns the numbers of the works, from 1, that come just before one. */
-    List<Integer> numbersBefore(Work work) {
-        List<Integer> numbers = new ArrayList<>();
-        for (Work before : justBefore.getOrDefault(work, List.of())) {
-            numbers.add(works.indexOf(before) + 1);
-        }
-        return numbers;
     }
 }

@@ -93,7 +93,7 @@ final class Obstacles {
                                 .contains(target)) {
                     return target
                             + " cannot be freed: "
-                            + Labels.ids(released.joints())
+                            + ListText.ids(released.joints())
                             + Labels.verb(released.joints(), " hold")
                             + " it";
                 }
@@ -111,7 +111,7 @@ final class Obstacles {
 
     private String without(Fact fact) {
         if (fact instanceof Fact.Released released) {
-            return Labels.ids(released.joints()) + " cannot be released";
+            return ListText.ids(released.joints()) + " cannot be released";
         }
         if (fact instanceof Fact.Apart apart) {
             return apart.part() + " and " + apart.other() + " cannot come apart";
@@ -122,7 +122,7 @@ final class Obstacles {
     private static String ring(Fact fact) {
         String first = "this closes a ring: ";
         if (fact instanceof Fact.Released released) {
-            String joints = Labels.ids(released.joints());
+            String joints = ListText.ids(released.joints());
             return first + "to release " + joints + ", " + joints + " must be released already";
         }
         if (fact instanceof Fact.Apart apart) {
@@ -205,7 +205,7 @@ final class Obstacles {
         return failures.nearest(failures.between(part, other))
                 .map(
                         condition ->
-                                Labels.ids(((Fact.Released) condition.fact()).joints())
+                                ListText.ids(((Fact.Released) condition.fact()).joints())
                                         + " cannot be released from "
                                         + id)
                 .orElse(id + " cannot be moved");
@@ -236,7 +236,7 @@ final class Obstacles {
         List<Integer> beyond = failures.beyond(part, condition);
         String held =
                 condition.fact() instanceof Fact.Released released
-                        ? Labels.ids(released.joints())
+                        ? ListText.ids(released.joints())
                                 + Labels.verb(released.joints(), " hold")
                                 + " it to "
                                 + ListText.and(beyond.stream().map(p -> c.partIds[p]).toList())

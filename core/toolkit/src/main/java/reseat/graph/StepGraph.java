@@ -1,5 +1,6 @@
 package reseat.graph;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -69,6 +70,15 @@ public final class StepGraph {
         return Arrays.stream(c.members).map(List::of).toList();
     }
 
+    /** Returns the parts place by place, as they lie at the start. */
+    public List<List<String>> places() {
+        Map<Character, List<String>> places = new LinkedHashMap<>();
+        for (int p = 0; p < c.parts; p++) {
+            places.computeIfAbsent(c.startPlace[p], place -> new ArrayList<>()).add(c.partIds[p]);
+        }
+        return places.values().stream().map(List::copyOf).toList();
+    }
+
     /**
      * Returns the facts that do not hold at the start: those that the goal rests on, or all that
      * anything rests on; joints first, then parts, then supplies.
@@ -109,6 +119,17 @@ public final class StepGraph {
             released.joints().forEach(device()::joint);
         }
         return steps.steps(fact);
+    }
+
+    /**
+     * Returns the step by which a part goes, whatever it leaves behind.
+     *
+     * @return empty if it stays whatever happens
+     * @throws IllegalArgumentException if there is no such part
+     */
+    public Optional<Step.Going> going(String part) {
+        int p = c.part(part);
+        return net.landmarks.isPinned(p) ? Optional.empty() : Optional.of(steps.going(p));
     }
 
     /** The steps that serve; of the parts that may go, those that do not go too late. */
@@ -175,6 +196,24 @@ public final class StepGraph {
         } else {
             needs = net.needsOfCut(steps.isolators(((Fact.Cut) fact).supply()));
         }
+        return net.before(needs, -1);
+    }
+
+    /**
+     * Returns what every way must have done for a step to be taken, what the step does included.
+     *
+     * @param step a step of this graph
+     */
+    public Before mustComeBefore(Step step) {
+        if (step instanceof Step.ByWay way) {
+            return mustComeBefore(new Fact.Released(way.joints()));
+        }
+        Step.Going going = (Step.Going) step;
+        int part = c.part(going.part());
+        long[] needs =
+                going.without()
+                        .map(stays -> net.landmarks.needsOfLeaving(part, c.part(stays)))
+                        .orElseGet(() -> net.needs(net.landmarks.moveBit(part)));
         return net.before(needs, -1);
     }
 

@@ -150,6 +150,15 @@ final class Steps {
         return steps;
     }
 
+    /** The step that takes a part away, whatever it leaves behind. */
+    Step.Going going(int part) {
+        Step.Standing standing =
+                net.impossible(landmarks.needsOfMove(part))
+                        ? Step.Standing.NEVER
+                        : Step.Standing.OPEN;
+        return going(part, Optional.empty(), conditionsOfGoing(part, -1), standing);
+    }
+
     /** The step that takes a part away from another. */
     Step.Going going(int part, int without) {
         long[] needs = landmarks.needsOfLeaving(part, without);
@@ -159,13 +168,22 @@ final class Steps {
         } else if (Bits.get(needs, landmarks.moveBit(without))) {
             standing = Step.Standing.POINTLESS;
         }
+        return going(
+                part, Optional.of(c.partIds[without]), conditionsOfGoing(part, without), standing);
+    }
+
+    private Step.Going going(
+            int part,
+            Optional<String> without,
+            List<Condition> conditions,
+            Step.Standing standing) {
         int clazz = c.partClass[part];
         return new Step.Going(
                 c.partIds[part],
-                Optional.of(c.partIds[without]),
+                without,
                 c.classTool[clazz],
                 c.classPosture[clazz],
-                conditionsOfGoing(part, without),
+                conditions,
                 standing);
     }
 }

@@ -21,9 +21,9 @@ public record Tie(List<String> parts, Kind kind, List<String> joints) {
     public String label() {
         return switch (kind) {
             case RIGID ->
-                    Labels.ids(joints) + Labels.verb(joints, " hold") + " " + ListText.and(parts);
+                    ListText.ids(joints) + Labels.verb(joints, " hold") + " " + ListText.and(parts);
             case SLACK ->
-                    Labels.ids(joints)
+                    ListText.ids(joints)
                             + Labels.verb(joints, " link")
                             + " "
                             + ListText.and(parts)

@@ -1,6 +1,7 @@
 package reseat.graph;
 
 import java.util.List;
+import reseat.text.ListText;
 
 /** Something to be done, whichever way it is done. */
 public sealed interface Work {
@@ -20,7 +21,7 @@ public sealed interface Work {
 
         @Override
         public String label() {
-            return "release " + Labels.ids(joints);
+            return "release " + ListText.ids(joints);
         }
     }
 

@@ -1,6 +1,7 @@
 package reseat.text;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as people read them. */
@@ -18,6 +19,19 @@ public final class NumberText {
     /** Returns a number with all its decimals, without trailing zeros and without exponent. */
     public static String of(BigDecimal value) {
         return value.stripTrailingZeros().toPlainString();
+    }
+
+    /** Returns a number rounded to some figures, without trailing zeros and without exponent. */
+    public static String figures(double value, int figures) {
+        if (!Double.isFinite(value)) {
+            return String.valueOf(value);
+        }
+        return of(new BigDecimal(value).round(new MathContext(figures, RoundingMode.HALF_EVEN)));
+    }
+
+    /** Returns millimetres with up to two decimals, such as "0.42 mm". */
+    public static String mm(double value) {
+        return of(BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN)) + " mm";
     }
 
     /**

@@ -47,10 +47,20 @@ class CheckRunnerProperties {
         return report.checked().stream().map(Checked::found).toList();
     }
 
-    /** The built-in ones, and some that fail on some devices. */
+    /** Some that find, some that find nothing, and some that fail on some devices. */
     private static List<Check> checks() {
-        List<Check> checks = new ArrayList<>(Checks.builtIn());
+        List<Check> checks = new ArrayList<>();
         checks.add(Toys.everyJoint("every-joint"));
+        checks.add(Toys.check(Toys.info("content"), input -> List.of()));
+        checks.add(Toys.everyJoint("again"));
+        checks.add(
+                Toys.check(
+                        Toys.info("lonely"),
+                        input ->
+                                input.device().joints().size() == 1
+                                        ? List.of(input.finding("").says("Alone.", "Add a joint."))
+                                        : List.of()));
+        checks.add(Toys.check(Toys.info("unasked", CheckInfo.Need.PLAN), input -> List.of()));
         checks.add(
                 Toys.check(
                         Toys.info("moody"),

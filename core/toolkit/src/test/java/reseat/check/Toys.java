@@ -3,7 +3,7 @@ package reseat.check;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import reseat.fasten.Bench;
+import reseat.given.Bench;
 import reseat.model.Device;
 import reseat.model.Origin;
 import reseat.model.Problem;

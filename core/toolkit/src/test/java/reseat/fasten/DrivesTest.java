@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.DriverFit.Verdict;
+import reseat.given.Bench;
 
 /** Drives (facts 7). */
 class DrivesTest {

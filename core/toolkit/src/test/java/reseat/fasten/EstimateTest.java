@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.TorqueEstimate.Limit;
+import reseat.given.Bench;
 import reseat.model.Seat;
 
 /** Estimates of torques, worked out beside the code, and the words in which they are asked for. */

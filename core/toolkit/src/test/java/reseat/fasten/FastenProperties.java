@@ -20,6 +20,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import reseat.internal.fasten.Colouring;
 import reseat.internal.fasten.CutPasses;
+import reseat.internal.fasten.ScrewFormulas;
 import reseat.model.Bond;
 import reseat.model.Point;
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import reseat.given.Bench;
 import reseat.model.BadInputException;
 
 class FastenerTablesTest {

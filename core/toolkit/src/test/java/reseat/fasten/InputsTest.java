@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.given.Bench;
+import reseat.internal.fasten.ScrewFormulas;
 import reseat.model.Device;
 import reseat.model.ScrewType;
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.StackUp.Outcome;
+import reseat.given.Bench;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.ScrewType;

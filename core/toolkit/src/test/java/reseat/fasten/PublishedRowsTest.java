@@ -8,6 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.ScrewThread.HoleLimits;
 import reseat.fasten.ScrewThread.ScrewLimits;
+import reseat.given.Bench;
+import reseat.internal.fasten.ScrewFormulas;
 
 /**
  * Rows of standards beyond those that the facts list. All are from memory, none was opened: what

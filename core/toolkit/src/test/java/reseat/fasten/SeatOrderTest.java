@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.fasten.TighteningPattern.Backing;
+import reseat.given.Bench;
 import reseat.model.Device;
 
 class SeatOrderTest {

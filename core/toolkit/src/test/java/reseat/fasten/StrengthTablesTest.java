@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.given.Bench;
+import reseat.internal.fasten.ScrewFormulas;
 
 /** Strengths and breaking torques (facts 1, 3 and 10). */
 class StrengthTablesTest {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.given.Bench;
+import reseat.internal.fasten.StripFormulas;
 
 /** Stripping against worked examples (facts 5 and 10). */
 class StripFormulasTest {

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.fasten.ScrewThread.ScrewLimits;
+import reseat.given.Bench;
 
 /** Geometry of threads against what was read (facts 2 and 10). */
 class ThreadTablesTest {

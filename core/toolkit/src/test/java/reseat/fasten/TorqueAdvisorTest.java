@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.fasten.TorqueEstimate.Limit.Kind;
+import reseat.given.Bench;
+import reseat.internal.fasten.ScrewFormulas;
 import reseat.model.Device;
 import reseat.model.Seat;
 

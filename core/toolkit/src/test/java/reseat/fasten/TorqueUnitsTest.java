@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.given.Bench;
 
 /**
  * Units of torque (facts 8 and 10); factors exact, seven figures as CRAN NISTunits quotes NIST SP

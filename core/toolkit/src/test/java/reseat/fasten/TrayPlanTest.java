@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.given.Bench;
 import reseat.model.Device;
 
 class TrayPlanTest {

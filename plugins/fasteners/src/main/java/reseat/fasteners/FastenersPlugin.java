@@ -1,6 +1,8 @@
 package reseat.fasteners;
 
 import java.util.List;
+import reseat.check.Check;
+import reseat.fasteners.check.FastenerChecks;
 import reseat.spi.Command;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
@@ -11,6 +13,11 @@ public final class FastenersPlugin implements Plugin {
     @Override
     public PluginInfo info() {
         return PluginInfo.of(FastenersPlugin.class);
+    }
+
+    @Override
+    public List<Check> checks() {
+        return FastenerChecks.all();
     }
 
     @Override

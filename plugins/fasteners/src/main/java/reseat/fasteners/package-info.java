@@ -1,2 +1,2 @@
-/** Commands about fasteners. */
+/** The plugin, and its commands about fasteners. */
 package reseat.fasteners;

@@ -12,7 +12,6 @@ import picocli.CommandLine.Option;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
-import reseat.check.Checks;
 import reseat.script.host.Setting;
 import reseat.spi.Plugins;
 import reseat.text.Nearest;
@@ -39,13 +38,6 @@ final class CheckChoice {
             paramLabel = "CHECK.NAME=VALUE",
             description = "Set a parameter of a check, such as protrusion-into-hazard.nearMm=0.3.")
     private List<String> settings = new ArrayList<>();
-
-    /** Returns all checks that there are: those that ship, then those of plugins. */
-    static List<Check> all(Plugins plugins) {
-        List<Check> all = new ArrayList<>(Checks.builtIn());
-        all.addAll(plugins.checks());
-        return all;
-    }
 
     /** Returns what a check says of itself; empty where it cannot, which the runner tells. */
     static Optional<CheckInfo> info(Check check) {

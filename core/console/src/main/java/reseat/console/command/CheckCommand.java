@@ -131,7 +131,7 @@ final class CheckCommand implements Callable<Integer> {
     private int check(ScriptChecks pool, PrintWriter out, PrintWriter err)
             throws BadInputException {
         Plugins plugins = OurPlugins.get(err);
-        List<Check> all = new ArrayList<>(CheckChoice.all(plugins));
+        List<Check> all = new ArrayList<>(plugins.checks());
         all.addAll(scripts.checks(pool, err));
         choice.checkSettings(all);
         List<Check> checks = choice.chosen(all);

@@ -46,7 +46,7 @@ final class ChecksCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         List<CheckInfo> all =
-                CheckChoice.infos(CheckChoice.all(OurPlugins.get(spec.commandLine().getErr())));
+                CheckChoice.infos(OurPlugins.get(spec.commandLine().getErr()).checks());
         String wanted = id;
         List<CheckInfo> infos =
                 wanted == null

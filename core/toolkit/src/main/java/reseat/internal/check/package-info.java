@@ -1,4 +1,6 @@
-/** The checks that ship, one class each or a few that share their facts. Not exported. */
+/**
+ * How checks are run: the threads that run them, and what becomes of one that fails. Not exported.
+ */
 @NullMarked
 package reseat.internal.check;
 

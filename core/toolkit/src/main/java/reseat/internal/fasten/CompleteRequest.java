@@ -18,6 +18,7 @@ import reseat.fasten.TableRow;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueRequest;
 import reseat.model.Seat;
+import reseat.text.NumberText;
 
 /** A request in which nothing that counts is missing any more, with what was assumed for it. */
 record CompleteRequest(
@@ -50,7 +51,7 @@ record CompleteRequest(
                     "The strength of "
                             + strength.id()
                             + " is known up to M"
-                            + Numbers.plain(strength.diameterMaxMm())
+                            + NumberText.figures(strength.diameterMaxMm(), 6)
                             + " only, not for "
                             + thread.designation()
                             + ".");
@@ -102,7 +103,7 @@ record CompleteRequest(
         if (outer <= thread.diameterMm()) {
             throw new FastenerInputException(
                     "A head of "
-                            + Numbers.mm(outer)
+                            + NumberText.mm(outer)
                             + " is no wider than the thread "
                             + thread.designation()
                             + ".");
@@ -110,9 +111,9 @@ record CompleteRequest(
         if (holeMm.isPresent() && holeMm.getAsDouble() >= outer) {
             throw new FastenerInputException(
                     "A head of "
-                            + Numbers.mm(outer)
+                            + NumberText.mm(outer)
                             + " falls through a hole of "
-                            + Numbers.mm(holeMm.getAsDouble())
+                            + NumberText.mm(holeMm.getAsDouble())
                             + ".");
         }
     }
@@ -174,7 +175,7 @@ record CompleteRequest(
                                                 SMALLEST));
         assumptions.add(
                 "The head was not told; assumed to bear on "
-                        + Numbers.mm(head.bearingMm())
+                        + NumberText.mm(head.bearingMm())
                         + (head.source().equals(SMALLEST)
                                 ? ", " + SMALLEST + "."
                                 : ", the least that is known for " + thread.designation() + "."));
@@ -200,15 +201,15 @@ record CompleteRequest(
         if (head.bearing() != HeadSize.Bearing.NONE && hole >= head.bearingMm()) {
             assumptions.add(
                     "The hole under the head was not told; the head would fall through the "
-                            + Numbers.mm(hole)
+                            + NumberText.mm(hole)
                             + " that is usual, so it is taken as wide as the thread, "
-                            + Numbers.mm(thread.diameterMm())
+                            + NumberText.mm(thread.diameterMm())
                             + ".");
             return thread.diameterMm();
         }
         assumptions.add(
                 "The hole under the head was not told; assumed "
-                        + Numbers.mm(hole)
+                        + NumberText.mm(hole)
                         + (table.isPresent() ? ", ISO 273 medium." : ", 1.15 of the diameter."));
         return hole;
     }

@@ -1,7 +1,7 @@
 package reseat.internal.fasten;
 
-import static reseat.internal.fasten.Numbers.figures;
-import static reseat.internal.fasten.Numbers.mm;
+import static reseat.text.NumberText.figures;
+import static reseat.text.NumberText.mm;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,10 +12,8 @@ import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.Material;
 import reseat.fasten.Rule;
-import reseat.fasten.ScrewFormulas;
 import reseat.fasten.ScrewThread;
 import reseat.fasten.StrengthClass;
-import reseat.fasten.StripFormulas;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueEstimate.Input;
 import reseat.fasten.TorqueEstimate.Limit;

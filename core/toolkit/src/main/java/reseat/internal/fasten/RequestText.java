@@ -18,6 +18,7 @@ import reseat.fasten.TableRow;
 import reseat.fasten.TorqueRequest;
 import reseat.model.Seat;
 import reseat.text.Nearest;
+import reseat.text.NumberText;
 
 /** Reads "M1.6 8.8 pan T5 into magnesium, 3 mm, oiled". */
 public final class RequestText {
@@ -152,7 +153,7 @@ public final class RequestText {
                     "An engagement of \""
                             + word
                             + "\" is beyond any screw; the most is "
-                            + Numbers.mm(GREATEST_MM)
+                            + NumberText.mm(GREATEST_MM)
                             + ".");
         }
         request.engagementMm(mm);

@@ -1,7 +1,7 @@
 package reseat.internal.fasten;
 
-import static reseat.internal.fasten.Numbers.figures;
-import static reseat.internal.fasten.Numbers.mm;
+import static reseat.text.NumberText.figures;
+import static reseat.text.NumberText.mm;
 
 import java.util.ArrayList;
 import java.util.List;

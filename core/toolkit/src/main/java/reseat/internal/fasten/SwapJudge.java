@@ -1,6 +1,6 @@
 package reseat.internal.fasten;
 
-import static reseat.internal.fasten.Numbers.mm;
+import static reseat.text.NumberText.mm;
 
 import java.util.List;
 import java.util.OptionalDouble;

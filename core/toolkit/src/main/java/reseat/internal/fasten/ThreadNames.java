@@ -17,6 +17,7 @@ import reseat.fasten.ScrewThread.ScrewLimits;
 import reseat.fasten.ScrewThread.Series;
 import reseat.fasten.TableRow;
 import reseat.text.ListText;
+import reseat.text.NumberText;
 
 /** Finds the thread that a designation means. */
 public final class ThreadNames {
@@ -198,6 +199,6 @@ public final class ThreadNames {
     }
 
     private static String plain(double number) {
-        return Numbers.plain(number);
+        return NumberText.figures(number, 6);
     }
 }

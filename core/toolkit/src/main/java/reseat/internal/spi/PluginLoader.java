@@ -21,7 +21,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import reseat.check.Checks;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
@@ -41,8 +40,6 @@ public final class PluginLoader {
 
     /** Who has an id, by "plugin shelf", "check too-long" and so on. */
     private final Map<String, String> owners = new HashMap<>();
-
-    private boolean builtInKnown;
 
     private PluginLoader(Duration limit, Set<String> commands) {
         this.limit = limit;
@@ -200,9 +197,6 @@ public final class PluginLoader {
     private void take(Contents contents, Optional<Path> from, boolean data) {
         String self =
                 "plugin " + contents.info().id() + from.map(path -> " (" + path + ")").orElse("");
-        if (!contents.ids().getOrDefault("check", Set.of()).isEmpty()) {
-            knowBuiltIn();
-        }
         List<String> taken = new ArrayList<>(List.of("plugin " + contents.info().id()));
         contents.ids().forEach((what, ids) -> ids.forEach(id -> taken.add(what + " " + id)));
         for (String id : taken) {
@@ -217,13 +211,6 @@ public final class PluginLoader {
         }
         taken.forEach(id -> owners.put(id, self));
         loaded.add(new Plugins.Loaded(contents, from, data));
-    }
-
-    private void knowBuiltIn() {
-        if (!builtInKnown) {
-            builtInKnown = true;
-            Checks.builtIn().forEach(check -> owners.put("check " + check.info().id(), ITSELF));
-        }
     }
 
     private void refuse(String name, Optional<Path> from, Refusal refusal) {

@@ -29,6 +29,13 @@ class PluginLoaderTest {
                     + " public java.io.InputStream openDefaults() {"
                     + " return new java.io.ByteArrayInputStream(new byte[0]); } } ";
 
+    private static final String CHECK =
+            "public List<Check> checks() { return List.of(new Check() {"
+                    + " public CheckInfo info() { return new CheckInfo(\"too-long\", \"Too long\","
+                    + " \"It finds.\", \"It matters.\", reseat.model.Severity.NOTE, List.of(),"
+                    + " List.of()); }"
+                    + " public List<Finding> run(CheckInput input) { return List.of(); } }); } ";
+
     @TempDir Path work;
     private Path folder;
 
@@ -298,17 +305,18 @@ class PluginLoaderTest {
     }
 
     @Test
-    void anIdOfABuiltInCheckIsRefused() throws IOException {
-        String why =
-                refusal(
-                        plugin(
-                                work,
-                                "rival",
-                                INFO
-                                        + "public List<Check> checks() { return List.of("
-                                        + "Checks.builtIn().get(0)); }"));
+    void anIdOfAnothersCheckIsRefused() throws IOException {
+        plugin(work, "first", INFO + CHECK).to(folder.resolve("first.jar"));
+        plugin(work, "rival", INFO + CHECK).to(folder.resolve("second.jar"));
 
-        assertTrue(why.endsWith(" already, of Reseat itself"), why);
+        Plugins plugins = load();
+
+        assertEquals(List.of("first"), ids(plugins));
+        assertEquals(
+                "there is a check too-long already, of plugin first ("
+                        + folder.resolve("first.jar")
+                        + ")",
+                plugins.refused().get(0).why());
     }
 
     @Test

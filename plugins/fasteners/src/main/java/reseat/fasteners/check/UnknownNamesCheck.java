@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import reseat.model.ScrewType;
 import reseat.model.Severity;
 
 /** Finds names of threads, heads, drives, classes and materials that no table has. */
-public final class UnknownNamesCheck extends BuiltInCheck {
+final class UnknownNamesCheck extends JointCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -28,7 +28,7 @@ public final class UnknownNamesCheck extends BuiltInCheck {
 
     private static final String REMEDY = "Correct the name, or add a row to the shop's tables.";
 
-    public UnknownNamesCheck() {
+    UnknownNamesCheck() {
         super(INFO);
     }
 

@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.List;

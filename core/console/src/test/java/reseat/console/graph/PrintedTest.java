@@ -1,4 +1,4 @@
-package reseat.graph;
+package reseat.console.graph;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import reseat.given.Toy;
+import reseat.graph.StepGraph;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;

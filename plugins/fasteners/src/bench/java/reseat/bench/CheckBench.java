@@ -5,9 +5,6 @@ import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
-import java.lang.reflect.Method;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +21,7 @@ import java.util.stream.Stream;
 import reseat.check.CheckReport;
 import reseat.check.CheckRunner;
 import reseat.check.CheckWatch;
-import reseat.check.Checks;
+import reseat.fasteners.FastenersPlugin;
 import reseat.files.DeviceFiles;
 import reseat.files.DeviceSource;
 import reseat.files.ResolvedJson;
@@ -35,9 +32,11 @@ import reseat.model.Kind;
 import reseat.model.Point;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
+import reseat.testkit.DeviceShape;
+import reseat.testkit.GeneratedDevice;
 
 /**
- * Runs the built-in checks over generated devices in files, with one thread and with two, and sets that against merely
+ * Runs the checks of fasteners over generated devices in files, with one thread and with two, and sets that against merely
  * reading the files. Generated devices have bare joints; here 60 of 100 become screws in seats of five types, with the
  * facts a shop measures, and 4 become bonds with a shape, or the checks would have nothing to look at.
  */
@@ -56,21 +55,21 @@ public final class CheckBench {
     /**
      * Runs the bench.
      *
-     * @param args number of devices, the folder of the test kit's classes, and json or yaml; both if left out
-     * @throws Exception when the devices cannot be generated
+     * @param args number of devices, and json or yaml; both if left out
+     * @throws IOException when the devices cannot be written
      */
-    public static void main(String[] args) throws Exception {
+    public static void main(String[] args) throws IOException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         int count = Integer.parseInt(args[0]);
-        List<Device> devices = generated(count, Path.of(args[1]));
-        if (args.length > 2 && args[2].startsWith("write=")) {
-            Path folder = Files.createDirectories(Path.of(args[2].substring("write=".length())));
+        List<Device> devices = generated(count);
+        if (args.length > 1 && args[1].startsWith("write=")) {
+            Path folder = Files.createDirectories(Path.of(args[1].substring("write=".length())));
             for (int i = 0; i < count; i++) {
                 Files.writeString(folder.resolve("d" + i + ".json"), ResolvedJson.write(devices.get(i)));
             }
             return;
         }
-        for (String form : args.length > 2 ? List.of(args[2]) : List.of("json", "yaml")) {
+        for (String form : args.length > 1 ? List.of(args[1]) : List.of("json", "yaml")) {
             Path folder = Files.createTempDirectory("reseat-bench");
             try {
                 List<Path> files = new ArrayList<>();
@@ -161,7 +160,7 @@ public final class CheckBench {
     }
 
     private CheckReport check(int threads, boolean checks) {
-        return new CheckRunner(checks ? Checks.builtIn() : List.of(), threads, CheckWatch.NONE)
+        return new CheckRunner(checks ? new FastenersPlugin().checks() : List.of(), threads, CheckWatch.NONE)
                 .run(files.stream().map(file -> DeviceSource.of(file, List.of())).toList());
     }
 
@@ -212,17 +211,11 @@ public final class CheckBench {
         }
     }
 
-    private static List<Device> generated(int count, Path testkit) throws Exception {
+    private static List<Device> generated(int count) {
+        DeviceShape hundred = DeviceShape.NOTEBOOK.sized(30, 100);
         List<Device> devices = new ArrayList<>();
-        try (URLClassLoader loader = new URLClassLoader(new URL[] {testkit.toUri().toURL()})) {
-            Class<?> shape = loader.loadClass("reseat.testkit.DeviceShape");
-            // the notebook with 100 joints and 30 parts
-            Object notebook = shape.getField("NOTEBOOK").get(null);
-            Object hundred = shape.getMethod("sized", int.class, int.class).invoke(notebook, 30, 100);
-            Method of = loader.loadClass("reseat.testkit.GeneratedDevice").getMethod("of", shape, long.class);
-            for (int i = 0; i < count; i++) {
-                devices.add(dressed((Device) of.invoke(null, hundred, (long) i), new Random(i)));
-            }
+        for (int i = 0; i < count; i++) {
+            devices.add(dressed(GeneratedDevice.of(hundred, i), new Random(i)));
         }
         return devices;
     }

@@ -1,4 +1,4 @@
-package reseat.fasten;
+package reseat.given;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import reseat.fasten.FastenerTables;
 import reseat.model.BadInputException;
 import reseat.model.Bond;
 import reseat.model.ConsumableUse;
@@ -43,7 +44,7 @@ public final class Bench {
     }
 
     /** The tables that ship, with no answer kept from another test. */
-    static FastenerTables tables() {
+    public static FastenerTables tables() {
         try {
             return FastenerTables.standard()
                     .withRows("materials.csv", "material,group,rm,shear,source,tag\n");

@@ -1,6 +1,6 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
-import static reseat.internal.fasten.Numbers.figures;
+import static reseat.text.NumberText.figures;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +18,7 @@ import reseat.fasten.TorqueEstimate.Limit.Kind;
 import reseat.model.Severity;
 
 /** Finds given torques that the screw, its thread or its drive does not stand. */
-public final class TorqueLimitCheck extends BuiltInCheck {
+final class TorqueLimitCheck extends JointCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -35,7 +35,7 @@ public final class TorqueLimitCheck extends BuiltInCheck {
                                     "",
                                     "unknown")));
 
-    public TorqueLimitCheck() {
+    TorqueLimitCheck() {
         super(INFO);
     }
 

@@ -1,12 +1,12 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import org.junit.jupiter.api.Test;
 import reseat.check.CheckInput;
-import reseat.fasten.Bench;
 import reseat.fasten.FastenerTables;
+import reseat.given.Bench;
 import reseat.model.BadInputException;
 import reseat.model.Device;
 

@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,13 +7,13 @@ import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.fasten.CutPlan;
-import reseat.internal.fasten.Numbers;
 import reseat.model.Bond;
 import reseat.model.Joint;
 import reseat.model.Severity;
+import reseat.text.NumberText;
 
 /** Looks at depths of cuts. */
-public final class CutDepthCheck extends BuiltInCheck {
+final class CutDepthCheck extends JointCheck {
 
     private static final CheckInfo NONE =
             new CheckInfo(
@@ -50,7 +50,7 @@ public final class CutDepthCheck extends BuiltInCheck {
     }
 
     /** Returns the checks. */
-    public static List<Check> all() {
+    static List<Check> all() {
         return List.of(new CutDepthCheck(SHAPE), new CutDepthCheck(NONE), new CutDepthCheck(GIVEN));
     }
 
@@ -95,15 +95,15 @@ public final class CutDepthCheck extends BuiltInCheck {
                         + " of "
                         + joint.id()
                         + " has no safe depth from "
-                        + Numbers.mm(stretch.place().fromMm())
+                        + NumberText.mm(stretch.place().fromMm())
                         + " to "
-                        + Numbers.mm(stretch.place().toMm())
+                        + NumberText.mm(stretch.place().toMm())
                         + ": keep-out "
                         + stretch.keepOut()
                         + " forbids it.",
                 List.of(
-                        "severing needs " + Numbers.mm(stretch.neededMm()),
-                        "the margin allows " + Numbers.mm(stretch.allowedMm())),
+                        "severing needs " + NumberText.mm(stretch.neededMm()),
+                        "the margin allows " + NumberText.mm(stretch.allowedMm())),
                 "Leave that stretch to heat or solvent, or cut it from another side.");
     }
 
@@ -111,22 +111,22 @@ public final class CutDepthCheck extends BuiltInCheck {
         String message =
                 judged.safe()
                         ? "The depth of "
-                                + Numbers.mm(judged.depthMm())
+                                + NumberText.mm(judged.depthMm())
                                 + " given for edge "
                                 + judged.edge()
                                 + " of "
                                 + joint.id()
                                 + " does not sever the bond; that needs "
-                                + Numbers.mm(judged.leastMm())
+                                + NumberText.mm(judged.leastMm())
                                 + "."
                         : "The depth of "
-                                + Numbers.mm(judged.depthMm())
+                                + NumberText.mm(judged.depthMm())
                                 + " given for edge "
                                 + judged.edge()
                                 + " of "
                                 + joint.id()
                                 + " is deeper than the "
-                                + Numbers.mm(judged.greatestMm())
+                                + NumberText.mm(judged.greatestMm())
                                 + " that keep-out "
                                 + judged.keepOut()
                                 + " allows.";

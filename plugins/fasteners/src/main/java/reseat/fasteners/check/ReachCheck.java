@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -10,12 +10,12 @@ import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.fasten.StackUp;
 import reseat.fasten.StackUp.Outcome;
-import reseat.internal.fasten.Numbers;
 import reseat.model.Kind;
 import reseat.model.Severity;
+import reseat.text.NumberText;
 
 /** Looks at how the right screw lies in each seat. */
-public final class ReachCheck extends BuiltInCheck {
+final class ReachCheck extends JointCheck {
 
     private static final CheckInfo MISSING =
             new CheckInfo(
@@ -70,7 +70,7 @@ public final class ReachCheck extends BuiltInCheck {
     }
 
     /** Returns the checks, one for each thing that can be wrong. */
-    public static List<Check> all() {
+    static List<Check> all() {
         return List.of(
                 new ReachCheck(MISSING),
                 new ReachCheck(UNDER),
@@ -168,7 +168,7 @@ public final class ReachCheck extends BuiltInCheck {
                                 + " in "
                                 + lies.joint()
                                 + " comes within "
-                                + Numbers.mm(behind.clearanceMm())
+                                + NumberText.mm(behind.clearanceMm())
                                 + " of "
                                 + behind.name()
                                 + ".",
@@ -192,17 +192,17 @@ public final class ReachCheck extends BuiltInCheck {
                         + ", "
                         + screw.type().thread()
                         + ", "
-                        + Numbers.mm(screw.type().lengthMm()));
+                        + NumberText.mm(screw.type().lengthMm()));
         screw.seat()
                 .clampedMm()
-                .ifPresent(mm -> evidence.add("clamped thickness " + Numbers.mm(mm)));
+                .ifPresent(mm -> evidence.add("clamped thickness " + NumberText.mm(mm)));
         screw.seat()
                 .threadedMm()
-                .ifPresent(mm -> evidence.add("depth of thread " + Numbers.mm(mm)));
-        screw.seat().depthMm().ifPresent(mm -> evidence.add("depth of hole " + Numbers.mm(mm)));
+                .ifPresent(mm -> evidence.add("depth of thread " + NumberText.mm(mm)));
+        screw.seat().depthMm().ifPresent(mm -> evidence.add("depth of hole " + NumberText.mm(mm)));
         screw.seat()
                 .behind()
-                .forEach(b -> evidence.add(b.part() + " " + Numbers.mm(b.gapMm()) + " behind"));
+                .forEach(b -> evidence.add(b.part() + " " + NumberText.mm(b.gapMm()) + " behind"));
         found.add(finding(input, severity, screw.joint().id(), field, message, evidence, remedy));
     }
 }

@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import reseat.model.Seat;
 import reseat.model.Severity;
 
 /** Finds screws that should not go back as they came out. */
-public final class ReuseCheck extends BuiltInCheck {
+final class ReuseCheck extends JointCheck {
 
     private static final CheckInfo PATCH =
             new CheckInfo(
@@ -39,7 +39,7 @@ public final class ReuseCheck extends BuiltInCheck {
     }
 
     /** Returns both checks. */
-    public static List<Check> all() {
+    static List<Check> all() {
         return List.of(new ReuseCheck(PATCH), new ReuseCheck(FORMED));
     }
 

@@ -1,4 +1,8 @@
-package reseat.fasten;
+package reseat.internal.fasten;
+
+import reseat.fasten.HeadSize;
+import reseat.fasten.ScrewThread;
+import reseat.fasten.StrengthClass;
 
 /**
  * Preload and torque of a screw. Lengths in millimetres, forces in newtons, stresses in newtons per

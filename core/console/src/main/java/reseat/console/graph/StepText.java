@@ -1,4 +1,4 @@
-package reseat.graph;
+package reseat.console.graph;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -7,7 +7,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import reseat.graph.Blocked;
+import reseat.graph.Condition;
+import reseat.graph.Fact;
+import reseat.graph.Group;
+import reseat.graph.Needed;
+import reseat.graph.Step;
+import reseat.graph.StepGraph;
+import reseat.graph.Work;
+import reseat.model.Goal;
 import reseat.text.ListText;
+import reseat.text.NumberText;
 
 /**
  * Prints a step graph for people at a terminal: towards a goal, what every way needs and a tree of
@@ -30,20 +40,16 @@ public final class StepText {
     /** Prints a graph; lines end with a line feed and are seldom wider than 100 columns. */
     public static String of(StepGraph graph) {
         StepText text = new StepText(graph);
-        if (graph.goal().isPresent()) {
-            text.towardsGoal(graph.goal().get().toString());
-        } else {
-            text.everything();
-        }
+        graph.goal().ifPresentOrElse(text::towardsGoal, text::everything);
         return text.out.toString();
     }
 
     // ---- towards a goal
 
-    private void towardsGoal(String goal) {
+    private void towardsGoal(Goal goal) {
         line("Step graph of " + graph.device() + ", towards: " + goal);
         line("");
-        Optional<Blocked> blocked = new Obstacles(graph).explain();
+        Optional<Blocked> blocked = graph.blocked(goal);
         if (blocked.isPresent()) {
             line("There is no way:");
             blocked.get().chain().forEach(why -> wrapped("    ", "  - " + why));
@@ -64,7 +70,7 @@ public final class StepText {
         line("What rests on what. Each fact is unfolded once; ^ points to where it was.");
         line("(or X along) = not needed where X leaves together with it.");
         line("");
-        line(goal);
+        line(goal.toString());
         List<Fact> roots = outline.roots();
         List<String> aside = outline.aside();
         for (int i = 0; i < roots.size(); i++) {
@@ -81,7 +87,9 @@ public final class StepText {
         rows.add(new String[] {"no", "step", "how", "after"});
         for (Work work : needed.works()) {
             List<String> numbers =
-                    needed.numbersBefore(work).stream().map(String::valueOf).toList();
+                    needed.justBefore().getOrDefault(work, List.of()).stream()
+                            .map(before -> String.valueOf(needed.works().indexOf(before) + 1))
+                            .toList();
             rows.add(
                     new String[] {
                         String.valueOf(rows.size()),
@@ -109,7 +117,7 @@ public final class StepText {
 
     private String how(Work work) {
         if (work instanceof Work.Release release) {
-            return hows(graph.steps.steps(new Fact.Released(release.joints())));
+            return hows(graph.alternatives(new Fact.Released(release.joints())));
         }
         var move = graph.device().move(((Work.MoveOf) work).part());
         return tool(move.tool(), move.posture());
@@ -204,11 +212,11 @@ public final class StepText {
         line("JOINTS  [how] site; released when ...");
         for (List<String> joints : graph.joints()) {
             Fact.Released fact = new Fact.Released(joints);
-            List<Step> steps = graph.steps.steps(fact);
+            List<Step> steps = graph.alternatives(fact);
             String site = graph.device().joint(joints.get(0)).site();
             line(
                     "  "
-                            + Labels.ids(joints)
+                            + ListText.ids(joints)
                             + "  ["
                             + (steps.isEmpty() ? "no way" : hows(steps))
                             + "] on "
@@ -220,12 +228,13 @@ public final class StepText {
         line("");
         line("PARTS  [how]; goes when ...");
         for (String part : graph.device().parts().keySet()) {
-            int p = graph.net.c.part(part);
-            if (!graph.net.landmarks.isPinned(p)) {
-                var move = graph.device().move(part);
-                line("  " + part + "  [" + tool(move.tool(), move.posture()) + "]");
-                graph.steps.conditionsOfGoing(p, -1).forEach(this::condition);
-            }
+            graph.going(part)
+                    .ifPresent(
+                            going -> {
+                                String how = tool(going.tool(), going.posture());
+                                line("  " + part + "  [" + how + "]");
+                                going.conditions().forEach(this::condition);
+                            });
         }
         together();
     }
@@ -267,7 +276,7 @@ public final class StepText {
         Set<String> away = new LinkedHashSet<>();
         for (Fact fact : group.first()) {
             if (fact instanceof Fact.Released joints) {
-                released.add(Labels.ids(joints.joints()));
+                released.add(ListText.ids(joints.joints()));
             } else if (fact instanceof Fact.Apart apart) {
                 away.add(apart.part());
             }
@@ -285,7 +294,7 @@ public final class StepText {
     }
 
     private static String count(int n, String what) {
-        return n + " " + what + (n == 1 ? "" : "s");
+        return NumberText.count(n, what, what + "s");
     }
 
     private void line(String text) {

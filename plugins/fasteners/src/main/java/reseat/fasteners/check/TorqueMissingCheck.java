@@ -1,6 +1,6 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
-import static reseat.internal.fasten.Numbers.figures;
+import static reseat.text.NumberText.figures;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import reseat.fasten.TorqueAdvisor;
 import reseat.model.Severity;
 
 /** Finds seats for which neither maker nor family gives a torque. */
-public final class TorqueMissingCheck extends BuiltInCheck {
+final class TorqueMissingCheck extends JointCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -26,7 +26,7 @@ public final class TorqueMissingCheck extends BuiltInCheck {
                     List.of("screws", "torque", "data"),
                     List.of());
 
-    public TorqueMissingCheck() {
+    TorqueMissingCheck() {
         super(INFO);
     }
 

@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.List;
 import reseat.check.Check;
@@ -7,12 +7,12 @@ import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.model.Severity;
 
-/** A check that ships, with what it says of itself. */
-abstract class BuiltInCheck implements Check {
+/** A check of joints, with what it says of itself. */
+abstract class JointCheck implements Check {
 
     private final CheckInfo info;
 
-    BuiltInCheck(CheckInfo info) {
+    JointCheck(CheckInfo info) {
         this.info = info;
     }
 

@@ -1,11 +1,16 @@
-package reseat.graph;
+package reseat.console.graph;
 
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import reseat.internal.graph.Bits;
+import reseat.graph.Fact;
+import reseat.graph.Needed;
+import reseat.graph.Step;
+import reseat.graph.StepGraph;
+import reseat.graph.Work;
 import reseat.model.Goal;
+import reseat.text.ListText;
 
 /**
  * The part of a graph that is worth showing for a goal: of the steps that reach a fact the one that
@@ -15,7 +20,8 @@ import reseat.model.Goal;
 final class Outline {
 
     private final StepGraph graph;
-    private final Net net;
+    private final Needed needed;
+    private final Set<Work> always;
     private final boolean whole;
 
     /** A way to reach a fact that is only named. */
@@ -23,7 +29,8 @@ final class Outline {
 
     Outline(StepGraph graph) {
         this.graph = graph;
-        net = graph.net;
+        needed = graph.needed();
+        always = new LinkedHashSet<>(needed.works());
         whole = graph.goal().isEmpty();
     }
 
@@ -63,9 +70,16 @@ final class Outline {
                 && (apart.part().equals(base) || apart.other().equals(base));
     }
 
+    /** The steps that serve; of the parts that may go, those that do not go too late. */
+    private List<Step> open(Fact fact) {
+        return graph.alternatives(fact).stream()
+                .filter(step -> step.standing() == Step.Standing.OPEN)
+                .toList();
+    }
+
     /** The steps that reach a fact and are unfolded; several only if they differ in tools alone. */
     List<Step> unfolded(Fact fact) {
-        List<Step> open = graph.open(fact);
+        List<Step> open = open(fact);
         if (whole || open.size() < 2) {
             return open;
         }
@@ -81,7 +95,7 @@ final class Outline {
 
     List<Folded> folded(Fact fact) {
         List<Step> unfolded = unfolded(fact);
-        return graph.open(fact).stream()
+        return open(fact).stream()
                 .filter(step -> !unfolded.contains(step))
                 .map(step -> new Folded(label(step), more(step)))
                 .distinct()
@@ -90,26 +104,18 @@ final class Outline {
 
     private static String label(Step step) {
         return step instanceof Step.ByWay way
-                ? Labels.ids(way.joints()) + " released"
+                ? ListText.ids(way.joints()) + " released"
                 : ((Step.Going) step).part() + " goes";
     }
 
     /** How many works a step needs besides those that every way to the goal needs. */
     int more(Step step) {
-        long[] needs;
-        if (step instanceof Step.ByWay way) {
-            needs = net.needs(net.c.node(way.joints().get(0)));
-        } else {
-            Step.Going going = (Step.Going) step;
-            needs =
-                    net.landmarks.needsOfLeaving(
-                            net.c.part(going.part()),
-                            net.c.part(going.without().orElse(going.part())));
+        if (!needed.possible()) {
+            return 0;
         }
-        int more = 0;
-        for (int bit = Bits.next(needs, 0); bit >= 0; bit = Bits.next(needs, bit + 1)) {
-            more += Bits.get(net.goalNeeds, bit) ? 0 : 1;
-        }
-        return more;
+        return (int)
+                graph.mustComeBefore(step).all().stream()
+                        .filter(work -> !always.contains(work))
+                        .count();
     }
 }

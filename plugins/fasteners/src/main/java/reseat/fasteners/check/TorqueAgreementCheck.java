@@ -1,6 +1,6 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
-import static reseat.internal.fasten.Numbers.figures;
+import static reseat.text.NumberText.figures;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +22,7 @@ import reseat.model.Severity;
  * source; the seat and the table of the family; two seats that are alike in everything that decides
  * a torque.
  */
-public final class TorqueAgreementCheck extends BuiltInCheck {
+final class TorqueAgreementCheck extends JointCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -43,7 +43,7 @@ public final class TorqueAgreementCheck extends BuiltInCheck {
     private static final Pattern TORQUE =
             Pattern.compile("\\d+(?:[.,]\\d+)?\\s*[a-zA-Z]+[.\\-*·⋅ ]?[a-zA-Z]*");
 
-    public TorqueAgreementCheck() {
+    TorqueAgreementCheck() {
         super(INFO);
     }
 

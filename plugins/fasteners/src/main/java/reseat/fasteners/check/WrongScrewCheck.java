@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,7 +17,7 @@ import reseat.model.ScrewType;
 import reseat.model.Severity;
 
 /** Finds seats into which a look-alike can go and do harm. */
-public final class WrongScrewCheck extends BuiltInCheck {
+final class WrongScrewCheck extends JointCheck {
 
     private static final CheckInfo INFO =
             new CheckInfo(
@@ -44,7 +44,7 @@ public final class WrongScrewCheck extends BuiltInCheck {
                                     "mm",
                                     "0.5")));
 
-    public WrongScrewCheck() {
+    WrongScrewCheck() {
         super(INFO);
     }
 

@@ -1,4 +1,4 @@
-package reseat.graph;
+package reseat.console.graph;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -8,6 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import reseat.graph.Condition;
+import reseat.graph.Fact;
+import reseat.graph.Step;
+import reseat.graph.StepGraph;
+import reseat.graph.Work;
 import reseat.text.ListText;
 
 /**
@@ -110,7 +115,7 @@ public final class StepDot {
                     graph.device().joint(fact.joints().get(0)).site(),
                     id,
                     "shape=note, label="
-                            + quoted(Labels.ids(fact.joints()) + "\n" + how)
+                            + quoted(ListText.ids(fact.joints()) + "\n" + how)
                             + mark(new Work.Release(fact.joints())));
             if (!steps.isEmpty()) {
                 steps.get(0)
@@ -130,8 +135,7 @@ public final class StepDot {
                     "shape=folder, label="
                             + quoted(step.part() + "\n" + tool(step))
                             + mark(new Work.MoveOf(step.part())));
-            int part = graph.net.c.part(step.part());
-            for (Condition condition : graph.steps.conditionsOfGoing(part, -1)) {
+            for (Condition condition : graph.going(step.part()).orElse(step).conditions()) {
                 edge(source(condition.fact()), id, along(condition));
             }
         }
@@ -141,7 +145,7 @@ public final class StepDot {
     private static String along(Condition condition) {
         return condition.orAlong().isEmpty()
                 ? ""
-                : "style=dashed, label=" + quoted("or " + Labels.ids(condition.orAlong()));
+                : "style=dashed, label=" + quoted("or " + ListText.ids(condition.orAlong()));
     }
 
     private String mark(Work work) {
@@ -210,8 +214,9 @@ public final class StepDot {
                 .append(quoted("Step graph of " + graph.device() + "\n" + LEGEND))
                 .append("\n");
         int number = 0;
-        for (List<String> place : places()) {
-            boolean several = places().size() > 1;
+        List<List<String>> places = graph.places();
+        boolean several = places.size() > 1;
+        for (List<String> place : places) {
             String indent = several ? "    " : "  ";
             if (several) {
                 out.append("  subgraph cluster_place").append(number++).append(" {\n");
@@ -243,20 +248,10 @@ public final class StepDot {
         return number + 1;
     }
 
-    /** The parts place by place, as they lie at the start. */
-    private List<List<String>> places() {
-        Map<Character, List<String>> places = new LinkedHashMap<>();
-        for (int p = 0; p < graph.net.c.parts; p++) {
-            places.computeIfAbsent(graph.net.c.startPlace[p], key -> new ArrayList<>())
-                    .add(graph.net.c.partIds[p]);
-        }
-        return List.copyOf(places.values());
-    }
-
     private String placeName(List<String> place) {
         return place.contains(graph.device().base())
                 ? "in the device"
-                : "aside: " + Labels.ids(place);
+                : "aside: " + ListText.ids(place);
     }
 
     private static void line(StringBuilder out, String indent, String text) {

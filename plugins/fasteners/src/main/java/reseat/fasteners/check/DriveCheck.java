@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.fasteners.check;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -16,7 +16,7 @@ import reseat.model.Tool;
 import reseat.model.Way;
 
 /** Looks at whether the driver fits the recess, and whether the shop has it. */
-public final class DriveCheck extends BuiltInCheck {
+final class DriveCheck extends JointCheck {
 
     private static final CheckInfo MISMATCH =
             new CheckInfo(
@@ -45,7 +45,7 @@ public final class DriveCheck extends BuiltInCheck {
     }
 
     /** Returns both checks. */
-    public static List<Check> all() {
+    static List<Check> all() {
         return List.of(new DriveCheck(MISMATCH), new DriveCheck(NOT_THERE));
     }
 

@@ -1,4 +1,4 @@
-package reseat.fasten;
+package reseat.internal.fasten;
 
 /**
  * Stripping of threads. Lengths in millimetres, stresses in newtons per square millimetre, forces

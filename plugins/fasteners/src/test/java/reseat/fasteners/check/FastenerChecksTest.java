@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.fasteners.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,8 +10,11 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.fasten.Bench;
+import reseat.check.Check;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
 import reseat.fasten.FastenerTables;
+import reseat.given.Bench;
 import reseat.model.Bond;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
@@ -19,7 +22,7 @@ import reseat.model.Point;
 import reseat.model.Seat;
 import reseat.model.Severity;
 
-class BuiltInChecksTest {
+class FastenerChecksTest {
 
     private static final FastenerTables TABLES = FastenerTables.standard();
 
@@ -47,7 +50,7 @@ class BuiltInChecksTest {
 
     @Test
     void describesEveryCheck() {
-        List<Check> checks = Checks.builtIn();
+        List<Check> checks = FastenerChecks.all();
         assertEquals(checks.size(), checks.stream().map(c -> c.info().id()).distinct().count());
         for (Check check : checks) {
             assertTrue(
@@ -387,7 +390,7 @@ class BuiltInChecksTest {
     }
 
     private static List<Finding> run(CheckInput input) {
-        return Checks.builtIn().stream()
+        return FastenerChecks.all().stream()
                 .flatMap(check -> check.on(input).stream())
                 .sorted()
                 .toList();
