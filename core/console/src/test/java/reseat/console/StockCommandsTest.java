@@ -191,7 +191,7 @@ class StockCommandsTest {
         assertEquals(2, wrong.code());
         assertTrue(wrong.err().contains("shop.yaml:1:9: error: expected"), wrong.err());
         assertTrue(
-                wrong.err().contains("there is no sort of stock \"cvs\". Known: csv, sql."),
+                wrong.err().contains("there is no kind of stock \"cvs\". Known: csv, sql."),
                 wrong.err());
 
         Files.writeString(

@@ -12,7 +12,7 @@ import reseat.internal.check.TorqueMissingCheck;
 import reseat.internal.check.UnknownNamesCheck;
 import reseat.internal.check.WrongScrewCheck;
 
-/** The checks that ship. */
+/** The checks included in the toolkit. */
 public final class Checks {
 
     private static final List<Check> BUILT_IN = make();
@@ -20,7 +20,7 @@ public final class Checks {
     private Checks() {}
 
     /**
-     * Returns the checks that ship, in the order in which they are best read. They look up in the
+     * Returns the checks included in the toolkit, in the order best suited to readers. They use the
      * {@linkplain CheckInput#tables() tables of their input}.
      */
     public static List<Check> builtIn() {

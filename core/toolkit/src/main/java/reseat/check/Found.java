@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param device id of the device
  * @param finding the finding
- * @param variants the variants in which it was found just so; {@value #BASE} stands for the base
+ * @param variants the variants in which exactly this was found; {@value #BASE} stands for the base
  *     device
  * @param everywhere whether these are all that were checked
  */

@@ -6,14 +6,14 @@ import reseat.model.Problem;
 
 /**
  * Thrown when something about a fastener is missing, unknown or impossible. The message is one
- * sentence for the user: what is wrong, what is known, and the nearest right name.
+ * sentence for the user: the error, the known names, and the closest match.
  */
 public final class FastenerInputException extends IllegalArgumentException {
 
     @Serial private static final long serialVersionUID = 1L;
 
     /**
-     * Makes one.
+     * Creates the exception.
      *
      * @param message the sentence
      */
@@ -22,9 +22,9 @@ public final class FastenerInputException extends IllegalArgumentException {
     }
 
     /**
-     * Returns this as a problem with a place.
+     * Returns this as a problem with a location.
      *
-     * @param at where the input stands
+     * @param at location of the input
      */
     public Problem toProblem(Origin at) {
         return Problem.error(at, String.valueOf(getMessage()));

@@ -11,8 +11,8 @@ import reseat.model.Origin;
  * One row of a table, already checked against its columns.
  *
  * @param table the table
- * @param cells text by column, every column present, trimmed; empty where the cell is
- * @param origin where the row stands
+ * @param cells text by column, every column present, trimmed; empty if the cell is empty
+ * @param origin location of the row
  */
 public record TableRow(FastenerTable table, Map<String, String> cells, Origin origin) {
 
@@ -33,7 +33,7 @@ public record TableRow(FastenerTable table, Map<String, String> cells, Origin or
         return cell;
     }
 
-    /** Returns the number of a cell, empty where the cell is. */
+    /** Returns the number of a cell, empty if the cell is empty. */
     public OptionalDouble number(String column) {
         String text = text(column);
         return text.isEmpty()
@@ -42,9 +42,9 @@ public record TableRow(FastenerTable table, Map<String, String> cells, Origin or
     }
 
     /**
-     * Returns the number of a cell that must be there.
+     * Returns the number of a required cell.
      *
-     * @throws FastenerInputException if it is empty
+     * @throws FastenerInputException if the cell is empty
      */
     public double required(String column) {
         return number(column)
@@ -54,19 +54,19 @@ public record TableRow(FastenerTable table, Map<String, String> cells, Origin or
                                         table.title() + ": " + key() + " has no " + column + "."));
     }
 
-    /** Returns the text of a cell, empty where the cell is. */
+    /** Returns the text of a cell, empty if the cell is empty. */
     public Optional<String> some(String column) {
         return Optional.of(text(column)).filter(text -> !text.isEmpty());
     }
 
-    /** Returns the key cells, joined by a blank. */
+    /** Returns the key cells, joined by a space. */
     public String key() {
         return String.join(
                 " ",
                 table.columns().stream().limit(table.keys()).map(c -> text(c.name())).toList());
     }
 
-    /** Returns where the row was taken from. */
+    /** Returns the source of the row. */
     public String source() {
         return text("source");
     }

@@ -14,7 +14,7 @@ import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.Way;
 
-/** Tells in sentences why a goal cannot be reached, from the goal down to the cause. */
+/** Explains in sentences why a goal cannot be reached, from the goal down to the cause. */
 final class Obstacles {
 
     private final StepGraph graph;

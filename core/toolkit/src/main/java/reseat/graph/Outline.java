@@ -8,9 +8,9 @@ import reseat.internal.graph.Bits;
 import reseat.model.Goal;
 
 /**
- * The part of a graph that is worth showing for a goal: of the steps that reach a fact the one that
- * needs the fewest works besides what every way needs is unfolded, the others are only named with
- * what they need more. For the graph of everything nothing is folded.
+ * The part of a graph that is worth showing for a goal. Of the steps that reach a fact, only the
+ * one that needs the fewest works besides what every way needs is expanded; the others are named
+ * with what they need in addition. The graph of everything is expanded completely.
  */
 final class Outline {
 
@@ -18,7 +18,7 @@ final class Outline {
     private final Net net;
     private final boolean whole;
 
-    /** A way to reach a fact that is only named. */
+    /** A collapsed way to reach a fact. */
     record Folded(String label, int more) {}
 
     Outline(StepGraph graph) {
@@ -27,15 +27,12 @@ final class Outline {
         whole = graph.goal().isEmpty();
     }
 
-    /** The facts to begin with; partings with those {@link #aside} left out. */
+    /** The facts to start from, without the separations from parts {@link #aside}. */
     List<Fact> roots() {
         return graph.goalFacts().stream().filter(fact -> !small(fact)).toList();
     }
 
-    /**
-     * Parts that a target must not take along when it leaves the base, which goes without saying
-     * much.
-     */
+    /** Parts that a target must not take along when it leaves the base; they need no mention. */
     List<String> aside() {
         Set<String> parts = new LinkedHashSet<>();
         for (Fact fact : graph.goalFacts()) {
@@ -63,7 +60,7 @@ final class Outline {
                 && (apart.part().equals(base) || apart.other().equals(base));
     }
 
-    /** The steps that reach a fact and are unfolded; several only if they differ in tools alone. */
+    /** The expanded steps that reach a fact; several only if they differ in nothing but tools. */
     List<Step> unfolded(Fact fact) {
         List<Step> open = graph.open(fact);
         if (whole || open.size() < 2) {

@@ -2,7 +2,7 @@ package reseat.graph;
 
 import java.util.List;
 
-/** Something to be done, whichever way it is done. */
+/** Something to be done, by whichever way. */
 public sealed interface Work {
 
     /** Returns a short text: "release lid-1 … lid-4", "move lid". */

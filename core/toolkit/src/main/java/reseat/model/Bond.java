@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param strips the adhesive, strip by strip
  * @param keepOuts what a blade or pick must not touch
  * @param marginMm distance to keep from every keep-out, in millimetres
- * @param thicknessMm thickness of the adhesive in millimetres; empty where not known
+ * @param thicknessMm thickness of the adhesive in millimetres; empty if unknown
  * @param givenDepths depths that the maker's document gives, by edge
  */
 public record Bond(
@@ -32,7 +32,7 @@ public record Bond(
      * A strip of adhesive.
      *
      * @param id id
-     * @param path its middle line
+     * @param path its centre line
      * @param widthMm its width in millimetres
      */
     public record Strip(String id, List<Point> path, double widthMm) {

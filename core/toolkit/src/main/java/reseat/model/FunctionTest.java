@@ -6,7 +6,7 @@ import java.util.List;
  * A test that shows whether what was touched works again.
  *
  * @param id id
- * @param text what to do and what must be seen
+ * @param text what to do and what to expect
  * @param of ids of the parts and joints that it tests; it is due when one of them was moved or
  *     released
  * @param needs ids of parts and joints that must be back before it can be made; the parts and

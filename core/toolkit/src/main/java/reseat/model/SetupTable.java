@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /**
  * What a change of tool and a change of posture cost, in whole milliseconds. A set-up is the sum of
- * both. Both tables obey the triangle inequality: a detour over a third tool is never cheaper than
+ * both. Both tables obey the triangle inequality: a detour via a third tool is never cheaper than
  * the direct change.
  */
 public final class SetupTable {
@@ -20,7 +20,7 @@ public final class SetupTable {
     private final List<String> postures;
 
     /**
-     * Makes the table.
+     * Creates the table.
      *
      * @param toolMs for each tool (the hand among them), the time to change to each other tool
      * @param postureMs for each posture, the time to change to each other posture
@@ -41,12 +41,12 @@ public final class SetupTable {
     }
 
     /**
-     * Finds the first thing wrong with one of the two tables: a missing or negative entry, a change
-     * to itself that costs something, or three entries against the triangle inequality.
+     * Finds the first error in one of the two tables: a missing or negative entry, a change to
+     * itself that is not free, or three entries that violate the triangle inequality.
      *
      * @param what "tool" or "posture", for the message
      * @param table the table
-     * @return a sentence, or empty if the table is sound
+     * @return a sentence, or empty if the table is valid
      */
     public static Optional<String> check(String what, Map<String, Map<String, Long>> table) {
         List<String> ids = List.copyOf(table.keySet());
@@ -77,7 +77,7 @@ public final class SetupTable {
                                     + ids.get(i)
                                     + " to "
                                     + ids.get(k)
-                                    + " must lie between 0 and 24 h, not "
+                                    + " must be between 0 and 24 h, not "
                                     + ms
                                     + " ms");
                 }
@@ -131,7 +131,7 @@ public final class SetupTable {
     /**
      * Returns the time to change from one tool to another, in milliseconds.
      *
-     * @throws IllegalArgumentException if the table does not know one of them
+     * @throws IllegalArgumentException if one of them is not in the table
      */
     public long toolChangeMs(String from, String to) {
         return look("tool", toolMs, from, to);
@@ -140,7 +140,7 @@ public final class SetupTable {
     /**
      * Returns the time to change from one posture to another, in milliseconds.
      *
-     * @throws IllegalArgumentException if the table does not know one of them
+     * @throws IllegalArgumentException if one of them is not in the table
      */
     public long postureChangeMs(String from, String to) {
         return look("posture", postureMs, from, to);
@@ -158,7 +158,7 @@ public final class SetupTable {
         Map<String, Long> row = table.get(from);
         if (row == null || !table.containsKey(to)) {
             throw new IllegalArgumentException(
-                    "the set-up table does not know " + what + " " + (row == null ? from : to));
+                    "the set-up table has no " + what + " " + (row == null ? from : to));
         }
         if (from.equals(to)) {
             return 0;

@@ -4,6 +4,6 @@ package reseat.model;
  * A source of power.
  *
  * @param id id
- * @param name the name people use
+ * @param name display name
  */
 public record Supply(String id, String name) {}

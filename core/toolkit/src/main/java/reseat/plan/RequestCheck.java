@@ -16,7 +16,7 @@ import reseat.model.Problem;
 import reseat.model.Rules;
 import reseat.model.State;
 
-/** Checks that a request makes sense for its device. */
+/** Checks that a request is valid for its device. */
 final class RequestCheck {
 
     private static final Origin REQUEST = new Origin("(request)", 0, 0);
@@ -32,7 +32,8 @@ final class RequestCheck {
         RequestCheck check = new RequestCheck(request.device());
         if (request.device().supplies().size() > 64) {
             check.problem(
-                    "a device can have 64 supplies, not " + request.device().supplies().size());
+                    "a device can have at most 64 supplies, not "
+                            + request.device().supplies().size());
         }
         check.start(request.start());
         if (check.problems.isEmpty()) {
@@ -48,7 +49,8 @@ final class RequestCheck {
             if (free.targets().contains(device.base())) {
                 problem(
                         device.base()
-                                + " is the base: everything is mounted to it, and it stays on the bench");
+                                + " is the base: everything is mounted to it, and it"
+                                + " stays on the bench");
             }
         } else if (goal instanceof Goal.Reach reach) {
             known("joint", device.joints().keySet(), List.of(reach.joint()));
@@ -162,7 +164,7 @@ final class RequestCheck {
         }
     }
 
-    /** Whether a name is near enough to be meant, or begins with or ends in what was given. */
+    /** Returns whether a name is close to what was given, or begins or ends with it. */
     private static boolean near(String id, String other) {
         return Edits.between(id, other) <= Math.max(1, id.length() / 3)
                 || other.startsWith(id)

@@ -14,8 +14,8 @@ import reseat.model.Kind;
 import reseat.model.State;
 
 /**
- * Where a unit stands between two acts: which joints are released and which parts lie together.
- * Asks no permission; whoever makes one has a valid plan.
+ * The state of a unit between two acts: which joints are released and which parts lie together. It
+ * checks nothing; the plan must be valid.
  *
  * @param device the device
  * @param released ids of released joints
@@ -43,7 +43,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
         return new Stand(device, start.released(), place);
     }
 
-    /** Returns how the unit stands after an act. */
+    /** Returns the state of the unit after an act. */
     Stand after(Act act) {
         if (act instanceof Act.Release release) {
             Set<String> more = new LinkedHashSet<>(released);
@@ -80,7 +80,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
         return Objects.requireNonNull(place.get(part));
     }
 
-    /** Tells whether the parts of a joint lie in more than one place. */
+    /** Returns whether the parts of a joint lie in more than one place. */
     boolean isApart(Joint joint) {
         return joint.holds().stream().anyMatch(part -> !together(part, joint.site()));
     }
@@ -118,7 +118,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
                 .toList();
     }
 
-    /** Tells whether a supply is cut. */
+    /** Returns whether a supply is cut. */
     boolean isCut(String supply) {
         return device.joints().values().stream()
                 .anyMatch(joint -> joint.cuts().contains(supply) && isReleased(joint.id()));

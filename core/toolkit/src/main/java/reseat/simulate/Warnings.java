@@ -8,7 +8,7 @@ import java.util.Set;
 import reseat.model.Joint;
 import reseat.model.Kind;
 
-/** Warns of what a change of posture does to a unit that is half apart. */
+/** Warns about the effects of a change of posture on a partly disassembled unit. */
 final class Warnings {
 
     private final Bench bench;
@@ -54,8 +54,7 @@ final class Warnings {
     }
 
     /**
-     * A released screw is loose in the device as long as all parts that it went through lie as
-     * before.
+     * A released screw is loose in the device as long as all parts that it held are still in place.
      */
     private Optional<Note> looseScrews(String posture) {
         List<Joint> loose =
@@ -76,7 +75,8 @@ final class Warnings {
                         ids(loose),
                         Words.sentence(
                                 what
-                                        + " may still stand in the holes of parts that lie in place ("
+                                        + " may still stand in the holes of parts that"
+                                        + " lie in place ("
                                         + Words.and(loose.stream().map(words::joint).toList())
                                         + "): take "
                                         + (loose.size() == 1 ? "it" : "them")

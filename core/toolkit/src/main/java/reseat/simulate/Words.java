@@ -10,7 +10,7 @@ import reseat.model.Prepare;
 import reseat.model.Supply;
 import reseat.model.Tool;
 
-/** The names of a device's things, as they stand in the middle of a sentence. */
+/** The names of a device's parts, joints and tools, as used in the middle of a sentence. */
 final class Words {
 
     private final Device device;
@@ -28,7 +28,7 @@ final class Words {
         return and(ids.stream().map(this::part).toList());
     }
 
-    /** A joint that has no name of its own is called by its bare id. */
+    /** A joint without a name is called by its id. */
     String joint(Joint joint) {
         return joint.name().equals(joint.id()) ? joint.id() : "the " + lower(joint.name());
     }
@@ -88,7 +88,9 @@ final class Words {
                 : String.join(", ", words.subList(0, n - 1)) + last + words.get(n - 1);
     }
 
-    /** Makes a sentence: capital letter and full stop. A bare id at its head keeps its letters. */
+    /**
+     * Makes a sentence: capital letter and full stop. A bare id at the beginning keeps its case.
+     */
     static String sentence(String text) {
         String head = text.substring(0, Math.max(0, text.indexOf(' ')));
         boolean word = !head.isEmpty() && head.chars().allMatch(Character::isLetter);

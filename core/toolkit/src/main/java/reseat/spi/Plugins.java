@@ -19,10 +19,10 @@ import reseat.model.BadInputException;
 import reseat.stock.StockSource;
 
 /**
- * The plugins that were loaded, and those that were left out.
+ * The plugins that were loaded, and those that were not.
  *
- * @param loaded the plugins: those that ship with Reseat first, then folder by folder
- * @param refused what was left out, and why
+ * @param loaded the plugins: those included in Reseat first, then folder by folder
+ * @param refused the plugins that were not loaded, and why
  */
 public record Plugins(List<Loaded> loaded, List<Refused> refused) {
 
@@ -38,43 +38,43 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
      * A plugin that was loaded.
      *
      * @param plugin what it contributes; calling it is cheap and never fails
-     * @param from its jar or folder; empty if it ships with Reseat
+     * @param from its jar or folder; empty if it is included in Reseat
      */
     public record Loaded(Plugin plugin, Optional<Path> from) {}
 
     /**
-     * A plugin that was left out.
+     * A plugin that was not loaded.
      *
      * @param name its id, or the name of its jar or folder where the id is not known
-     * @param from its jar or folder; empty if it ships with Reseat
-     * @param why why, as the end of a sentence that begins with its name
+     * @param from its jar or folder; empty if it is included in Reseat
+     * @param why the reason, as the end of a sentence that begins with the name
      */
     public record Refused(String name, Optional<Path> from, String why) {
 
-        /** Returns the whole as one line for people. */
+        /** Returns one line to display. */
         @Override
         public String toString() {
             return "plugin " + name + from.map(p -> " (" + p + ")").orElse("") + ": " + why;
         }
     }
 
-    /** Takes these plugins as they are. */
+    /** Creates a list of plugins. */
     public static Plugins of(List<Plugin> plugins) {
         return new Plugins(
                 plugins.stream().map(plugin -> new Loaded(plugin, Optional.empty())).toList(),
                 List.of());
     }
 
-    /** Loads the plugins that ship with Reseat. */
+    /** Loads the plugins included in Reseat. */
     public static Plugins bundled() {
         return load(List.of());
     }
 
     /**
-     * Loads the plugins that ship with Reseat and those in folders. In a folder each jar and each
-     * folder of jars is one plugin. Nothing that a plugin does makes this throw.
+     * Loads the plugins included in Reseat and those in folders. In a folder each jar and each
+     * folder of jars is one plugin. This never throws because of a plugin.
      *
-     * @param folders the folders; of two plugins with one id the first counts
+     * @param folders the folders; of two plugins with the same id, the first is used
      */
     public static Plugins load(List<Path> folders) {
         return load(folders, START_LIMIT);
@@ -86,9 +86,9 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     }
 
     /**
-     * Loads plugins as {@link #load(List)} does, for a program that has commands of its own.
+     * Loads plugins as {@link #load(List)} does, for a program with its own commands.
      *
-     * @param folders the folders; of two plugins with one id the first counts
+     * @param folders the folders; of two plugins with the same id, the first is used
      * @param startLimit how long a plugin may take to start
      * @param commands names that no command of a plugin may have
      */
@@ -111,7 +111,7 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
         return families().stream().filter(family -> family.id().equals(id)).findFirst();
     }
 
-    /** Returns the checks of all plugins; those of families find nothing in other devices. */
+    /** Returns the checks of all plugins; checks of families apply only to their devices. */
     public List<Check> checks() {
         List<Check> checks = new ArrayList<>(all(Plugin::checks));
         for (DeviceFamily family : families()) {
@@ -120,22 +120,22 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
         return List.copyOf(checks);
     }
 
-    /** Returns the sorts of stock of all plugins. */
+    /** Returns the kinds of stock of all plugins. */
     public List<StockSource> stockSources() {
         return all(Plugin::stockSources);
     }
 
-    /** Returns the tables of times of all plugins. */
+    /** Returns the cost tables of all plugins. */
     public List<CostTable> costTables() {
         return all(Plugin::costTables);
     }
 
-    /** Returns the ways to write a plan of all plugins. */
+    /** Returns the outputs of all plugins. */
     public List<Output> outputs() {
         return all(Plugin::outputs);
     }
 
-    /** Returns the methods to assess a device of all plugins. */
+    /** Returns the assessment methods of all plugins. */
     public List<Assessment> assessments() {
         return all(Plugin::assessments);
     }
@@ -148,7 +148,7 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     /**
      * Returns the standard fastener tables with the rows of all families.
      *
-     * @throws IllegalArgumentException if a row cannot be understood; loaded plugins have none
+     * @throws IllegalArgumentException if a row is invalid; loaded plugins have none
      */
     public FastenerTables fastenerTables() {
         FastenerTables tables = FastenerTables.standard();

@@ -6,11 +6,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Fills in a text with gaps. {@code ${name}} stands for a value. {@code ${seats name margin}}
- * stands for as many {@linkplain #seatsAround seats} as the value says, in an outline of the values
- * {@code width} and {@code height}. A line that ends in {@code #? name=value} is kept, without
- * that, only where the value is so; {@code #? name!=value} where it is not; several conditions must
- * all hold.
+ * Fills in placeholders. {@code ${name}} is replaced by a value. {@code ${seats name margin}} is
+ * replaced by as many {@linkplain #seatsAround seats} as the value gives, in an outline of the
+ * values {@code width} and {@code height}. A line that ends in {@code #? name=value} is kept,
+ * without this ending, only if the value is equal; {@code #? name!=value} if it is not. Several
+ * conditions must all hold.
  */
 public final class TemplateText {
 
@@ -22,11 +22,11 @@ public final class TemplateText {
     private TemplateText() {}
 
     /**
-     * Fills in a text.
+     * Fills in the placeholders of a text.
      *
      * @param text the text; its lines end in {@code \n}
      * @param values values by name
-     * @throws IllegalArgumentException if a gap or a condition names a value that there is not
+     * @throws IllegalArgumentException if a placeholder or a condition names an unknown value
      */
     public static String fill(String text, Map<String, String> values) {
         StringBuilder filled = new StringBuilder();
@@ -56,7 +56,7 @@ public final class TemplateText {
 
     /**
      * Returns seats spread evenly along the edge of a rectangle, as the value of {@code seats}: a
-     * beginning that a person corrects.
+     * starting point for a person to correct.
      *
      * @param count how many, 1 to 26
      * @param width width of the outline in mm
@@ -65,7 +65,7 @@ public final class TemplateText {
      */
     public static String seatsAround(int count, int width, int height, int margin) {
         if (count < 1 || count > 26) {
-            throw new IllegalArgumentException("1 to 26 seats, not " + count);
+            throw new IllegalArgumentException("the number of seats must be 1 to 26, not " + count);
         }
         double inset = Math.min(margin, Math.min(width, height) / 4.0);
         double w = width - 2 * inset;
@@ -110,7 +110,8 @@ public final class TemplateText {
     private static String value(Map<String, String> values, String name) {
         String value = values.get(name);
         if (value == null) {
-            throw new IllegalArgumentException("the text names " + name + ", which has no value");
+            throw new IllegalArgumentException(
+                    "the text refers to " + name + ", which has no value");
         }
         return value;
     }

@@ -8,17 +8,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A template that is a text with gaps; see {@link TemplateText}.
+ * A template that is a text with placeholders; see {@link TemplateText}.
  *
- * @param id its id; unlike that of any other template of the family
- * @param title what comes out of it, in a few words
- * @param questions what it must be told, in the order to ask
+ * @param id its id, unique among the templates of the family
+ * @param title short description of the file it creates
+ * @param questions its questions, in the order in which to ask them
  * @param text the text
  */
 public record TextTemplate(String id, String title, List<Question> questions, Text text)
         implements DeviceTemplate {
 
-    /** Where the text is; a plugin opens its own resources, which are closed to others. */
+    /**
+     * Where the text is; a plugin must open its own resources, which are not accessible to others.
+     */
     @FunctionalInterface
     public interface Text {
 

@@ -1,6 +1,6 @@
 /**
  * How numbers, times, lists, tables and JSON are written, in one place, so that every message,
- * sheet and report writes them the same way. Knows nothing of ours; anything may use it.
+ * sheet and report writes them the same way. It depends on nothing else of Reseat.
  */
 @NullMarked
 package reseat.text;

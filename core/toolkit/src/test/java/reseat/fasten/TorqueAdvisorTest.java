@@ -25,7 +25,8 @@ class TorqueAdvisorTest {
         FastenerTables own =
                 tables.withRows(
                         "family-torques.csv",
-                        "family,thread,material,torque,source,tag\nslates,M2,any,0.9 kgf·cm,manual 7,shop\n"
+                        "family,thread,material,torque,source,tag\nslates,M2,any,0.9"
+                                + " kgf·cm,manual 7,shop\n"
                                 + "slates,M2,magnesium,12 N·cm,manual 8,shop\n");
         TorqueAdvisor ofShop = TorqueAdvisor.of(own);
         Device device =
@@ -47,7 +48,7 @@ class TorqueAdvisorTest {
         TorqueAdvice known = ofShop.forSeat(device, "known", SeatConditions.unknown());
         assertEquals(TorqueAdvice.Basis.FAMILY, known.basis());
         assertEquals(0.12, known.valueNm(), 1e-12);
-        assertTrue(known.cautions().get(0).contains("local codes come first"));
+        assertTrue(known.cautions().get(0).contains("local codes take precedence"));
         assertEquals(
                 0.0882598,
                 ofShop.forSeat(device, "steel", SeatConditions.unknown()).valueNm(),
@@ -64,7 +65,7 @@ class TorqueAdvisorTest {
         assertEquals(Kind.SCREW_YIELD, estimate.governing().kind());
         assertEquals(0.103, estimate.valueNm(), 0.001);
         assertEquals(5, estimate.assumptions().size());
-        assertTrue(estimate.assumptions().get(0).startsWith("Friction was not told"));
+        assertTrue(estimate.assumptions().get(0).startsWith("Friction was not given"));
         assertEquals(TorqueEstimate.CAUTION, estimate.cautions().get(0));
     }
 
@@ -149,7 +150,8 @@ class TorqueAdvisorTest {
                                         device, "a", new SeatConditions(Optional.empty(), false)));
         assertTrue(
                 message.startsWith(
-                        "No torque is given for a. The torque cannot be estimated. Missing: the friction"),
+                        "No torque is given for a. The torque cannot be estimated."
+                                + " Missing: the friction"),
                 message);
         TorqueAdvice told =
                 advisor.forSeat(device, "a", SeatConditions.of(tables.friction("oiled")));

@@ -32,7 +32,8 @@ class TextTemplateTest {
     @Test
     void spreadsSeatsAlongTheEdge() {
         assertEquals(
-                "seats: {a: {x: 10, y: 10}, b: {x: 90, y: 10}, c: {x: 90, y: 90}, d: {x: 10, y: 90}}\n",
+                "seats: {a: {x: 10, y: 10}, b: {x: 90, y: 10}, c: {x: 90, y: 90}, d:"
+                        + " {x: 10, y: 90}}\n",
                 written(
                         "seats: ${seats screws 10}\n",
                         Map.of("screws", "4", "width", "100", "height", "100")));
@@ -41,7 +42,7 @@ class TextTemplateTest {
     @Test
     void namesWhatHasNoValueOrAWrongOne() {
         assertEquals(
-                "the text names id, which has no value",
+                "the text refers to id, which has no value",
                 assertThrows(IllegalArgumentException.class, () -> written("${id}", Map.of()))
                         .getMessage());
         assertEquals(

@@ -19,7 +19,7 @@ import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueRequest;
 import reseat.model.Seat;
 
-/** A request in which nothing that counts is missing any more, with what was assumed for it. */
+/** A complete request, with the assumptions that were made. */
 record CompleteRequest(
         ScrewThread thread,
         StrengthClass strength,
@@ -66,7 +66,7 @@ record CompleteRequest(
                                                             ? "plastic"
                                                             : "unknown");
                                     assumptions.add(
-                                            "Friction was not told; assumed from "
+                                            "Friction was not given; assumed from "
                                                     + unknown.low()
                                                     + " to "
                                                     + unknown.high()
@@ -77,7 +77,7 @@ record CompleteRequest(
         Seat.Form form = request.form().orElseGet(() -> form(thread, material, assumptions));
         refuseNarrow(thread, head, request.holeMm());
         if (request.drive().isEmpty()) {
-            assumptions.add("The drive was not told; it does not limit the value.");
+            assumptions.add("The drive was not given; it does not limit the value.");
         }
         return new CompleteRequest(
                 thread,
@@ -173,7 +173,7 @@ record CompleteRequest(
                                                 OptionalDouble.empty(),
                                                 SMALLEST));
         assumptions.add(
-                "The head was not told; assumed to bear on "
+                "The head was not given; assumed to bear on "
                         + Numbers.mm(head.bearingMm())
                         + (head.source().equals(SMALLEST)
                                 ? ", " + SMALLEST + "."
@@ -186,7 +186,7 @@ record CompleteRequest(
         boolean insert = material.group().equals("brass");
         Seat.Form form = formed ? Seat.Form.FORMED : insert ? Seat.Form.INSERT : Seat.Form.TAPPED;
         assumptions.add(
-                "What the seat is was not told; assumed "
+                "The form of the seat was not given; assumed "
                         + (formed
                                 ? "formed by the screw."
                                 : insert ? "an insert." : "a tapped hole."));
@@ -199,7 +199,7 @@ record CompleteRequest(
         double hole = table.orElse(1.15 * thread.diameterMm());
         if (head.bearing() != HeadSize.Bearing.NONE && hole >= head.bearingMm()) {
             assumptions.add(
-                    "The hole under the head was not told; the head would fall through the "
+                    "The hole under the head was not given; the head would fall through the "
                             + Numbers.mm(hole)
                             + " that is usual, so it is taken as wide as the thread, "
                             + Numbers.mm(thread.diameterMm())
@@ -207,7 +207,7 @@ record CompleteRequest(
             return thread.diameterMm();
         }
         assumptions.add(
-                "The hole under the head was not told; assumed "
+                "The hole under the head was not given; assumed "
                         + Numbers.mm(hole)
                         + (table.isPresent() ? ", ISO 273 medium." : ", 1.15 of the diameter."));
         return hole;

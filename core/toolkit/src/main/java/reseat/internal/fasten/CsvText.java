@@ -5,9 +5,9 @@ import java.util.List;
 import reseat.model.Origin;
 
 /**
- * A CSV text taken apart into cells that know where they stand. Comma, semicolon or tab, whichever
- * the header row has most of; cells may be quoted (RFC 4180); lines that start with # are comments;
- * a byte order mark is passed over.
+ * CSV text split into cells with their locations. Comma, semicolon or tab, whichever the header row
+ * has most of; cells may be quoted (RFC 4180); lines that start with # are comments; a byte order
+ * mark is ignored.
  */
 final class CsvText {
 

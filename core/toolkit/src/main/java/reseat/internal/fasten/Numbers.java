@@ -4,17 +4,17 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as people write them. */
+/** Formats numbers for people. */
 public final class Numbers {
 
     private Numbers() {}
 
-    /** Returns a number with at most six figures and no idle zeros. */
+    /** Returns a number with at most six digits and no trailing zeros. */
     public static String plain(double number) {
         return figures(number, 6);
     }
 
-    /** Returns a number rounded to some figures. */
+    /** Returns a number rounded to some significant digits. */
     public static String figures(double number, int figures) {
         if (!Double.isFinite(number)) {
             return String.valueOf(number);
@@ -26,7 +26,7 @@ public final class Numbers {
         return rounded.toPlainString();
     }
 
-    /** Returns millimetres with two places, such as "0.42 mm". */
+    /** Returns millimetres with two decimals, such as "0.42 mm". */
     public static String mm(double number) {
         return BigDecimal.valueOf(number)
                         .setScale(2, RoundingMode.HALF_EVEN)

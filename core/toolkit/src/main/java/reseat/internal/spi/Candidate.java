@@ -16,17 +16,17 @@ import java.util.zip.ZipFile;
 import reseat.spi.PluginInfo;
 
 /**
- * What lies in a folder of plugins and may be one.
+ * An entry of a plugin folder that may be a plugin.
  *
  * @param from the jar or the folder of jars
  * @param jars its jars, in order of their names
  */
 record Candidate(Path from, List<Path> jars) {
 
-    /** The jar that says what the plugin is, and what it says. */
+    /** The jar with the plugin's description, and that description. */
     record Described(Path jar, Properties said) {}
 
-    /** Returns what lies in a folder of plugins, in order of names. */
+    /** Returns the entries of a plugin folder, sorted by name. */
     static List<Candidate> in(Path folder) throws IOException {
         List<Candidate> found = new ArrayList<>();
         for (Path each : children(folder)) {
@@ -59,10 +59,10 @@ record Candidate(Path from, List<Path> jars) {
         return from.getFileName().toString();
     }
 
-    /** Finds the one jar that says what the plugin is; no class of it is loaded. */
+    /** Finds the one jar that describes the plugin, without loading any class of it. */
     Described described() throws Refusal {
         if (jars.isEmpty()) {
-            throw new Refusal("there is no jar in it");
+            throw new Refusal("it contains no jar");
         }
         List<Described> found = new ArrayList<>();
         for (Path jar : jars) {
@@ -71,12 +71,12 @@ record Candidate(Path from, List<Path> jars) {
         if (found.size() != 1) {
             throw new Refusal(
                     found.isEmpty()
-                            ? "no jar of it has a "
+                            ? "none of its jars has a "
                                     + PluginInfo.FILE
-                                    + " (a plugin with libraries lies in a folder of its own)"
+                                    + " (a plugin with libraries needs a folder of its own)"
                             : "more than one of its jars has a "
                                     + PluginInfo.FILE
-                                    + "; each plugin has a folder of its own");
+                                    + "; each plugin needs a folder of its own");
         }
         return found.get(0);
     }

@@ -1,6 +1,6 @@
 package reseat.internal.text;
 
-/** How far apart two words are. */
+/** The edit distance of two words. */
 public final class Edits {
 
     private Edits() {}

@@ -1,4 +1,4 @@
-/** What every area needs to word its messages. Closed; knows nothing of ours. */
+/** Text utilities for messages. Internal; depends on nothing else of Reseat. */
 @NullMarked
 package reseat.internal.text;
 

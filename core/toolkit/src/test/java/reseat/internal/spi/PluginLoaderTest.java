@@ -160,7 +160,8 @@ class PluginLoaderTest {
                                 "curious",
                                 INFO
                                         + "public List<Check> checks() { try {"
-                                        + " Class<?> c = Class.forName(\"reseat.internal.spi.Refusal\","
+                                        + " Class<?> c ="
+                                        + " Class.forName(\"reseat.internal.spi.Refusal\","
                                         + " true, Plugin.class.getClassLoader());"
                                         + " c.getDeclaredConstructors()[0].setAccessible(true);"
                                         + " return List.of();"
@@ -196,7 +197,8 @@ class PluginLoaderTest {
                                 work,
                                 "thrower",
                                 INFO
-                                        + "public It() { throw new IllegalStateException(\"no luck\"); }")));
+                                        + "public It() { throw new"
+                                        + " IllegalStateException(\"no luck\"); }")));
     }
 
     @Test
@@ -227,7 +229,7 @@ class PluginLoaderTest {
     @Test
     void twoOfOneIdAreNonsense() throws IOException {
         assertEquals(
-                "it has two of one id: family twice",
+                "it has two entries with the same id: family twice",
                 refusal(
                         plugin(
                                 work,
@@ -293,7 +295,7 @@ class PluginLoaderTest {
 
         assertEquals(List.of("good"), ids(plugins));
         assertEquals(
-                "its id is that of plugin good (" + folder.resolve("first.jar") + ")",
+                "its id is already used by plugin good (" + folder.resolve("first.jar") + ")",
                 plugins.refused().get(0).why());
     }
 
@@ -339,7 +341,7 @@ class PluginLoaderTest {
     void anEmptyFolderIsNamed() throws IOException {
         Files.createDirectory(folder.resolve("bad"));
 
-        assertEquals("there is no jar in it", refusal());
+        assertEquals("it contains no jar", refusal());
     }
 
     @Test
@@ -357,7 +359,7 @@ class PluginLoaderTest {
     void aJarThatSaysNothingIsRefused() throws IOException {
         assertTrue(
                 refusal(new PluginJars(work).with("some.txt", "text"))
-                        .startsWith("no jar of it has a META-INF/reseat-plugin.properties"));
+                        .startsWith("none of its jars has a META-INF/reseat-plugin.properties"));
     }
 
     @Test
@@ -382,7 +384,8 @@ class PluginLoaderTest {
         StringBuilder body = new StringBuilder(INFO);
         body.append("record C(String name) implements Command {")
                 .append(
-                        " public CommandInfo info() { throw new IllegalStateException(\"asked\"); }")
+                        " public CommandInfo info() { throw new"
+                                + " IllegalStateException(\"asked\"); }")
                 .append(" public int run(CommandCall call) { return FINE; } }")
                 .append(" public List<Command> commands() { return List.of(");
         for (int i = 0; i < names.length; i++) {
@@ -427,10 +430,10 @@ class PluginLoaderTest {
     @Test
     void aNameThatNobodyCanTypeIsNone() throws IOException {
         assertEquals(
-                "the name \"Drop\" of a command is none",
+                "the name \"Drop\" of a command is not valid",
                 refusal(plugin(work, "rugged", commands("Drop"))));
         assertEquals(
-                "it has two of one id: command twice",
+                "it has two entries with the same id: command twice",
                 refusal(plugin(work, "rugged", commands("twice", "twice"))));
     }
 }
