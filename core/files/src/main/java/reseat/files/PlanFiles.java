@@ -7,9 +7,7 @@ import reseat.model.Act;
 import reseat.model.BadInputException;
 import reseat.model.State;
 
-/**
- * Reads plans, lists of acts and states. What a file may hold is told in core/docs/plan-json.md.
- */
+/** Reads plans, lists of acts and states. The format is documented in core/docs/plan-json.md. */
 public final class PlanFiles {
 
     private PlanFiles() {}
@@ -27,18 +25,18 @@ public final class PlanFiles {
      * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...]}}; JSON or
      * YAML.
      *
-     * @throws BadInputException with all problems if it is none
+     * @throws BadInputException with all problems if it is invalid
      */
     public static State readState(Path file) throws BadInputException {
         return PlanReader.state(Objects.requireNonNull(file, "file"));
     }
 
     /**
-     * Reads the stable id of an act. Whether a device has it is not asked.
+     * Parses the stable id of an act. It is not checked against a device.
      *
      * @param id such as {@code prepare:shut-down}, {@code release:fan-plug/pull}, {@code
      *     move:lid+hinge}
-     * @throws IllegalArgumentException with a sentence for the user if it is none
+     * @throws IllegalArgumentException with a sentence for the user if it is not one
      */
     public static Act act(String id) {
         return PlanReader.act(Objects.requireNonNull(id, "id"));

@@ -5,8 +5,8 @@ import java.util.List;
 import reseat.model.Origin;
 
 /**
- * Splits CSV (RFC 4180) into cells that know their place. The common libraries tell the line of a
- * row at best, and a place is what a person needs who looks for one cell among eighty screws.
+ * Splits CSV (RFC 4180) into cells with their locations. Common libraries report the line of a row
+ * at best, which is not enough to find one cell among eighty screws.
  */
 final class Csv {
 
@@ -27,7 +27,7 @@ final class Csv {
      * A cell.
      *
      * @param at where it begins
-     * @param text its text, without quotes and blanks around it
+     * @param text its text, without quotes and surrounding spaces
      */
     record Cell(Origin at, String text) {}
 
@@ -38,7 +38,7 @@ final class Csv {
      * @param text the text; lines end as on any system
      * @return the rows that are not blank; a comma, semicolon or tab separates, whichever the first
      *     row has most of
-     * @throws TreeException if a quote is not closed, or something follows a closed one
+     * @throws TreeException if a quote is not closed, or text follows a closed one
      */
     static List<List<Cell>> rows(String name, String text) throws TreeException {
         Csv csv = new Csv(name, text);
@@ -137,7 +137,7 @@ final class Csv {
                 }
                 if (at < text.length() && !endsCell(text.charAt(at))) {
                     throw new TreeException(
-                            place(), "something follows the closing quote of this cell");
+                            place(), "unexpected text after the closing quote of this cell");
                 }
                 return out.toString().strip();
             }

@@ -41,7 +41,7 @@ public final class JobReader {
 
     private JobReader() {}
 
-    /** Reads a file; the contract is that of {@code JobFiles.read}. */
+    /** Reads a file; see {@code JobFiles.read}. */
     public static JobFile read(Path path) throws BadInputException {
         String file = path.toString();
         Problems problems = new Problems(file);
@@ -62,7 +62,7 @@ public final class JobReader {
         }
         for (String key : List.of("id", "unit")) {
             if (look.text(key).filter(String::isBlank).isPresent()) {
-                problems.error(look.at(key), key + ": found nothing but blanks, expected a text");
+                problems.error(look.at(key), key + ": found only spaces, expected text");
             }
         }
         if (problems.hasErrors()) {
@@ -84,7 +84,7 @@ public final class JobReader {
         return dot > 0 ? name.substring(0, dot) : name;
     }
 
-    /** Holds a job against a device; the contract is that of {@code JobFile.problems}. */
+    /** Checks a job against a device; see {@code JobFile.problems}. */
     public static List<Problem> problems(JobFile file, Device device) {
         Job job = file.job();
         List<Problem> problems = new ArrayList<>();
@@ -92,9 +92,9 @@ public final class JobReader {
             problems.add(
                     Problem.error(
                             at(file, "/device"),
-                            "device: this job is on a unit of "
+                            "device: this job is for "
                                     + Words.quote(job.device())
-                                    + ", and the device is "
+                                    + ", but the device is "
                                     + Words.quote(device.id())));
             return problems;
         }

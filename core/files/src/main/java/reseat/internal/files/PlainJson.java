@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 import reseat.internal.files.PlainTokens.NotPlain;
 
 /**
- * Makes a tree of JSON that is as it should be, in one go over its bytes. It judges nothing: of
- * whatever is wrong, rare or out of bounds it makes no tree at all, and {@link JsonEvents}, which
- * has the words for what is wrong, begins anew. So each tree it makes is the one that {@link
- * JsonEvents} would make; only in a fraction of the time.
+ * Builds a tree from well-formed JSON, in one pass over its bytes. It reports no errors: for
+ * anything wrong, rare or out of bounds it builds no tree, and {@link JsonEvents}, which reports
+ * errors, starts over. So each tree it builds is the one that {@link JsonEvents} would build, in a
+ * fraction of the time.
  */
 final class PlainJson {
 

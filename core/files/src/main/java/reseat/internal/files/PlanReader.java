@@ -17,7 +17,7 @@ import reseat.model.Origin;
 import reseat.model.Rules;
 import reseat.model.State;
 
-/** Reads plans and states. An instance reads once. */
+/** Reads plans and states. Single use. */
 public final class PlanReader {
 
     private static final Set<String> RULES =
@@ -38,7 +38,7 @@ public final class PlanReader {
         this.problems = new Problems(file);
     }
 
-    /** Reads a plan; the contract is that of {@code PlanFiles.readPlan}. */
+    /** Reads a plan; see {@code PlanFiles.readPlan}. */
     public static PlanFile plan(Path path) throws BadInputException {
         String file = path.toString();
         PlanReader reader = new PlanReader(file);
@@ -48,7 +48,7 @@ public final class PlanReader {
         return plan;
     }
 
-    /** Reads a state; the contract is that of {@code PlanFiles.readState}. */
+    /** Reads a state; see {@code PlanFiles.readState}. */
     public static State state(Path path) throws BadInputException {
         String file = path.toString();
         PlanReader reader = new PlanReader(file);
@@ -67,7 +67,7 @@ public final class PlanReader {
         return state;
     }
 
-    /** Reads an act; the contract is that of {@code PlanFiles.act}. */
+    /** Reads an act; see {@code PlanFiles.act}. */
     public static Act act(String id) {
         if (id.startsWith("prepare:") && id.length() > "prepare:".length()) {
             return new Act.Prepared(id.substring("prepare:".length()));

@@ -8,7 +8,7 @@ import java.util.Set;
 import reseat.model.Joint;
 import reseat.model.Part;
 
-/** Reports what {@link Reachability} finds, with the chain of facts that leads back into itself. */
+/** Reports what {@link Reachability} finds, with the circular chain of facts. */
 final class ReachabilityCheck {
 
     private final Draft draft;
@@ -69,7 +69,7 @@ final class ReachabilityCheck {
                                     + other.id()
                                     + " and "
                                     + one.id()
-                                    + " can never be parted: "
+                                    + " can never be separated: "
                                     + chain(one.id(), false, other.id()));
                     break;
                 }
@@ -113,7 +113,7 @@ final class ReachabilityCheck {
         return !reach.canMove(part) || !reach.canPart(part, without);
     }
 
-    /** Parts and joints may share an id; a chain must not take one for the other. */
+    /** Parts and joints may share an id; a chain must not confuse them. */
     private static String key(String id, boolean joint) {
         return (joint ? "j" : "p") + id;
     }

@@ -52,8 +52,8 @@ final class SeatTables {
      * Adds the tables that a device names.
      *
      * @param device the device tree
-     * @param file the device file; tables lie beside it
-     * @param problems takes what is wrong
+     * @param file the device file; tables are in the same folder
+     * @param problems collects the errors
      * @return the tree with every row as a seat of its joint
      */
     static Node.Fields add(Node.Fields device, Path file, Problems problems) {
@@ -87,7 +87,8 @@ final class SeatTables {
         try {
             table = file.resolveSibling(text);
         } catch (InvalidPathException e) {
-            problems.error(name.at(), "found " + name.describe() + ", which is no name of a file");
+            problems.error(
+                    name.at(), "found " + name.describe() + ", which is not a valid file name");
             return device;
         }
         if (!Files.exists(table)) {
@@ -122,7 +123,7 @@ final class SeatTables {
         if (joints == null) {
             return device;
         }
-        // collected by joint first: a map of seats is copied once per table, not once per row
+        // grouped by joint: a map of seats is copied once per table, not once per row
         Map<String, Map<String, Node.Entry>> added = new LinkedHashMap<>();
         for (List<Csv.Cell> row : rows.subList(1, rows.size())) {
             row(header, row, joints, added);
@@ -163,8 +164,7 @@ final class SeatTables {
                                 + "."
                                 + Words.hint(column, COLUMNS, "columns"));
             } else if (!column.isEmpty() && names.contains(column)) {
-                problems.error(
-                        cell.at(), "column " + Words.quote(column) + " stands here a second time");
+                problems.error(cell.at(), "column " + Words.quote(column) + " occurs twice");
             }
             names.add(column);
         }
@@ -219,7 +219,7 @@ final class SeatTables {
                             + Words.quote(seat.text())
                             + " of "
                             + joint.text()
-                            + " was given before, at "
+                            + " is already defined at "
                             + first.keyAt());
             return;
         }
@@ -285,7 +285,10 @@ final class SeatTables {
         return NUMBER.matcher(number).matches() ? number + unit : number;
     }
 
-    /** Makes a decimal comma a point; where commas separate, it can only stand in a quoted cell. */
+    /**
+     * Replaces a decimal comma by a point; if commas separate cells, it can only occur in a quoted
+     * cell.
+     */
     private static String point(String text) {
         return DECIMAL_COMMA.matcher(text).replaceFirst("$1.$2");
     }

@@ -22,9 +22,7 @@ final class Words {
 
     private Words() {}
 
-    /**
-     * Returns the text in quotes, shortened, with what a terminal should not be sent made visible.
-     */
+    /** Returns the text in quotes, shortened, with control characters made visible. */
     static String quote(String text) {
         StringBuilder out = new StringBuilder("\"");
         int shown = 0;
@@ -46,7 +44,7 @@ final class Words {
         return out.append('"').toString();
     }
 
-    /** Returns " Did you mean ...?" or, where nothing is near, a list of what is known. */
+    /** Returns " Did you mean ...?" or, if nothing is close, a list of the known names. */
     static String hint(String found, Collection<String> known, String plural) {
         Optional<String> nearest = nearest(found, known);
         if (nearest.isPresent()) {
@@ -65,8 +63,8 @@ final class Words {
     }
 
     /**
-     * Returns the known name that is fewest edits away, if that is near enough to be meant; else
-     * the shortest that has the text as one of its words, as "wire-plug" has "plug".
+     * Returns the closest known name by edit distance, if close enough; else the shortest that has
+     * the text as one of its words, as "wire-plug" has "plug".
      */
     static Optional<String> nearest(String found, Collection<String> known) {
         if (found.isEmpty() || found.length() > COMPARED) {
@@ -77,7 +75,7 @@ final class Words {
         int bestEdits = Math.max(1, found.length() / 3) + 1;
         for (String each : known) {
             String other = each.toLowerCase(Locale.ROOT);
-            // many names are compared, most of them of quite another length
+            // many names are compared, most of them of very different length
             int edits =
                     Math.abs(low.length() - other.length()) < bestEdits
                             ? Edits.between(low, other)

@@ -79,7 +79,7 @@ final class YamlEvents {
                 plainTag(event, start.getTag());
                 builder.begin(place(event), event.getEventId() == Event.ID.MappingStart);
                 Optional<String> anchor = anchor(start);
-                // until it ends, an alias to it would lie within itself
+                // until it ends, an alias to it would be recursive
                 anchor.ifPresent(id -> anchors.put(id, Optional.empty()));
                 open.push(anchor);
             }
@@ -96,7 +96,7 @@ final class YamlEvents {
             }
             case Alias -> alias((AliasEvent) event);
             default -> {
-                // beginnings and ends of stream and document carry nothing
+                // stream and document boundaries carry no data
             }
         }
     }
@@ -120,7 +120,7 @@ final class YamlEvents {
                 target.orElseThrow(
                         () ->
                                 new TreeException(
-                                        place(event), "alias *" + id + " lies within itself")));
+                                        place(event), "alias *" + id + " contains itself")));
     }
 
     private static Optional<String> anchor(NodeEvent event) {
@@ -132,7 +132,7 @@ final class YamlEvents {
         if (tag.isPresent() && !tag.get().equals("!")) {
             throw new TreeException(
                     place(event),
-                    "tag " + Words.quote(tag.get()) + " has no meaning in a device file");
+                    "tag " + Words.quote(tag.get()) + " is not supported in a device file");
         }
     }
 
@@ -147,7 +147,7 @@ final class YamlEvents {
         if (BOOLS.contains(text)) {
             return Node.ScalarKind.BOOL;
         }
-        // most texts are ids and words, and the expression takes its time to say so
+        // most texts are ids and words, and the regular expression is slow
         char first = text.charAt(0);
         boolean maybe = first <= '9' && first >= '+';
         return maybe && text.length() < 1000 && NUMBER.matcher(text).matches()

@@ -48,7 +48,7 @@ class CsvTest {
         assertEquals("t:2:3 this quote is never closed", open.at() + " " + open.text());
         TreeException after = assertThrows(TreeException.class, () -> split("a,b\n\"1\"x,2\n"));
         assertEquals(
-                "t:2:4 something follows the closing quote of this cell",
+                "t:2:4 unexpected text after the closing quote of this cell",
                 after.at() + " " + after.text());
     }
 }
