@@ -1,9 +1,9 @@
 package reseat.internal.order;
 
 /**
- * Counts effort and watches the clock for one call of the solver.
+ * Tracks effort and time for one call of the solver.
  *
- * <p>Work is done in slices; a slice ends after its share of effort, or when the whole is over.
+ * <p>Work is done in slices; a slice ends after its share of effort, or with the whole budget.
  */
 final class Budget {
 
@@ -19,7 +19,7 @@ final class Budget {
         this.limit = limit;
     }
 
-    /** Counts work and tells whether there is some left. */
+    /** Counts work and returns whether any is left. */
     boolean spend(long effort) {
         spent += effort;
         if (over()) {
@@ -39,12 +39,12 @@ final class Budget {
         return !over();
     }
 
-    /** Tells whether the limit is reached. */
+    /** Returns whether the limit is reached. */
     boolean over() {
         return ended != OrderResult.Ended.PROVED;
     }
 
-    /** Why it is over; {@code PROVED} while it is not. */
+    /** Why the budget ended; {@code PROVED} while it has not. */
     OrderResult.Ended ended() {
         return ended;
     }

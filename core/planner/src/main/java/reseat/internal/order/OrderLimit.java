@@ -5,25 +5,25 @@ import java.util.Objects;
 import java.util.function.BooleanSupplier;
 
 /**
- * How long a solver may work: by the clock, by effort, or both, and who may stop it.
+ * The limits of a solver: time, effort, or both, and a way to cancel it.
  *
  * <p>Under an effort limit alone the same problem gives the same answer, byte for byte, on any
- * machine; the clock breaks that. Effort is counted in <em>expansions</em>: one is a state of the
- * search whose followers are tried, and other work is counted in shares that take about as long
+ * machine; a time limit breaks that. Effort is counted in <em>expansions</em>: one is a state of
+ * the search whose followers are tried, and other work is counted in shares that take about as long
  * (some microseconds).
  *
- * @param time how long at most, or a negative duration for no limit
- * @param expansions how much effort at most; {@link Long#MAX_VALUE} for no limit
+ * @param time maximum time, or a negative duration for no limit
+ * @param expansions maximum effort; {@link Long#MAX_VALUE} for no limit
  * @param states how many states one layer of the search may hold; bounds the memory
- * @param cancelled asked now and then, from the thread that solves; when it says true, the solver
- *     ends with what it has
+ * @param cancelled polled now and then, from the solving thread; when it returns true, the solver
+ *     ends with its best order
  */
 public record OrderLimit(Duration time, long expansions, int states, BooleanSupplier cancelled) {
 
     private static final Duration NO_TIME_LIMIT = Duration.ofSeconds(-1);
     private static final int USUAL_STATES = 500_000;
 
-    /** Checks the parts. */
+    /** Validates the limits. */
     public OrderLimit {
         Objects.requireNonNull(time, "time");
         Objects.requireNonNull(cancelled, "cancelled");
@@ -36,9 +36,9 @@ public record OrderLimit(Duration time, long expansions, int states, BooleanSupp
     }
 
     /**
-     * Limits the time by the clock.
+     * Limits the time.
      *
-     * @param time how long at most
+     * @param time maximum time
      * @return the limit
      */
     public static OrderLimit ofTime(Duration time) {
@@ -49,9 +49,9 @@ public record OrderLimit(Duration time, long expansions, int states, BooleanSupp
     }
 
     /**
-     * Limits the effort, for answers that can be repeated.
+     * Limits the effort, for reproducible answers.
      *
-     * @param expansions how much at most
+     * @param expansions maximum effort
      * @return the limit
      */
     public static OrderLimit ofExpansions(long expansions) {
@@ -59,10 +59,10 @@ public record OrderLimit(Duration time, long expansions, int states, BooleanSupp
     }
 
     /**
-     * Adds somebody who may stop the work.
+     * Adds a way to cancel.
      *
-     * @param cancelled says true to stop
-     * @return this limit and that
+     * @param cancelled returns true to cancel
+     * @return the combined limit
      */
     public OrderLimit orWhen(BooleanSupplier cancelled) {
         return new OrderLimit(time, expansions, states, cancelled);
@@ -72,7 +72,7 @@ public record OrderLimit(Duration time, long expansions, int states, BooleanSupp
      * Bounds the memory: a state takes about a hundred bytes and an eighth of a byte for each act.
      *
      * @param states how many states one layer of the search may hold
-     * @return this limit and that
+     * @return the combined limit
      */
     public OrderLimit withStates(int states) {
         return new OrderLimit(time, expansions, states, cancelled);

@@ -18,11 +18,11 @@ public record OrderResult(
     public enum Ended {
         /** No valid order is cheaper. */
         PROVED,
-        /** The time was up. */
+        /** The time limit was reached. */
         TIME,
-        /** The effort was spent. */
+        /** The effort limit was reached. */
         EXPANSIONS,
-        /** Somebody said stop. */
+        /** The solver was cancelled. */
         CANCELLED
     }
 
@@ -36,7 +36,7 @@ public record OrderResult(
     }
 
     /**
-     * Tells whether no valid order is cheaper.
+     * Returns whether no valid order is cheaper.
      *
      * @return whether cost and lower bound meet
      */

@@ -6,8 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
- * can.
+ * Finds a cheap order, bounds how much cheaper one could be, and proves optimality where it can.
  *
  * <p>Three kinds of work take turns, in slices that grow: {@link Annealer} and {@link ChainSearch}
  * improve the best order, {@link Pricing} raises the bound and closes steps, and {@link Beam}
@@ -46,7 +45,7 @@ public final class OrderSolver {
     /** How many slices in a row one way of improving gets at most. */
     private static final int MOST_IN_ROW = 3;
 
-    /** How much dearer improving is reckoned at most when slice after slice finds nothing. */
+    /** Maximum factor on the cost of improving when slice after slice finds nothing. */
     private static final int MOST_WEIGHT = 4;
 
     private final Network[] nets;
@@ -96,7 +95,7 @@ public final class OrderSolver {
      * Solves a problem as well as the limit allows.
      *
      * @param problem what to put in order
-     * @param limit when to stop; some valid order comes back however tight it is
+     * @param limit when to stop; a valid order is returned however tight it is
      * @return an order and what is known about it
      */
     public static OrderResult solve(OrderProblem problem, OrderLimit limit) {
@@ -181,7 +180,7 @@ public final class OrderSolver {
         return work;
     }
 
-    /** Lets the two that improve orders take turns; who finds something goes on for a while. */
+    /** Lets the two improvers take turns; one that finds something continues for a while. */
     private void improve() {
         long before = best.cost();
         if (chainsNext) {
@@ -225,7 +224,7 @@ public final class OrderSolver {
         if (expected > left) {
             wanted = wanted * left / expected * 3 / 4;
             if (wanted < widths[side]) {
-                shares[BEAM] = 0; // nothing that ends in time would tell more than the last pass
+                shares[BEAM] = 0; // no pass that could end in time would improve on the last one
                 return;
             }
         }

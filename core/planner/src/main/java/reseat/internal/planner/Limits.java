@@ -6,7 +6,7 @@ import reseat.plan.Effort;
 import reseat.plan.Plan.Ended;
 import reseat.plan.Watch;
 
-/** Counts the effort of a search and tells when it has to end. */
+/** Tracks the effort of a search and determines when it must end. */
 final class Limits {
 
     private static final long REPORT_NANOS = 100_000_000L;
@@ -28,9 +28,9 @@ final class Limits {
     }
 
     /**
-     * Counts by another clock.
+     * Creates limits with another clock.
      *
-     * @param clock nanoseconds from any moment, as {@link System#nanoTime}
+     * @param clock nanoseconds from an arbitrary origin, as {@link System#nanoTime}
      */
     Limits(Effort effort, Watch watch, LongSupplier clock) {
         this.watch = watch;
@@ -49,7 +49,7 @@ final class Limits {
         count++;
     }
 
-    /** Remembers what to report. */
+    /** Records what to report. */
     void report(long best, long bound) {
         bestMs = best;
         boundMs = bound;
@@ -63,7 +63,7 @@ final class Limits {
         return Math.max(byTime, byCount);
     }
 
-    /** Tells whether to end now. */
+    /** Returns whether to end now. */
     boolean over() {
         if (ended != null) {
             return true;

@@ -18,7 +18,7 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
 
-/** From a request to a result: numbers in, acts out. */
+/** Turns a request into a result: compiles it, searches, and decodes the acts. */
 public final class Planning {
 
     private final PlanRequest request;
@@ -36,8 +36,8 @@ public final class Planning {
     /**
      * Plans.
      *
-     * @param request a request that makes sense for its device
-     * @param watch hears how it goes and may cancel
+     * @param request a request that is valid for its device
+     * @param watch receives progress and may cancel
      */
     public static PlanResult plan(PlanRequest request, Watch watch) {
         return new Planning(request, watch).run();
@@ -76,7 +76,7 @@ public final class Planning {
                         limits.expansions()));
     }
 
-    /** Says why there is no plan: what stands in the way, or that nothing single does. */
+    /** Explains why there is no plan: the obstacle, or that there is no single one. */
     private List<String> reasons() {
         return StepGraph.of(device, request.start(), request.rules())
                 .blocked(request.goal())
@@ -84,8 +84,8 @@ public final class Planning {
                 .orElse(
                         List.of(
                                 request.goal()
-                                        + ": no order of acts works, although nothing single stands in"
-                                        + " the way"));
+                                        + ": no order of acts works, although no single fact"
+                                        + " prevents it"));
     }
 
     private List<CostedAct> acts(List<Node.Step> steps) {
