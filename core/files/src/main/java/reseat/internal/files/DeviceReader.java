@@ -148,7 +148,7 @@ public final class DeviceReader {
     }
 
     /**
-     * What a file leaves out is looked up as well: a shop's own data may lack the hand or the
+     * Omitted values are checked as well: a shop's own data may lack the hand or the
      * usual posture.
      */
     private void defaultsExist(Node.Fields full, KnownIds known, boolean resolved) {
