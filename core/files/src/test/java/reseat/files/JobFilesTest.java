@@ -75,7 +75,7 @@ class JobFilesTest {
                         .contains("5:3: error: cycles: there is no joint \"lid-screw.x\""),
                 joint.toString());
         List<Problem> other = read(JOB.replace("tin", "can")).problems(Bench.device(tin));
-        assertTrue(other.get(0).toString().contains("a unit of \"can\""), other.toString());
+        assertTrue(other.get(0).toString().contains("this job is for \"can\""), other.toString());
     }
 
     private JobFile read(String text) throws Exception {

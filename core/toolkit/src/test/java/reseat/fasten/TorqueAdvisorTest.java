@@ -203,7 +203,7 @@ class TorqueAdvisorTest {
         "'M2 8.8 into cheddar, 2 mm', There is no material \"cheddar\"",
         "'M10 brass into steel, 8 mm', known up to M6 only",
         "'M2 8.8 into steel, 2 mm, 3 mm', A second length",
-        "'M2 8.8 set into steel, 2 mm', tell its diameter"
+        "'M2 8.8 set into steel, 2 mm', give its diameter"
     })
     void saysWhy(String text, String why) {
         String message = message(() -> advisor.estimate(advisor.read(text)));

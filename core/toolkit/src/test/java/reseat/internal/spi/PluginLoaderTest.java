@@ -310,7 +310,7 @@ class PluginLoaderTest {
                                         + "public List<Check> checks() { return List.of("
                                         + "Checks.builtIn().get(0)); }"));
 
-        assertTrue(why.endsWith(" already, of Reseat itself"), why);
+        assertTrue(why.endsWith(" is already used by Reseat itself"), why);
     }
 
     @Test
@@ -411,7 +411,7 @@ class PluginLoaderTest {
         Plugins plugins = Plugins.load(List.of(folder), LONG, Set.of("plan", "check"));
 
         assertEquals(
-                "there is a command plan already, of Reseat itself",
+                "the id of its command plan is already used by Reseat itself",
                 plugins.refused().get(0).why());
         assertEquals(List.of(), load().refused(), "a program without it takes it");
     }
@@ -424,7 +424,7 @@ class PluginLoaderTest {
 
         String why = load().refused().get(0).why();
 
-        assertTrue(why.startsWith("there is a command drop-test already, of plugin aa"), why);
+        assertTrue(why.startsWith("the id of its command drop-test is already used by plugin aa"), why);
     }
 
     @Test
