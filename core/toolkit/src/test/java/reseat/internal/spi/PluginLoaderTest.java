@@ -424,7 +424,9 @@ class PluginLoaderTest {
 
         String why = load().refused().get(0).why();
 
-        assertTrue(why.startsWith("the id of its command drop-test is already used by plugin aa"), why);
+        assertTrue(
+                why.startsWith("the id of its command drop-test is already used by plugin aa"),
+                why);
     }
 
     @Test
