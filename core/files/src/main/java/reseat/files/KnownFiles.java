@@ -8,9 +8,7 @@ import reseat.check.KnownFinding;
 import reseat.internal.files.KnownReader;
 import reseat.model.BadInputException;
 
-/**
- * Files of accepted findings; the format is documented in core/docs/checking.md.
- */
+/** Files of accepted findings; the format is documented in core/docs/checking.md. */
 public final class KnownFiles {
 
     private KnownFiles() {}

@@ -73,7 +73,9 @@ public record Sifted(
         return new Sifted(open, accepted, expired, idle, unseen);
     }
 
-    /** Returns the pairs of check and device for which the run establishes that nothing was found. */
+    /**
+     * Returns the pairs of check and device for which the run establishes that nothing was found.
+     */
     private static Set<String> looked(CheckReport report) {
         Set<String> looked = new LinkedHashSet<>();
         for (Checked checked : report.checked()) {

@@ -148,8 +148,7 @@ public final class DeviceReader {
     }
 
     /**
-     * Omitted values are checked as well: a shop's own data may lack the hand or the
-     * usual posture.
+     * Omitted values are checked as well: a shop's own data may lack the hand or the usual posture.
      */
     private void defaultsExist(Node.Fields full, KnownIds known, boolean resolved) {
         if (!resolved

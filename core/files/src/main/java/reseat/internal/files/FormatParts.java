@@ -301,9 +301,7 @@ final class FormatParts {
                         help + " In millimetres."));
     }
 
-    /**
-     * A torque of a seat, with its unit or bare, or in bare newton metres under a separate key.
-     */
+    /** A torque of a seat, with its unit or bare, or in bare newton metres under a separate key. */
     static List<FormatKey> seatTorque(String name, String help) {
         return List.of(
                 new FormatKey(name, value(ScalarType.SEAT_TORQUE), Need.NEVER, name + "Nm", help),
