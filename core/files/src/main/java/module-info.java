@@ -1,7 +1,7 @@
-/** Everything that is read and written: device files, plans, stock and settings files, scripts. */
+/** File formats: device files, plans, stock and settings files, scripts. */
 @org.jspecify.annotations.NullMarked
 module reseat.files {
-    // transitive: @Nullable shows in exported signatures
+    // transitive: @Nullable is in exported signatures
     requires static transitive org.jspecify;
     requires transitive reseat.toolkit;
     requires com.fasterxml.jackson.core;

@@ -1,4 +1,4 @@
-/** The planner and the ordering solver, behind the one door that hands out judged plans. */
+/** The planner and the ordering solver, behind the interface that returns verified plans. */
 @org.jspecify.annotations.NullMarked
 module reseat.planner {
     requires static transitive org.jspecify;

@@ -1,13 +1,14 @@
 /**
- * The toolkit: facts of a device, what follows from them, and the interfaces that plugins fill.
+ * The toolkit: the facts of a device, what follows from them, and the interfaces that plugins
+ * implement.
  *
- * <p>No parser, no solver, no script engine and no terminal: those are modules above this one. What
- * is exported to all is a promise to plugins; what is exported to one of our own modules is not.
+ * <p>It has no parser, solver, script engine or terminal; those are in modules above this one.
+ * Packages exported to everybody are API for plugins. Qualified exports are internal.
  */
 @org.jspecify.annotations.NullMarked
 @SuppressWarnings({"requires-automatic", "module"}) // jts has a fixed name but no descriptor
 module reseat.toolkit {
-    // transitive: @Nullable shows in exported signatures
+    // transitive: @Nullable is in exported signatures
     requires static transitive org.jspecify;
     requires org.locationtech.jts;
 

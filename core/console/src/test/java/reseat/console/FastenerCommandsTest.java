@@ -56,7 +56,7 @@ class FastenerCommandsTest {
                 ran.out().startsWith("0.103 N·m  ESTIMATE (the screw yields)\nwindow "), ran.out());
         assertTrue(ran.out().contains("! This torque is an estimate"), ran.out());
         assertTrue(
-                ran.out().contains("? Friction was not told; assumed from 0.08 to 0.3."),
+                ran.out().contains("? Friction was not given; assumed from 0.08 to 0.3."),
                 ran.out());
     }
 
@@ -136,7 +136,7 @@ class FastenerCommandsTest {
             value = {
                 "torque;--convert;-5 N·m | is not above 0",
                 "torque;--convert;5 | has no unit. Known: N·m",
-                "torque;--convert;NaN N·m | is no torque",
+                "torque;--convert;NaN N·m | is not a torque",
                 "torque;--unit;furlong;M2 8.8 into steel, 3 mm | no unit of torque \"furlong\". Known",
                 "torque;--friction;slime;M2 8.8 into steel, 3 mm | no surface \"slime\". Known: zinc-dry",
                 "driver;NaN | There is no drive \"NaN\". Known: T3",
@@ -192,7 +192,8 @@ class FastenerCommandsTest {
         assertTrue(
                 ran.out()
                         .contains(
-                                "right screw: fits  m2x4 in a engages 3.5 mm; 4 mm is good practice"),
+                                "right screw: fits  m2x4 in a engages 3.5 mm; 4 mm is"
+                                        + " good practice"),
                 ran.out());
         assertTrue(
                 ran.out().contains("instead:     pierces  m2x5 in a goes 0.3 mm into cell."),
@@ -207,7 +208,9 @@ class FastenerCommandsTest {
         assertTrue(
                 ran.out().startsWith("compartment 1\n  1 x m2x4  from a\ncompartment 2\n"),
                 ran.out());
-        assertTrue(ran.out().contains("Fewer will not do: m2x4, m2x5"), ran.out());
+        assertTrue(
+                ran.out().contains("Fewer compartments are impossible: none of m2x4, m2x5"),
+                ran.out());
     }
 
     @Test

@@ -28,7 +28,7 @@ class PlanCommandTest {
         assertEquals("", ran.err());
         assertTrue(ran.out().contains("Proof         Proved: no valid way costs less"), ran.out());
         assertTrue(
-                ran.out().contains("The maker's service document and the local codes come first"));
+                ran.out().contains("The maker's service document and local codes take precedence"));
         assertTrue(ran.out().contains("All trays are empty."));
     }
 
@@ -168,14 +168,14 @@ class PlanCommandTest {
                                 + "release:label-glue/peel,move:label");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().contains("Nothing has to be done"), ran.out());
+        assertTrue(ran.out().contains("Nothing to do"), ran.out());
     }
 
     @Test
     void refusesWhatMakesNoSenseWithTheNearestName() {
         refused(plan("--free", "bord"), "reseat: bonded has no part \"bord\"");
         refused(plan(), "say what to achieve: --free");
-        refused(plan("--free", "cell", "--all"), "one goal at a time");
+        refused(plan("--free", "cell", "--all"), "give one goal only");
         refused(plan("--free", "frame"), "frame is the base");
         refused(plan("--free", "cell", "--time", "soon"), "--time: found \"soon\"");
         refused(plan("--free", "cell", "--effort", "0"), "expected 1 or more");

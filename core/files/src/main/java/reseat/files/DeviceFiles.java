@@ -8,20 +8,20 @@ import reseat.internal.files.DeviceReader;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 
-/** Reads device files. What a file may hold is told in core/docs/device-file.md. */
+/** Reads device files. The format is documented in core/docs/device-file.md. */
 public final class DeviceFiles {
 
     private DeviceFiles() {}
 
     /**
-     * Reads a device file, YAML or JSON. Whatever the file holds, the outcome is a {@link Reading}:
-     * nothing that a user can give throws. Memory is bounded: files of more than 16 MiB are refused
-     * without being read.
+     * Reads a device file, YAML or JSON. The result is always a {@link Reading}: no user input
+     * makes this throw. Memory is bounded: files of more than 16 MiB are rejected without being
+     * read.
      *
-     * @param file the file; seat tables that it names lie beside it
+     * @param file the file; the seat tables that it names are in the same folder
      * @param variant id of the variant to apply; empty for the base device
      * @param families device families that the file may name
-     * @return the device or what is wrong with the file
+     * @return the device or the errors in the file
      */
     public static Reading read(Path file, Optional<String> variant, List<DeviceFamily> families) {
         return read(file, variant, families, Optional.empty());
@@ -30,11 +30,12 @@ public final class DeviceFiles {
     /**
      * Reads a device file as {@link #read(Path, Optional, List)} does, with other costs.
      *
-     * @param file the file; seat tables that it names lie beside it
+     * @param file the file; the seat tables that it names are in the same folder
      * @param variant id of the variant to apply; empty for the base device
      * @param families device families that the file may name
-     * @param costs times and set-ups in place of the usual ones; what the file states itself stays
-     * @return the device or what is wrong with the file
+     * @param costs times and set-ups in place of the default ones; what the file states takes
+     *     precedence
+     * @return the device or the errors in the file
      */
     public static Reading read(
             Path file,

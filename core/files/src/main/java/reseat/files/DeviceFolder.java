@@ -12,21 +12,21 @@ public final class DeviceFolder {
     private DeviceFolder() {}
 
     /**
-     * Returns the device files in a folder and all folders below it. A file is taken for one if
+     * Returns the device files in a folder and all folders below it. A file is considered one if
      *
      * <ul>
      *   <li>its name ends in {@code .yaml}, {@code .yml} or {@code .json};
-     *   <li>its first 64 KiB say that it is one: by a line that begins with {@code format:
+     *   <li>its first 64 KiB identify it as one: by a line that begins with {@code format:
      *       reseat-device}, or with {@code joints:} where no line begins with {@code format:}; in a
      *       file that begins with a brace, by {@code reseat-device} as the first {@code format} in
      *       it;
      *   <li>neither its name nor that of a folder below the one given begins with a dot;
-     *   <li>no folder below the one given that it lies in is a project of its own, with a {@code
-     *       pom.xml}: what lies there is for its tests.
+     *   <li>no folder below the one given that contains it is a project of its own, with a {@code
+     *       pom.xml}: device files there are test data.
      * </ul>
      *
-     * Whether it holds what a device file should is not asked: its errors are to be told. Links to
-     * files are followed, links to folders are not.
+     * Its contents are not validated, so that errors are reported when it is read. Links to files
+     * are followed, links to folders are not.
      *
      * @return the files as the folder is named, in the order of their paths
      * @throws IOException if a folder cannot be listed or a file cannot be opened

@@ -2,13 +2,13 @@ package reseat.files;
 
 import reseat.internal.files.SchemaWriter;
 
-/** The JSON Schema of device files, for editors that complete and check while one writes. */
+/** The JSON Schema of device files, for completion and validation in editors. */
 public final class DeviceSchema {
 
     private DeviceSchema() {}
 
     /**
-     * Returns the schema, made from the description of the format that the reader itself reads by.
+     * Returns the schema, generated from the same description of the format that the reader uses.
      *
      * @return JSON Schema, draft 2020-12, with line feeds; the same text at each call
      */

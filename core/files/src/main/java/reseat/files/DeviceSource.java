@@ -49,7 +49,7 @@ public final class DeviceSource implements CheckSource {
     /**
      * Returns a device file with the base device and all its variants, and the standard tables.
      *
-     * @param file the file; findings name it just so
+     * @param file the file; findings use this name
      * @param families device families that the file may name
      */
     public static DeviceSource of(Path file, List<DeviceFamily> families) {
@@ -71,13 +71,13 @@ public final class DeviceSource implements CheckSource {
         return new DeviceSource(file, families, id, Which.ONE, tables, more);
     }
 
-    /** Returns this file in one variant alone, or nothing of it where it has no such variant. */
+    /** Returns this file in one variant alone, or nothing if it has no such variant. */
     public DeviceSource onlyIfThere(String id) {
         return new DeviceSource(file, families, Optional.of(id), Which.ONE_IF_THERE, tables, more);
     }
 
     /**
-     * Returns this file with other tables to look up in.
+     * Returns this file with other fastener tables.
      *
      * @param other gives the tables for a device; called from any thread
      */
@@ -86,7 +86,7 @@ public final class DeviceSource implements CheckSource {
     }
 
     /**
-     * Returns this file where each input gets something more.
+     * Returns this file with a change applied to each input.
      *
      * @param change adds what checks may need, such as a plan, to an input; called from any thread
      */
@@ -107,7 +107,7 @@ public final class DeviceSource implements CheckSource {
             if (which == Which.ONE_IF_THERE && base.device().isPresent()) {
                 return new Content(List.of(), List.of());
             }
-            // the reader knows how to say so
+            // the reader reports this
             return new Content(List.of(), DeviceFiles.read(file, variant, families).problems());
         }
         Map<Optional<String>, Reading> readings = new LinkedHashMap<>();

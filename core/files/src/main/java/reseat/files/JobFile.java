@@ -10,11 +10,11 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 
 /**
- * What a job file says.
+ * The contents of a job file.
  *
- * @param job the job; not held against any device yet
- * @param origins where its facts stand, by JSON Pointer into the file; the empty pointer is the
- *     whole
+ * @param job the job; not yet checked against any device
+ * @param origins locations of its facts, by JSON Pointer into the file; the empty pointer is the
+ *     whole file
  */
 public record JobFile(Job job, Map<String, Origin> origins) {
 
@@ -22,7 +22,7 @@ public record JobFile(Job job, Map<String, Origin> origins) {
         origins = Ordered.copyOf(origins);
     }
 
-    /** Returns what is wrong where the unit is one of this device: errors with their places. */
+    /** Returns the errors if the unit is of this device, with their locations. */
     public List<Problem> problems(Device device) {
         return JobReader.problems(this, device);
     }

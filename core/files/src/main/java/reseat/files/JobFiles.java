@@ -5,7 +5,7 @@ import java.util.Objects;
 import reseat.internal.files.JobReader;
 import reseat.model.BadInputException;
 
-/** Reads job files; what one holds is told in core/docs/checking.md. */
+/** Reads job files; the format is documented in core/docs/checking.md. */
 public final class JobFiles {
 
     private JobFiles() {}
@@ -13,7 +13,7 @@ public final class JobFiles {
     /**
      * Reads a job file, YAML or JSON.
      *
-     * @throws BadInputException with all problems if it is none
+     * @throws BadInputException with all problems if it is invalid
      */
     public static JobFile read(Path file) throws BadInputException {
         return JobReader.read(Objects.requireNonNull(file, "file"));

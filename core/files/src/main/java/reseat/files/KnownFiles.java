@@ -8,7 +8,7 @@ import reseat.check.KnownFinding;
 import reseat.internal.files.KnownReader;
 import reseat.model.BadInputException;
 
-/** Files of findings that a shop knows of; what one holds is told in core/docs/checking.md. */
+/** Files of accepted findings; the format is documented in core/docs/checking.md. */
 public final class KnownFiles {
 
     private KnownFiles() {}
@@ -17,17 +17,17 @@ public final class KnownFiles {
      * Reads a file.
      *
      * @return its entries in order
-     * @throws BadInputException with all problems if it is none
+     * @throws BadInputException with all problems if it is invalid
      */
     public static List<KnownFinding> read(Path file) throws BadInputException {
         return KnownReader.read(Objects.requireNonNull(file, "file"));
     }
 
     /**
-     * Adds entries at the end of a file, which is made where it is missing. What stands in it stays
-     * as it is, comments too. The file is never half written.
+     * Adds entries at the end of a file, which is created if missing. Its contents, including
+     * comments, are kept. The file is replaced atomically.
      *
-     * @throws BadInputException if the file is none, or entries cannot be added at its end
+     * @throws BadInputException if the file is invalid, or entries cannot be added at its end
      * @throws IOException if it cannot be written
      */
     public static void add(Path file, List<KnownFinding> entries)

@@ -9,16 +9,16 @@ import reseat.model.Rules;
 import reseat.model.State;
 
 /**
- * What a plan file says: acts in order, and what they are for. A file that is a bare list of act
- * ids says nothing but the acts.
+ * The contents of a plan file: acts in order, and their purpose. A file that is a bare list of act
+ * ids contains only the acts.
  *
- * @param device id of the device; empty where the file does not say
- * @param variant id of the variant; empty for the base device or where the file does not say
- * @param goal what the acts are to achieve; empty where the file does not say
- * @param start where the unit stands before; a closed device where the file does not say
+ * @param device id of the device; empty if the file does not state it
+ * @param variant id of the variant; empty for the base device or if the file does not state it
+ * @param goal what the acts are to achieve; empty if the file does not state it
+ * @param start the state of the unit before; a closed device if the file does not state it
  * @param rules what was forbidden, required and permitted
- * @param acts the acts in order; ids are not held against any device yet
- * @param totalMs the cost that the file states; empty where it does not
+ * @param acts the acts in order; ids are not yet checked against any device
+ * @param totalMs the cost that the file states; empty if it does not
  */
 public record PlanFile(
         Optional<String> device,

@@ -6,9 +6,7 @@ import reseat.internal.files.PlanReader;
 import reseat.model.BadInputException;
 import reseat.model.State;
 
-/**
- * Reads plans, lists of acts and states. What a file may hold is told in core/docs/plan-json.md.
- */
+/** Reads plans, lists of acts and states. The format is documented in core/docs/plan-json.md. */
 public final class PlanFiles {
 
     private PlanFiles() {}
@@ -26,7 +24,7 @@ public final class PlanFiles {
      * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...]}}; JSON or
      * YAML.
      *
-     * @throws BadInputException with all problems if it is none
+     * @throws BadInputException with all problems if it is invalid
      */
     public static State readState(Path file) throws BadInputException {
         return PlanReader.state(Objects.requireNonNull(file, "file"));

@@ -7,7 +7,7 @@ import reseat.plan.PlanNotes;
 import reseat.plan.Rebuild;
 import reseat.plan.Tally;
 
-/** Writes plans for other programs. The shape is told in core/docs/plan-json.md. */
+/** Writes plans for other programs. The format is documented in core/docs/plan-json.md. */
 public final class PlanJson {
 
     private PlanJson() {}

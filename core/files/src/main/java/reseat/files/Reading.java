@@ -7,11 +7,11 @@ import reseat.model.Device;
 import reseat.model.Problem;
 
 /**
- * What came of reading a device file.
+ * The result of reading a device file.
  *
  * @param device the device; empty if and only if there is an error among the problems
- * @param problems everything that is wrong, sorted by place, errors and warnings alike; of very
- *     many, the last one says how many are left out
+ * @param problems all errors and warnings, sorted by location; if there are very many, the last one
+ *     gives the number omitted
  * @param variants ids of the variants that the file defines, in its order; empty if it could not be
  *     read that far
  */

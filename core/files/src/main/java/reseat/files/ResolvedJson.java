@@ -5,7 +5,7 @@ import reseat.internal.files.ResolvedWriter;
 import reseat.model.Device;
 
 /**
- * A device with variant, defaults and seat tables applied, as JSON that other programs read. See
+ * A device with variant, defaults and seat tables applied, as JSON for other programs. See
  * core/docs/resolved.md.
  */
 public final class ResolvedJson {
@@ -14,7 +14,7 @@ public final class ResolvedJson {
 
     /**
      * Writes a device as a resolved device file, which {@link DeviceFiles} reads back as the same
-     * device, origins aside.
+     * device, except for origins.
      *
      * @return JSON with line feeds, ending with one; the same device always gives the same text
      */

@@ -7,24 +7,24 @@ import reseat.internal.files.ScriptReader;
 import reseat.model.BadInputException;
 
 /**
- * A check as a file that shops share: a comment that says what it is, then the code. The shape is
- * told in core/docs/scripts.md.
+ * A check as a file that shops share: a comment that describes it, then the code. The format is
+ * documented in core/docs/scripts.md.
  *
  * @param file the file as the user named it
- * @param language what it is written in
- * @param info what the check says of itself
- * @param from who gave it; empty where the file does not say
- * @param sha256 hash of the very bytes of the file, 64 hexadecimal digits in lower case
- * @param text the whole text of the file; lines count as in the file
+ * @param language its language
+ * @param info the description of the check
+ * @param from its author; empty if the file does not state it
+ * @param sha256 SHA-256 hash of the bytes of the file, 64 hexadecimal digits in lower case
+ * @param text the whole text of the file; line numbers match the file
  */
 public record ScriptFile(
         String file, Language language, CheckInfo info, String from, String sha256, String text) {
 
-    /** What a script is written in. */
+    /** The language of a script. */
     public enum Language {
-        /** JavaScript: runs in a sandbox, whoever wrote it. */
+        /** JavaScript: always runs in a sandbox. */
         JAVASCRIPT(".js"),
-        /** Java: has full power and runs by consent alone. */
+        /** Java: has full access and runs only with consent. */
         JAVA(".java");
 
         private final String ending;
@@ -33,7 +33,7 @@ public record ScriptFile(
             this.ending = ending;
         }
 
-        /** Returns how names of such files end. */
+        /** Returns the file name ending. */
         public String ending() {
             return ending;
         }
@@ -45,8 +45,8 @@ public record ScriptFile(
     /**
      * Reads a script file without running any of it.
      *
-     * @param file the file; its ending says the language
-     * @throws BadInputException with all that is wrong, by line
+     * @param file the file; its ending determines the language
+     * @throws BadInputException with all errors, by line
      */
     public static ScriptFile read(Path file) throws BadInputException {
         return ScriptReader.read(Objects.requireNonNull(file, "file"));

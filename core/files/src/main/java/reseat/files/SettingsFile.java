@@ -14,9 +14,9 @@ import reseat.model.Problem;
 
 /**
  * A small file of settings, YAML or JSON: names, texts, maps and lists of them, each with its
- * place. What it may hold is for the reader of the settings to say.
+ * location. Which settings are allowed is up to the caller.
  *
- * @param file the file as it was named
+ * @param file the file as the user named it
  * @param entries every text of the file, in order
  */
 public record SettingsFile(String file, List<Entry> entries) {
@@ -30,7 +30,7 @@ public record SettingsFile(String file, List<Entry> entries) {
      *
      * @param path the keys that lead to it; texts of one list have the same path
      * @param text the text as written, without quotes; never empty
-     * @param at where it stands
+     * @param at its location
      */
     public record Entry(List<String> path, String text, Origin at) {
         public Entry {
@@ -41,7 +41,7 @@ public record SettingsFile(String file, List<Entry> entries) {
     /**
      * Reads a file of at most 16 MiB.
      *
-     * @throws BadInputException with all problems if it is no map of names and texts
+     * @throws BadInputException with all problems if it is not a map of names and texts
      */
     public static SettingsFile read(Path file) throws BadInputException {
         return SettingsReader.read(Objects.requireNonNull(file, "file"));
@@ -77,7 +77,7 @@ public record SettingsFile(String file, List<Entry> entries) {
     }
 
     /**
-     * Returns a problem for each text at a path that is not known.
+     * Returns a problem for each text at an unknown path.
      *
      * @param known paths with keys joined by slashes; {@code *} as a last key stands for any
      */

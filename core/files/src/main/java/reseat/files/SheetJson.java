@@ -4,7 +4,7 @@ import java.util.Objects;
 import reseat.internal.files.SheetWriter;
 import reseat.sheet.Sheet;
 
-/** Writes sheets for other programs. The shape is documented in core/docs/sheet-json.md. */
+/** Writes sheets for other programs. The format is documented in core/docs/sheet-json.md. */
 public final class SheetJson {
 
     private SheetJson() {}

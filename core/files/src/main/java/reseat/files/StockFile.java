@@ -17,11 +17,11 @@ import reseat.stock.StockSource;
 import reseat.text.Nearest;
 
 /**
- * The file that names a shop's stock: which sort it is, and its settings. See core/docs/stock.md.
+ * The file that describes a shop's stock: its kind and settings. See core/docs/stock.md.
  *
- * @param source the sort of stock
- * @param settings what it is opened with
- * @param folder the folder that relative paths in settings are meant from
+ * @param source the kind of stock
+ * @param settings the settings with which it is opened
+ * @param folder the folder against which relative paths in settings are resolved
  */
 public record StockFile(StockSource source, Map<String, String> settings, Path folder) {
 
@@ -58,8 +58,8 @@ public record StockFile(StockSource source, Map<String, String> settings, Path f
                     Problem.error(
                             read.first("source").map(SettingsFile.Entry::at).orElse(whole),
                             (wanted.isEmpty()
-                                            ? "\"source\" is missing: the sort of stock"
-                                            : "there is no sort of stock "
+                                            ? "\"source\" is missing: it names the kind of stock"
+                                            : "there is no kind of stock "
                                                     + SettingsReader.quoted(wanted))
                                     + "."
                                     + Nearest.question(wanted, ids)

@@ -45,7 +45,8 @@ class FaultyFilesTest {
         refuses(
                 "kind: cell,",
                 "kind: cell, »colour: red,",
-                "cell: unknown key \"colour\". Known keys: name, kind, under, move, spare, spareIncludes, hazards, inspect.");
+                "cell: unknown key \"colour\". Known keys: name, kind, under, move,"
+                        + " spare, spareIncludes, hazards, inspect.");
         refuses(
                 "id: tin",
                 "id: tin\n»variant: x",
@@ -69,12 +70,12 @@ class FaultyFilesTest {
         refuses(
                 "board: {name: Board, kind: board, under: [lid]}",
                 "board: {name: Board, kind: board, under: [lid]}\n  knob:» ",
-                "knob: found nothing, expected a part; {} stands for one without facts");
+                "knob: found nothing, expected a part; write {} for one without facts");
     }
 
     @Test
     void wrongTypes() {
-        refuses("name: Tin", "name: »[Tin]", "name: found a list, expected a text");
+        refuses("name: Tin", "name: »[Tin]", "name: found a list, expected text");
         refuses(
                 "cuts: [cell]",
                 "cuts: [cell], slack: »maybe",
@@ -86,7 +87,8 @@ class FaultyFilesTest {
         refuses(
                 "form: insert",
                 "form: »insret",
-                "form: found \"insret\", expected tapped, nut, insert or formed. Did you mean \"insert\"?");
+                "form: found \"insret\", expected tapped, nut, insert or formed. Did"
+                        + " you mean \"insert\"?");
         refuses(
                 "tests:\n",
                 "tests:\n  x: »[1]\n",
@@ -98,17 +100,20 @@ class FaultyFilesTest {
         refuses(
                 "width: 60 mm",
                 "width: »60",
-                "width: found \"60\": a length is a number and a unit (1.6 mm); the unit is missing. "
+                "width: found \"60\": a length is a number and a unit (1.6 mm); the"
+                        + " unit is missing. "
                         + UNITS);
         refuses(
                 "width: 60 mm",
                 "width: »60 N·m",
-                "width: found \"60 N·m\": a length is a number and a unit (1.6 mm); \"N·m\" is a unit of torque. "
+                "width: found \"60 N·m\": a length is a number and a unit (1.6 mm);"
+                        + " \"N·m\" is a unit of torque. "
                         + UNITS);
         refuses(
                 "width: 60 mm",
                 "width: »60 furlong",
-                "width: found \"60 furlong\": a length is a number and a unit (1.6 mm); there is no unit \"furlong\". "
+                "width: found \"60 furlong\": a length is a number and a unit (1.6"
+                        + " mm); there is no unit \"furlong\". "
                         + UNITS);
         refuses(
                 "clamped: 1.2 mm",
@@ -125,7 +130,7 @@ class FaultyFilesTest {
         refuses(
                 "{x: 5, y: 5}",
                 "{x: 5, y: »1e999999999}",
-                "y: found \"1e999999999\", which is out of all range");
+                "y: found \"1e999999999\", which is out of range");
         refuses(
                 "torque: 0.18 N·m",
                 "torqueNm: »-1",
@@ -150,12 +155,14 @@ class FaultyFilesTest {
         refuses(
                 "  charge: {text",
                 "  »char/ge: {text",
-                "tests: found \"char/ge\" where an id belongs: 1 to 64 letters, digits, \".\", \"_\" or \"-\", beginning"
+                "tests: found \"char/ge\" where an id belongs: 1 to 64 letters,"
+                        + " digits, \".\", \"_\" or \"-\", beginning"
                         + " with a letter or digit");
         refuses(
                 "  charge: {text",
                 "  »\"\\e[31m\": {text",
-                "tests: found \"\\u001b[31m\" where an id belongs: 1 to 64 letters, digits, \".\", \"_\" or \"-\","
+                "tests: found \"\\u001b[31m\" where an id belongs: 1 to 64 letters,"
+                        + " digits, \".\", \"_\" or \"-\","
                         + " beginning with a letter or digit");
     }
 
@@ -196,7 +203,7 @@ class FaultyFilesTest {
         refuses(
                 "holds: [lid, tray]\n",
                 "holds: [lid, »lid, tray]\n",
-                "holds: \"lid\" stands in this list twice");
+                "holds: \"lid\" occurs twice in this list");
         refuses(
                 "holds: [lid, tray]\n",
                 "holds: »lid\n",
@@ -208,7 +215,8 @@ class FaultyFilesTest {
         refuses(
                 "kind: pad-bond",
                 "kind: »adhesiv-bond",
-                "kind: there is no kind of joint \"adhesiv-bond\". Did you mean \"adhesive-bond\"?");
+                "kind: there is no kind of joint \"adhesiv-bond\". Did you mean"
+                        + " \"adhesive-bond\"?");
         refuses(
                 "kind: pad-bond",
                 "kind: »adhesive",
@@ -232,7 +240,7 @@ class FaultyFilesTest {
         refuses(
                 "parts:\n",
                 "parts:\n  »knob: {}\n",
-                "part knob is kept by nothing: no joint holds it and it lies under no part");
+                "part knob is not held in place: no joint holds it and it lies under no part");
         refuses("kind: cover", "kind: cover, »under: lid", "part lid lies under itself");
         refuses(
                 "kind: cover",
@@ -271,14 +279,15 @@ class FaultyFilesTest {
         refuses(
                 "b: {x: 55, y: 5",
                 "b: {x: »55",
-                "joint lid-screw.b: a seat has both x and y, or neither");
+                "joint lid-screw.b: a seat must have both x and y, or neither");
         refuses(
                 "cell-pad: {kind",
                 "cell-pad: {bond: {edge: »[[0, 0], [9, 0]]}, kind",
                 "edge: found 2 entries, expected at least 3");
         refuses(
                 "cell-pad: {kind",
-                "cell-pad: {bond: {edge: [[0, 0], [9, 0], [9, 9]], »givenDepths: {edge: 3, depth: 1 mm}}, kind",
+                "cell-pad: {bond: {edge: [[0, 0], [9, 0], [9, 9]], »givenDepths:"
+                        + " {edge: 3, depth: 1 mm}}, kind",
                 "joint cell-pad: there is no edge 3; edges are counted from 0 to 2");
         refuses(
                 "holds: [cell, board]",
@@ -295,7 +304,8 @@ class FaultyFilesTest {
         refuses(
                 "id: tin",
                 "id: tin\nsetup: {tool: {hand: {ph0: »9 s}}}",
-                "setup: the change of tool from hand to ph0 costs 9000 ms, but over tweezers only 2880 ms; set-ups must obey"
+                "setup: the change of tool from hand to ph0 costs 9000 ms, but over"
+                        + " tweezers only 2880 ms; set-ups must obey"
                         + " the triangle inequality");
     }
 
@@ -326,7 +336,7 @@ class FaultyFilesTest {
         assertEquals(
                 """
                 tin.yaml:3:1: error: device: unknown key "nmae". Did you mean "name"?
-                tin.yaml:11:3: error: part knob is kept by nothing: no joint holds it and it lies under no part
+                tin.yaml:11:3: error: part knob is not held in place: no joint holds it and it lies under no part
                 tin.yaml:24:11: error: joint lid-screw.b: its seat lies outside the outline of 60.0 mm by 40.0 mm
                 tin.yaml:27:88: error: screw: there is no screw type "m3x4". Did you mean "m2x4"?""",
                 problems);
@@ -352,7 +362,7 @@ class FaultyFilesTest {
         assertEquals(
                 """
                 s.csv:1:16: error: unknown column "torqe". Did you mean "torque"?
-                s.csv:2:11: error: seat "a" of lid-screw was given before, at tin.yaml:23:7
+                s.csv:2:11: error: seat "a" of lid-screw is already defined at tin.yaml:23:7
                 s.csv:3:1: error: joint: there is no joint entry "lid-scrw". Did you mean "lid-screw"?
                 s.csv:4:1: error: this row has 3 cells, but the header has 5
                 s.csv:5:13: error: x: found "x", expected a number of millimetres""",
@@ -389,7 +399,8 @@ class FaultyFilesTest {
         }
         assertEquals("large.yaml: error: the file is larger than 16 MiB", Bench.problems(large));
         assertEquals(
-                "l.yaml:1:1: error: found a list, expected the keys of a device file, such as format",
+                "l.yaml:1:1: error: found a list, expected the keys of a device file,"
+                        + " such as format",
                 Bench.problems(Bench.file(folder, "l.yaml", "- a\n")));
     }
 }

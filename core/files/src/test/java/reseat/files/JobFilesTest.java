@@ -46,7 +46,7 @@ class JobFilesTest {
             delimiter = '|',
             value = {
                 "unit: 004217 | '' | 1:1: error: job: the key \"unit\" is missing",
-                "unit: 004217 | unit: ' ' | 2:7: error: unit: found nothing but blanks",
+                "unit: 004217 | unit: ' ' | 2:7: error: unit: found only spaces",
                 "board-screw: 0 | board-screw: -1 | 6:16: error: board-screw: found \"-1\"",
                 "board-screw: 0 | board-screw: often | 6:16: error: board-screw: found \"often\", expected a whole number",
                 "device: tin | devise: tin | 3:1: error: job: unknown key \"devise\". Did you mean \"device\"?",
@@ -75,7 +75,7 @@ class JobFilesTest {
                         .contains("5:3: error: cycles: there is no joint \"lid-screw.x\""),
                 joint.toString());
         List<Problem> other = read(JOB.replace("tin", "can")).problems(Bench.device(tin));
-        assertTrue(other.get(0).toString().contains("a unit of \"can\""), other.toString());
+        assertTrue(other.get(0).toString().contains("this job is for \"can\""), other.toString());
     }
 
     private JobFile read(String text) throws Exception {

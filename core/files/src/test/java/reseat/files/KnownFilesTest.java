@@ -55,7 +55,7 @@ class KnownFilesTest {
                 "until: 2027-03-01 | until: soon | 9:12: error: until: found \"soon\", expected a date such as 2027-03-01",
                 "until: 2027-03-01 | until: 2027-02-30 | 9:12: error: until: found \"2027-02-30\"",
                 "    until: 2027-03-01 | '' | known: the key \"until\" is missing",
-                "reason: The maker gives none. | reason: ' ' | 8:13: error: reason: found nothing but blanks",
+                "reason: The maker gives none. | reason: ' ' | 8:13: error: reason: found only spaces",
                 "    reason: The maker gives none. | '' | known: the key \"reason\" is missing",
                 "device: tin | devise: tin | 6:5: error: known: unknown key \"devise\". Did you mean \"device\"?",
                 "reseat-known/1 | reseat-known/9 | 2:9: error: format: found \"reseat-known/9\"",
@@ -88,8 +88,10 @@ class KnownFilesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "format: reseat-known/1\nknown:\n- {check: a, device: b, subject: /c, reason: d, until: 2027-01-01}",
-                "format: reseat-known/1\nknown:\n    - check: a\n      device: b\n      subject: ''\n      reason: d\n      until: 2027-01-01\n# end",
+                "format: reseat-known/1\nknown:\n- {check: a, device: b, subject: /c,"
+                        + " reason: d, until: 2027-01-01}",
+                "format: reseat-known/1\nknown:\n    - check: a\n      device: b\n    "
+                        + "  subject: ''\n      reason: d\n      until: 2027-01-01\n# end",
                 "format: reseat-known/1\nknown:\n",
                 "format: reseat-known/1\nknown: # none yet\n",
                 ""
@@ -106,10 +108,12 @@ class KnownFilesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "known: [{check: a, device: b, subject: /c, reason: d, until: 2027-01-01}]\nformat: reseat-known/1\n",
+                "known: [{check: a, device: b, subject: /c, reason: d, until:"
+                        + " 2027-01-01}]\nformat: reseat-known/1\n",
                 "{\"format\": \"reseat-known/1\", \"known\": []}",
                 "format: reseat-known/1\nknown: []\n",
-                "known:\n  - {check: a, device: b, subject: /c, reason: d, until: 2027-01-01}\nformat: reseat-known/1\n"
+                "known:\n  - {check: a, device: b, subject: /c, reason: d, until:"
+                        + " 2027-01-01}\nformat: reseat-known/1\n"
             })
     void refusesWhereItCannotAddAtTheEnd(String before) throws Exception {
         Path file = file(before);
@@ -118,7 +122,7 @@ class KnownFilesTest {
                         BadInputException.class,
                         () -> KnownFiles.add(file, List.of(entry("One."))));
 
-        assertTrue(e.getMessage().contains("let known be its last key"), e.getMessage());
+        assertTrue(e.getMessage().contains("make \"known\" its last key"), e.getMessage());
         assertEquals(before, Files.readString(file));
     }
 

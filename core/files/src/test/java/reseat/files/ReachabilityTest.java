@@ -53,9 +53,11 @@ class ReachabilityTest {
                 read(
                         "",
                         "a: {}\nb: {under: a}",
-                        "x: {kind: clip, holds: [a, tray]}\ny: {kind: clip, holds: [b, tray]}\nz: {kind: clip, holds: [a, b]}"));
+                        "x: {kind: clip, holds: [a, tray]}\ny: {kind: clip, holds: [b,"
+                                + " tray]}\nz: {kind: clip, holds: [a, b]}"));
         assertEquals(
-                "box.yaml:8:3: error: parts a and b can never be parted: b lies under a and a lies under b (b → a → b)",
+                "box.yaml:8:3: error: parts a and b can never be separated: b lies"
+                        + " under a and a lies under b (b → a → b)",
                 read(
                         "",
                         "a: {under: b}\nb: {under: a}",
@@ -69,7 +71,8 @@ class ReachabilityTest {
                 read(
                         "",
                         "lid: {}",
-                        "cable: {kind: clip, holds: [tray, lid], under: tray, slack: true}\nsnap: {kind: clip, holds: [lid, tray]}"));
+                        "cable: {kind: clip, holds: [tray, lid], under: tray, slack:"
+                                + " true}\nsnap: {kind: clip, holds: [lid, tray]}"));
     }
 
     @Test
@@ -104,7 +107,8 @@ class ReachabilityTest {
                 read(
                         "",
                         "a: {}\nb: {move: {tool: spudger}}",
-                        "snap: {kind: clip, holds: [a, tray]}\nglue: {kind: clip, holds: [a, b], under: a}"));
+                        "snap: {kind: clip, holds: [a, tray]}\nglue: {kind: clip,"
+                                + " holds: [a, b], under: a}"));
     }
 
     @Test
@@ -118,7 +122,8 @@ class ReachabilityTest {
                 read(
                                 "r: {}, s: {}",
                                 "lid: {}",
-                                "p: {kind: clip, holds: [lid, tray], needs: s, cuts: r}\nq: {kind: clip, holds: [lid, tray], needs: r, cuts: s}")
+                                "p: {kind: clip, holds: [lid, tray], needs: s, cuts:"
+                                        + " r}\nq: {kind: clip, holds: [lid, tray], needs: r, cuts: s}")
                         .lines()
                         .filter(line -> line.contains("joint"))
                         .collect(java.util.stream.Collectors.joining("\n")));

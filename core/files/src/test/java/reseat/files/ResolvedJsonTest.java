@@ -45,8 +45,10 @@ class ResolvedJsonTest {
     @Test
     void keepsBondsSeatsActsAndWords() {
         String bond =
-                "bond: {edge: [[0, 0], [9.25, 0], [9, 9]], strips: {top: {path: [[0, 1], [9, 1]], width: 2.5 mm}},"
-                        + " keepOuts: {c: {part: board, outline: [[1, 1], [2, 1], [2, 2]]}}, margin: 0.5 mm,"
+                "bond: {edge: [[0, 0], [9.25, 0], [9, 9]], strips: {top: {path: [[0,"
+                        + " 1], [9, 1]], width: 2.5 mm}},"
+                        + " keepOuts: {c: {part: board, outline: [[1, 1], [2, 1], [2,"
+                        + " 2]]}}, margin: 0.5 mm,"
                         + " thickness: 0.3 mm, givenDepths: [{edge: 0, depth: 4 mm}]}";
         Device tin =
                 Bench.device(
@@ -61,9 +63,12 @@ class ResolvedJsonTest {
                                                                 + ", madeCycles: 3, kind")
                                                 .replace(
                                                         "y: 5, torque: 0.18 N·m",
-                                                        "y: 5, torque: 8 ozf·in, torqueSource: x, pass: 2, behind: {part: cell, gap: 0.1 in}")
-                                        + "prepare: {off: {text: Shut down, time: 20 s, hazards: [lithium-cell]}}\n"
-                                        + "kinds: {parts: {cover: {time: 2.5 s, timeBasis: measured}}}\n"));
+                                                        "y: 5, torque: 8 ozf·in,"
+                                                                + " torqueSource: x, pass: 2, behind: {part: cell, gap: 0.1 in}")
+                                        + "prepare: {off: {text: Shut down, time: 20"
+                                        + " s, hazards: [lithium-cell]}}\n"
+                                        + "kinds: {parts: {cover: {time: 2.5 s,"
+                                        + " timeBasis: measured}}}\n"));
 
         SameFacts.assertSame(tin, back(tin));
     }
@@ -107,7 +112,7 @@ class ResolvedJsonTest {
         assertEquals(
                 """
                 box.json:1:1: error: device: the key "hand" is missing
-                box.json:3:22: error: part P2 is kept by nothing: no joint holds it and it lies under no part
+                box.json:3:22: error: part P2 is not held in place: no joint holds it and it lies under no part
                 box.json:3:28: error: part P2: the key "move" is missing; no default applies in a resolved file
                 box.json:5:35: error: w: the key "tool" is missing""",
                 Bench.problems(Bench.file(folder, "box.json", less)));

@@ -65,7 +65,7 @@ class StockFileTest {
                 assertThrows(
                         BadInputException.class,
                         () -> read("format: reseat-stock/1\nsource: cupboard\n"));
-        assertTrue(e.getMessage().contains("no sort of stock \"cupboard\". Known: shelf."));
+        assertTrue(e.getMessage().contains("no kind of stock \"cupboard\". Known: shelf."));
         e = assertThrows(BadInputException.class, () -> read("[1, 2]\n"));
         assertTrue(e.getMessage().contains("expected settings: a name, a colon"), e.getMessage());
     }

@@ -20,11 +20,11 @@ import java.util.Optional;
 
 /**
  * Finds the cheapest way to a goal: what leaves together, by which way, and in which order. Each
- * plan is judged by the simulator before it is handed out.
+ * plan is verified by the simulator before it is returned.
  *
- * <p>Stateless; may be shared between threads. With a limit on expansions the same request gives
+ * <p>Stateless; safe to share between threads. With a limit on expansions the same request gives
  * the same plan; with a time limit it may not. The time grows exponentially in the worst case; the
- * answer says how far a plan may be from the best.
+ * result states how far a plan may be from the optimum.
  */
 public final class Planner implements Plans {
 
@@ -121,10 +121,10 @@ public final class Planner implements Plans {
     }
 
     /**
-     * Has a plan judged by the simulator.
+     * Verifies a plan with the simulator.
      *
-     * @throws IllegalStateException if the simulator disagrees: one of the two is wrong, and we do
-     *     not know which
+     * @throws IllegalStateException if the simulator disagrees: one of the two is wrong, and it is
+     *     unknown which
      */
     static void requireValid(Plan plan) {
         PlanRequest request = plan.request();

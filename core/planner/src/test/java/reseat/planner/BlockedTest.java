@@ -187,8 +187,8 @@ class BlockedTest {
         assertEquals(
                 new PlanResult.Impossible(
                         List.of(
-                                "reach hook: no order of acts works, although nothing single stands"
-                                        + " in the way")),
+                                "reach hook: no order of acts works, although no single fact"
+                                        + " prevents it")),
                 new Planner().plan(PlanRequest.of(pair, new Goal.Reach("hook")).with(rules)));
     }
 }

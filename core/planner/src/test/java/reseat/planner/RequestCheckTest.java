@@ -114,7 +114,8 @@ class RequestCheckTest {
     void theBaseIsNeverATarget() {
         assertEquals(
                 List.of(
-                        "frame is the base: everything is mounted to it, and it stays on the bench"),
+                        "frame is the base: everything is mounted to it, and it stays"
+                                + " on the bench"),
                 problems(new Goal.Free(List.of("lid", "frame"))));
     }
 
@@ -211,7 +212,8 @@ class RequestCheckTest {
         assertEquals(List.of(), problems(new State(Set.of(), List.of(Set.of("frame", "board")))));
         assertEquals(
                 List.of(
-                        "at the start, lid and frame cannot lie in different places: lid-screw still"
+                        "at the start, lid and frame cannot lie in different places:"
+                                + " lid-screw still"
                                 + " holds them together"),
                 problems(new State(Set.of(), List.of(Set.of("frame"), Set.of("lid")))));
     }
@@ -247,7 +249,7 @@ class RequestCheckTest {
     void aDeviceHasUpTo64Supplies() {
         assertEquals(List.of(), supplied(64).problems());
         assertEquals(
-                List.of("a device can have 64 supplies, not 65"),
+                List.of("a device can have at most 64 supplies, not 65"),
                 supplied(65).problems().stream().map(Problem::message).toList());
     }
 

@@ -49,7 +49,8 @@ class TurningNotesTest {
         PlanNotes notes = notes(move("deck", "flap"), release("lid-clip"), move("lid"));
         assertEquals(
                 List.of(
-                        "1 Deck and Flap still hang by Deck flex and Flap flex: support them while you"
+                        "1 Deck and Flap still hang by Deck flex and Flap flex:"
+                                + " support them while you"
                                 + " turn the device (lid at 90°)"),
                 said(notes.teardown(), Kind.HANGING));
     }
@@ -58,7 +59,8 @@ class TurningNotesTest {
     void screwsThatStandLooseAreTakenOutBeforeTurning() {
         assertEquals(
                 List.of(
-                        "1 A released screw may still stand in its hole (Bottom screw a): take it out"
+                        "1 A released screw may still stand in its hole (Bottom screw"
+                                + " a): take it out"
                                 + " before you turn the device (face up)"),
                 said(
                         notes(release("bottom-screw.a"), release("flap-tape")).teardown(),
@@ -67,7 +69,8 @@ class TurningNotesTest {
                 notes(release("bottom-screw.a"), release("bottom-screw.b"), release("flap-tape"));
         assertEquals(
                 List.of(
-                        "2 2 released screws may still stand in their holes (Bottom screw a and Bottom"
+                        "2 2 released screws may still stand in their holes (Bottom"
+                                + " screw a and Bottom"
                                 + " screw b): take them out before you turn the device (face up)"),
                 said(two.teardown(), Kind.LOOSE_SCREWS));
         assertEquals(
@@ -80,12 +83,14 @@ class TurningNotesTest {
                 notes(release("bottom-screw.a"), release("bottom-screw.b"), release("lid-clip"));
         assertEquals(
                 List.of(
-                        "2 Bottom lies loose in the device: hold it in place while you turn it (lid at"
+                        "2 Bottom lies loose in the device: hold it in place while you"
+                                + " turn it (lid at"
                                 + " 90°)"),
                 said(notes.teardown(), Kind.LOOSE_PARTS));
         assertEquals(
                 List.of(
-                        "1 Bottom lies loose in the device: hold it in place while you turn it (face"
+                        "1 Bottom lies loose in the device: hold it in place while you"
+                                + " turn it (face"
                                 + " down)"),
                 said(notes.rebuild(), Kind.LOOSE_PARTS));
     }
@@ -94,9 +99,11 @@ class TurningNotesTest {
     void severalThatLieLooseAreNamedTogether() {
         assertEquals(
                 List.of(
-                        "2 Bottom lies loose in the device: hold it in place while you turn it (lid at"
+                        "2 Bottom lies loose in the device: hold it in place while you"
+                                + " turn it (lid at"
                                 + " 90°)",
-                        "3 Lid and Bottom lie loose in the device: hold them in place while you turn"
+                        "3 Lid and Bottom lie loose in the device: hold them in place"
+                                + " while you turn"
                                 + " it (face up)"),
                 said(
                         notes(
@@ -112,7 +119,8 @@ class TurningNotesTest {
     void whatIsLaidAsideHangsByNothingHeavierThanItsCable() {
         assertEquals(
                 List.of(
-                        "0 Still connected by Deck flex and Flap flex: lay it so that no cable carries"
+                        "0 Still connected by Deck flex and Flap flex: lay it so that"
+                                + " no cable carries"
                                 + " its weight"),
                 said(notes(move("deck", "flap"), release("deck-flex")).teardown(), Kind.TETHER));
         assertEquals(
@@ -133,7 +141,8 @@ class TurningNotesTest {
         PlanNotes notes = notes(release("deck-flex"), release("flap-flex"), release("lid-clip"));
         assertEquals(
                 List.of(
-                        "2 Deck flex will have been made 21 times; its kind is good for 20: look at it"
+                        "2 Deck flex will have been made 21 times; its kind is rated"
+                                + " for 20: inspect it"
                                 + " closely or replace it"),
                 said(notes.rebuild(), Kind.WEAR));
     }

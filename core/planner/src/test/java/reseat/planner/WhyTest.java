@@ -53,9 +53,11 @@ class WhyTest {
         Explanation top = fan().explain("top-screw");
         assertEquals(
                 List.of(
-                        "top-screw holds top to frame and must be released before top with badge can"
+                        "top-screw holds top to frame and must be released before top"
+                                + " with badge can"
                                 + " be moved",
-                        "top lies over fan-screw: top must be moved before fan-screw can be released",
+                        "top lies over fan-screw: top must be moved before fan-screw"
+                                + " can be released",
                         "fan-screw holds fan to frame and must be released to free fan"),
                 top.links());
         assertEquals(new Necessity.EveryWay(), top.necessity());
@@ -130,7 +132,9 @@ class WhyTest {
     void aFullTeardownNeedsEachPartAlone() {
         Why why = why(Toy.of("part lid", "part tape"), new Goal.Teardown(), Rules.none());
         assertEquals(
-                List.of("a full teardown leaves lid alone: lid must be moved for it"),
+                List.of(
+                        "a full teardown separates lid from every other part: lid must"
+                                + " be moved for it"),
                 why.explain("lid").links());
     }
 
@@ -262,8 +266,7 @@ class WhyTest {
     void aPrepareActIsThereForSafety() {
         Explanation prepare = Why.of(Given.boardOut(), new Planner()).explain("prepare:shut-down");
         assertEquals(
-                List.of("prepare:shut-down comes before any work: it is there for safety"),
-                prepare.links());
+                List.of("prepare:shut-down comes before any work, for safety"), prepare.links());
         assertEquals(new Necessity.EveryWay(), prepare.necessity());
     }
 
@@ -305,14 +308,15 @@ class WhyTest {
         Necessity badge = Why.of(hasty, new Planner()).explain("badge", cancelled).necessity();
         assertEquals(new Necessity.Unknown(), badge);
         assertEquals(
-                "Whether there is a way without it was not found out in time.", badge.sentence());
+                "Whether there is a way without it could not be determined in time.",
+                badge.sentence());
     }
 
     @Test
     void necessityIsToldInASentence() {
         Plan plan = Given.plan(PlanRequest.of(HANDHELD, new Goal.Free(List.of("fan"))));
         assertEquals(
-                "There is a way without it, which takes 7 ms less; neither more nor less is proved.",
+                "There is a way without it, which takes 7 ms less; this difference is not proved.",
                 new Necessity.Avoidable(-7, false, plan).sentence());
         assertEquals(
                 "There is a way without it, which takes 0 ms more.",

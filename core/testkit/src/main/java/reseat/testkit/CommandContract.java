@@ -52,7 +52,7 @@ final class CommandContract {
         path.add(command.name());
         String who = "command " + String.join(" ", path);
         if (!command.name().matches(NAME)) {
-            breaches.add("the name \"" + command.name() + "\" of a command is none");
+            breaches.add("the name \"" + command.name() + "\" of a command is not valid");
         }
         CommandInfo info = command.info();
         if (!info.equals(command.info())) {

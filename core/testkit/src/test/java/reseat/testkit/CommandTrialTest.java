@@ -174,7 +174,7 @@ class CommandTrialTest {
 
     @ParameterizedTest
     @CsvSource({
-        "--all --reach j, one goal at a time",
+        "--all --reach j, give one goal only",
         "--time soon, expected a time such as 20 s",
         "--effort 0, expected 1 or more",
         "--n x, expected a whole number",
@@ -229,7 +229,7 @@ class CommandTrialTest {
 
         for (String part :
                 List.of(
-                        "the name \"Poor\" of a command is none",
+                        "the name \"Poor\" of a command is not valid",
                         "command Poor has no example",
                         "command Poor: \"does\" is no sentence",
                         "command Poor: what --json means is no sentence",

@@ -8,17 +8,17 @@ import java.util.regex.Pattern;
 import reseat.model.Severity;
 
 /**
- * What a check says of itself.
+ * The description of a check.
  *
  * @param id id in lower case with hyphens
  * @param title what it looks for, in a few words
  * @param finds what it finds, as a sentence
  * @param matters why that matters, as a sentence
- * @param severity how much its findings matter unless one says otherwise
- * @param tags words to choose checks by
+ * @param severity the severity of its findings unless a finding sets its own
+ * @param tags words by which checks can be selected
  * @param parameters what can be set
- * @param needs what it cannot run without besides a device; it is left out where that is missing
- * @param api the version of the interface of checks that it was written for
+ * @param needs what it requires besides a device; it is skipped where that is missing
+ * @param api the version of the check interface that it was written for
  */
 public record CheckInfo(
         String id,
@@ -31,7 +31,7 @@ public record CheckInfo(
         Set<Need> needs,
         int api) {
 
-    /** The version of the interface of checks. */
+    /** The version of the check interface. */
     public static final int API = 1;
 
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
@@ -42,22 +42,30 @@ public record CheckInfo(
         needs = Collections.unmodifiableSet(new TreeSet<>(needs));
         if (!ID.matcher(id).matches() || id.length() > 64) {
             throw new IllegalArgumentException(
-                    "an id of a check is in lower case with hyphens, 64 characters at most: " + id);
+                    "a check id must be lower case with hyphens, at most 64 characters: " + id);
         }
         if (title.isBlank() || finds.isBlank() || matters.isBlank()) {
             throw new IllegalArgumentException(
-                    id + ": a check has a title, and says what it finds and why that matters");
+                    id
+                            + ": a check must have a title and state what it finds and"
+                            + " why that matters");
         }
         if (parameters.stream().map(Parameter::name).distinct().count() < parameters.size()) {
-            throw new IllegalArgumentException(id + " has two parameters of one name");
+            throw new IllegalArgumentException(id + " has two parameters with the same name");
         }
         if (api < 1 || api > API) {
             throw new IllegalArgumentException(
-                    id + " is written for version " + api + " of checks; this is version " + API);
+                    id
+                            + " is written for version "
+                            + api
+                            + " of the check interface; this is version "
+                            + API);
         }
     }
 
-    /** Describes a check that needs a device alone, in the present version of checks. */
+    /**
+     * Describes a check that needs only a device, for the current version of the check interface.
+     */
     public CheckInfo(
             String id,
             String title,
@@ -72,7 +80,7 @@ public record CheckInfo(
     /**
      * Returns a parameter.
      *
-     * @throws IllegalArgumentException if there is none of this name
+     * @throws IllegalArgumentException if no parameter has this name
      */
     public Parameter parameter(String name) {
         return parameters.stream()
@@ -91,17 +99,17 @@ public record CheckInfo(
         DRIVES,
         /** A job. */
         JOB,
-        /** The day to judge expiry by. */
+        /** The day on which expiry is judged. */
         TODAY
     }
 
     /**
-     * Something that can be set.
+     * A setting.
      *
      * @param name its name
-     * @param says what it does
-     * @param unit the unit of a number ("mm", "%", "1" for a bare number); empty for a text
-     * @param usual value where nobody sets it
+     * @param says description
+     * @param unit the unit of a number ("mm", "%", "1" for a bare number); empty for text
+     * @param usual default value
      */
     public record Parameter(String name, String says, String unit, String usual) {
 
@@ -114,11 +122,11 @@ public record CheckInfo(
         /**
          * Returns a value as a number in the unit of the parameter.
          *
-         * @throws IllegalArgumentException if it is none, or the parameter is a text
+         * @throws IllegalArgumentException if it is not a number, or the parameter is text
          */
         public double number(String value) {
             if (unit.isEmpty()) {
-                throw new IllegalArgumentException(name + " is a text");
+                throw new IllegalArgumentException(name + " is text, not a number");
             }
             return parse(name, value);
         }
@@ -130,7 +138,7 @@ public record CheckInfo(
                     return number;
                 }
             } catch (NumberFormatException e) {
-                // told below
+                // reported below
             }
             throw new IllegalArgumentException(name + " must be a number, not \"" + value + "\"");
         }

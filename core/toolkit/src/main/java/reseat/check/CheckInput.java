@@ -21,10 +21,10 @@ import reseat.query.PlanFacts;
 import reseat.stock.StockItem;
 
 /**
- * What a check is run on. Immutable; the {@code with} methods return another one.
+ * The input of a check. Immutable; the {@code with} methods return a modified copy.
  *
- * <p>While a check runs, the input is its own: {@link #text}, {@link #number} and {@link #finding}
- * know the check's parameters and severity.
+ * <p>While a check runs, it has its own view of the input: {@link #text}, {@link #number} and
+ * {@link #finding} know the check's parameters and severity.
  */
 public final class CheckInput {
 
@@ -33,8 +33,8 @@ public final class CheckInput {
     private final @Nullable CheckInfo check;
 
     /**
-     * What may be known besides the device; what is not known is null. Never changed once shared,
-     * but for what follows from it.
+     * Optional facts besides the device; null if unknown. Never modified once shared, except for
+     * cached results.
      */
     private static final class Given {
         private FastenerTables tables;
@@ -67,7 +67,7 @@ public final class CheckInput {
             settings = other.settings;
         }
 
-        /** What was computed already is shared by all checks that run on the same input. */
+        /** Results already computed, shared by all checks that run on the same input. */
         synchronized DeviceFacts facts(Device device) {
             DeviceFacts known = facts;
             if (known == null) {
@@ -118,12 +118,12 @@ public final class CheckInput {
         return given.tables;
     }
 
-    /** Returns the base device and all its variants; the device alone where nobody told. */
+    /** Returns the base device and all its variants; the device alone if they were not supplied. */
     public List<Device> variants() {
         return given.variants;
     }
 
-    /** Returns the plan to look at. */
+    /** Returns the plan to examine. */
     public Optional<Plan> plan() {
         return Optional.ofNullable(given.plan);
     }
@@ -143,34 +143,34 @@ public final class CheckInput {
         return Optional.ofNullable(given.job);
     }
 
-    /** Returns the day to judge expiry by; empty where none is to be judged. */
+    /** Returns the day on which expiry is judged; empty if it is not judged. */
     public Optional<LocalDate> today() {
         return Optional.ofNullable(given.today);
     }
 
     /**
-     * Returns what can be asked of the device in bulk. What it computes is kept for all checks that
-     * run on this input.
+     * Returns bulk queries on the device. Results are cached for all checks that run on this input.
      */
     public DeviceFacts facts() {
         return given.facts(device);
     }
 
     /**
-     * Returns what can be asked of the plan in bulk, for the stock, drives, job and day of this
-     * input; empty where there is no plan.
+     * Returns bulk queries on the plan, for the stock, drives, job and day of this input; empty if
+     * there is no plan.
      */
     public Optional<PlanFacts> planFacts() {
         return plan().map(given::planFacts);
     }
 
     /**
-     * Returns what several checks compute of this input alike. It is kept with the input, for all
-     * checks that run on it.
+     * Returns a result that several checks derive from this input. It is cached with the input, for
+     * all checks that run on it.
      *
-     * @param type class of the result, and what it is found again by: one of your own
-     * @param computation gives the result of the input, which is no check's own then; where two
-     *     threads ask at the same time, both may compute, and one result is kept. Not null
+     * @param type class of the result, which is also the cache key: use a class of your own
+     * @param computation computes the result from the input, which is then not bound to any check;
+     *     if two threads call at the same time, both may compute and one result is kept. Must not
+     *     return null
      */
     public <T> T computed(Class<T> type, Function<CheckInput, T> computation) {
         Object known = given.computed.get(type);
@@ -182,12 +182,12 @@ public final class CheckInput {
         return type.cast(known);
     }
 
-    /** Returns what was set, by {@code check-id.parameter}. */
+    /** Returns the parameter values, by {@code check-id.parameter}. */
     public Map<String, String> settings() {
         return given.settings;
     }
 
-    /** Returns the joints that count, in order: those that are released, else all. */
+    /** Returns the joints to check, in order: those that are released, else all. */
     public List<Joint> jointsInView() {
         return given.joints == null
                 ? List.copyOf(device.joints().values())
@@ -195,14 +195,14 @@ public final class CheckInput {
     }
 
     /**
-     * Tells whether another input holds the very same facts, for whatever check it is. Quick, and
-     * careful: inputs that were made apart count as different.
+     * Returns whether another input holds the same facts, whichever check it is bound to. Fast and
+     * conservative: inputs created separately count as different.
      */
     public boolean isOfSameFacts(CheckInput other) {
         return device == other.device && given == other.given;
     }
 
-    /** Tells whether what a check may need is there. */
+    /** Returns whether a requirement of checks is met. */
     public boolean has(CheckInfo.Need need) {
         return switch (need) {
             case PLAN -> given.plan != null;
@@ -214,7 +214,7 @@ public final class CheckInput {
     }
 
     /**
-     * Returns the value of a parameter of the check that is run.
+     * Returns the value of a parameter of the running check.
      *
      * @throws IllegalArgumentException if the check has no such parameter
      */
@@ -235,7 +235,7 @@ public final class CheckInput {
     }
 
     /**
-     * Begins a finding of the check that is run.
+     * Begins a finding of the running check.
      *
      * @param pointer what it is about, as a JSON Pointer into the device file, such as {@code
      *     /joints/lid-screw.a}
@@ -248,12 +248,12 @@ public final class CheckInput {
         return Objects.requireNonNull(check, "no check runs on this input; see forCheck");
     }
 
-    /** Returns this input as the own one of a check. */
+    /** Returns this input bound to a check. */
     public CheckInput forCheck(CheckInfo info) {
         return new CheckInput(device, given, info);
     }
 
-    /** Returns this input where only these joints are released, in order. */
+    /** Returns this input limited to these released joints, in order. */
     public CheckInput withJoints(List<String> ids) {
         ids.forEach(device::joint);
         return with(more -> more.joints = List.copyOf(ids));
@@ -265,14 +265,14 @@ public final class CheckInput {
     }
 
     /**
-     * Returns this input with a plan; the joints in view are those that it releases.
+     * Returns this input with a plan; the joints to check are those that it releases.
      *
-     * @throws IllegalArgumentException if the plan is of another device
+     * @throws IllegalArgumentException if the plan is for another device
      */
     public CheckInput withPlan(Plan plan) {
         if (!plan.request().device().id().equals(device.id())) {
             throw new IllegalArgumentException(
-                    "the plan is of " + plan.request().device() + ", not of " + device);
+                    "the plan is for " + plan.request().device() + ", not for " + device);
         }
         return with(
                 more -> {
@@ -296,7 +296,7 @@ public final class CheckInput {
         return with(more -> more.job = job);
     }
 
-    /** Returns this input with the day to judge expiry by. */
+    /** Returns this input with the day on which expiry is judged. */
     public CheckInput on(LocalDate day) {
         return with(more -> more.today = day);
     }

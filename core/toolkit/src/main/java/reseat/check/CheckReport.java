@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What came of a run of checks. The same whatever the number of threads.
+ * The result of a run of checks. It does not depend on the number of threads.
  *
  * @param checks the checks that were run, in their order
- * @param leftOut checks that were run on nothing, because what they need was missing everywhere
- * @param checked what was checked, in the order of the sources; those that a cancelled run did not
- *     come to, or not to the end of, are left out
+ * @param leftOut checks that never ran because no source had what they need
+ * @param checked what was checked, in the order of the sources; sources that a cancelled run did
+ *     not finish are left out
  * @param unusable checks that could not be used at all
- * @param cancelled whether the run was ended before it was through
+ * @param cancelled whether the run was cancelled before it was complete
  */
 public record CheckReport(
         List<CheckInfo> checks,
@@ -38,7 +38,7 @@ public record CheckReport(
                 unusable.stream(), checked.stream().flatMap(each -> each.failures().stream()));
     }
 
-    /** Tells whether every source could be read without errors. */
+    /** Returns whether every source could be read without errors. */
     public boolean sound() {
         return checked.stream().allMatch(Checked::sound);
     }

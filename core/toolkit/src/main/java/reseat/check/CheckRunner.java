@@ -20,8 +20,8 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 
 /**
- * Runs checks over many sources, with several threads. A check that fails is told by name and costs
- * nothing but its own findings. Safe for use by several threads.
+ * Runs checks over many sources, with several threads. A check that fails is reported by name; only
+ * its own findings are lost. Thread-safe.
  *
  * <p>Example:
  *
@@ -41,22 +41,22 @@ public final class CheckRunner {
     private final CheckWatch watch;
 
     /**
-     * Makes a runner.
+     * Creates a runner.
      *
-     * @param checks the checks, in the order in which their failures are told; one that has no id,
-     *     or the id of another, is told as unusable
+     * @param checks the checks, in the order in which their failures are reported; a check that has
+     *     no id, or the id of another check, is reported as unusable
      * @param threads number of threads to use, at least 1
      * @param watch follows each run
      */
     public CheckRunner(List<Check> checks, int threads, CheckWatch watch) {
         if (threads < 1) {
-            throw new IllegalArgumentException("checks need a thread to run in: " + threads);
+            throw new IllegalArgumentException("at least one thread is required: " + threads);
         }
         this.threads = threads;
         this.watch = watch;
         for (Check check : checks) {
             try {
-                CheckInfo info = Objects.requireNonNull(check.info(), "it says nothing of itself");
+                CheckInfo info = Objects.requireNonNull(check.info(), "info() returned null");
                 if (this.checks.putIfAbsent(info.id(), check) == null) {
                     infos.add(info);
                 } else {
@@ -65,11 +65,11 @@ public final class CheckRunner {
                                     info.id(),
                                     "",
                                     "",
-                                    "There is another check of this id; "
+                                    "Another check has the same id; "
                                             + check.getClass().getName()
                                             + " is left out."));
                 }
-            } catch (Throwable e) { // a stranger's code: whatever it throws is told by name
+            } catch (Throwable e) { // third-party code: whatever it throws is reported by name
                 unusable.add(
                         new CheckFailure(check.getClass().getName(), "", "", Strangers.told(e)));
             }
@@ -78,8 +78,9 @@ public final class CheckRunner {
 
     /**
      * Runs the checks. A single source is shared among the threads as well. Ends early where the
-     * watch says so or the calling thread is interrupted, which it stays; checks that run at that
-     * moment are interrupted, and one that does not listen is left behind after three seconds.
+     * watch requests it or the calling thread is interrupted; its interrupt status is kept; checks
+     * running at that moment are interrupted, and one that ignores the interrupt is abandoned after
+     * three seconds.
      */
     public CheckReport run(List<? extends CheckSource> sources) {
         AtomicReferenceArray<@Nullable Checked> done = new AtomicReferenceArray<>(sources.size());
@@ -124,7 +125,7 @@ public final class CheckRunner {
                 !through);
     }
 
-    /** Returns null where it was stopped before the end. */
+    /** Returns null if it was stopped before the end. */
     private @Nullable Checked check(CheckSource source, Crew outer, int hands, Set<String> asked) {
         CheckSource.Content content = read(source);
         List<CheckInput> inputs = content.inputs();

@@ -4,26 +4,27 @@ import java.util.List;
 import reseat.model.Problem;
 
 /**
- * Something to check: mostly a device file, which gives one input for each of its variants. It is
- * read when its turn comes, and let go afterwards, so that a run over many needs the memory of few.
+ * Something to check: usually a device file, which yields one input for each of its variants. It is
+ * read when its turn comes and released afterwards, so that a long run needs little memory.
  */
 public interface CheckSource {
 
-    /** Returns the name that people know it by, such as the file as the user named it. */
+    /** Returns the display name, such as the file as the user named it. */
     String name();
 
     /**
      * Reads it; called once in a run, from any thread.
      *
-     * @return what there is to check, and what is wrong with it
+     * @return the inputs to check, and the problems found while reading
      */
     Content read();
 
     /**
-     * What came of reading.
+     * The result of reading.
      *
      * @param inputs one for each variant, the base device first; all of one device
-     * @param problems what is wrong; errors count as failures, but what could be read is checked
+     * @param problems the problems found; errors count as failures, but what could be read is
+     *     checked
      */
     record Content(List<CheckInput> inputs, List<Problem> problems) {
 

@@ -1,18 +1,18 @@
 package reseat.check;
 
-/** Follows a run of checks, and may end it. */
+/** Monitors a run of checks, and may cancel it. */
 public interface CheckWatch {
 
     /** Does nothing. */
     CheckWatch NONE = new CheckWatch() {};
 
-    /** Tells whether the run should end; asked many times a second from one thread. */
+    /** Returns whether the run should end; called many times a second from one thread. */
     default boolean cancelled() {
         return false;
     }
 
     /**
-     * Tells how far the run is; from several threads, but never at the same time.
+     * Reports progress; called from several threads, but never concurrently.
      *
      * @param done number of sources that are done
      * @param of number of all sources

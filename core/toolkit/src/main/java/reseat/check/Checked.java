@@ -4,14 +4,14 @@ import java.util.List;
 import reseat.model.Problem;
 
 /**
- * What came of checking one source.
+ * The result of checking one source.
  *
  * @param source name of the source
- * @param device id of the device; empty where none could be read
+ * @param device id of the device; empty if none could be read
  * @param variants the variants that were checked; {@value Found#BASE} stands for the base device
- * @param found the findings, worst first; equal ones of several variants told once
+ * @param found the findings, worst first; equal findings of several variants are reported once
  * @param failures checks that failed, in the order of the checks
- * @param problems what is wrong with the source itself
+ * @param problems problems of the source itself
  */
 public record Checked(
         String source,
@@ -28,7 +28,7 @@ public record Checked(
         problems = List.copyOf(problems);
     }
 
-    /** Tells whether the source could be read without errors. */
+    /** Returns whether the source could be read without errors. */
     public boolean sound() {
         return problems.stream().noneMatch(Problem::isError);
     }

@@ -7,16 +7,16 @@ import reseat.model.Origin;
 import reseat.model.Severity;
 
 /**
- * One thing that a check has to say.
+ * One result of a check.
  *
  * @param check id of the check
  * @param severity how much it matters
- * @param at where the fact stands that should change
+ * @param at location of the fact that should change
  * @param subject what it is about, as a JSON Pointer into the device file, such as {@code
  *     /joints/lid-screw.a}
  * @param title what is wrong, in a few words
  * @param message a sentence or two: what, and why it matters
- * @param evidence the numbers and facts that it rests on, one each
+ * @param evidence the numbers and facts that support it, one each
  * @param remedy what to do, in the imperative
  */
 public record Finding(
@@ -37,7 +37,9 @@ public record Finding(
                     .thenComparing(Finding::subject)
                     .thenComparing(Finding::message);
 
-    /** Orders as the findings themselves, and findings that differ in anything. */
+    /**
+     * Consistent with the order of findings, but distinguishes findings that differ in anything.
+     */
     static final Comparator<Finding> EVERYTHING =
             ORDER.thenComparing(Finding::title)
                     .thenComparing(Finding::remedy)
@@ -47,7 +49,7 @@ public record Finding(
         evidence = List.copyOf(evidence);
         if (title.isBlank() || message.isBlank() || remedy.isBlank()) {
             throw new IllegalArgumentException(
-                    check + ": a finding says what is wrong and what to do");
+                    check + ": a finding must state what is wrong and what to do");
         }
     }
 
@@ -57,7 +59,7 @@ public record Finding(
         return ORDER.compare(this, other);
     }
 
-    /** A finding in the making. Not safe for use by several threads. */
+    /** Builds a finding. Not thread-safe. */
     public static final class Draft {
 
         private final CheckInfo info;
@@ -87,14 +89,14 @@ public record Finding(
             return this;
         }
 
-        /** Adds a number or a fact that it rests on. */
+        /** Adds a number or a fact that supports it. */
         public Draft evidence(String fact) {
             evidence.add(fact);
             return this;
         }
 
         /**
-         * Ends the draft.
+         * Builds the finding.
          *
          * @param message a sentence or two: what is wrong, and why it matters
          * @param remedy what to do, in the imperative

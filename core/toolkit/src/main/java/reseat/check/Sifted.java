@@ -12,14 +12,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The findings of a run, held against those that the shop knows of.
+ * The findings of a run, compared with those that the shop has accepted.
  *
- * @param open findings that nobody accepted, or no longer, source by source
- * @param accepted findings that are accepted, each with the entry that says so
+ * @param open findings that are not accepted, or no longer, source by source
+ * @param accepted findings, each with its entry
  * @param expired entries that are no longer in force; they hide nothing
- * @param idle entries in force that stand for nothing that was found, though it was looked for
- * @param unseen entries of devices or checks that were no part of the run, so that nothing can be
- *     said of them
+ * @param idle entries in force that match no finding although their check ran on their device
+ * @param unseen entries whose device or check was not part of the run, so that nothing is known
+ *     about them
  */
 public record Sifted(
         List<Found> open,
@@ -29,11 +29,11 @@ public record Sifted(
         List<KnownFinding> unseen) {
 
     /**
-     * Sifts the findings of a run.
+     * Compares the findings of a run with the accepted ones.
      *
      * @param report the run
-     * @param known what the shop knows of
-     * @param today the day to judge expiry by
+     * @param known the accepted findings
+     * @param today the day on which expiry is judged
      */
     public static Sifted of(CheckReport report, List<KnownFinding> known, LocalDate today) {
         Map<Key, KnownFinding> inForce = new LinkedHashMap<>();
@@ -73,7 +73,9 @@ public record Sifted(
         return new Sifted(open, accepted, expired, idle, unseen);
     }
 
-    /** Returns the pairs of check and device of which the run can say that nothing was found. */
+    /**
+     * Returns the pairs of check and device for which the run establishes that nothing was found.
+     */
     private static Set<String> looked(CheckReport report) {
         Set<String> looked = new LinkedHashSet<>();
         for (Checked checked : report.checked()) {

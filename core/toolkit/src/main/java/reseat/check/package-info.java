@@ -1,5 +1,5 @@
 /**
- * Checks: what can be wrong with a device, and what one has to say about it.
+ * Checks of devices, and the findings that they report.
  *
  * <p>A {@link reseat.check.Check} describes itself by its {@link reseat.check.CheckInfo} and is run
  * on a {@link reseat.check.CheckInput}; it reports {@link reseat.check.Finding}s. All checks come

@@ -13,15 +13,15 @@ import reseat.model.Point;
  * <p>Along each edge, piece by piece: the <em>least</em> depth is the largest distance from the
  * edge of adhesive that is cut from it: strips that run along it, and whatever else lies nearer to
  * it than to any other; the <em>greatest</em> is the distance from the piece to the nearest
- * keep-out, less the margin. Where the least exceeds the greatest no safe depth exists. Pieces are
+ * keep-out, less the margin. Where the least exceeds the greatest, no safe depth exists. Pieces are
  * merged into the fewest depth settings (interval stabbing, exact), and these into the fewest
- * passes round the edge. Everything errs to the safe side: pieces are never judged longer than
+ * passes round the edge. Everything errs on the safe side: pieces are never judged longer than
  * {@value #PIECE_MM} mm, distances are of whole pieces.
  *
  * @param pieces the edge in pieces, in order round it
  * @param settings depths to mark on the pick, in millimetres, rising; the fewest that serve every
  *     piece that can be cut
- * @param passes what is cut at which setting, in order round the edge
+ * @param passes the places cut at each setting, in order round the edge
  * @param unsafe where no safe depth exists, merged
  */
 public record CutPlan(
@@ -50,20 +50,20 @@ public record CutPlan(
      * A piece of an edge.
      *
      * @param place where it lies
-     * @param leastMm least depth that severs the bond, in millimetres; 0 where no adhesive belongs
-     *     to it
+     * @param leastMm least depth that severs the bond, in millimetres; 0 if no adhesive belongs to
+     *     it
      * @param greatestMm greatest depth that keeps the margin, in millimetres; infinite without
-     *     keep-outs; 0 where even the edge is too near
+     *     keep-outs; 0 if the edge itself is too near
      * @param keepOut id of the keep-out that limits it; empty without keep-outs
      */
     public record Piece(Place place, double leastMm, double greatestMm, String keepOut) {
 
-        /** Tells whether adhesive belongs to the piece. */
+        /** Returns whether adhesive belongs to the piece. */
         public boolean bonded() {
             return leastMm > 0;
         }
 
-        /** Tells whether a depth exists that severs the bond and keeps the margin. */
+        /** Returns whether a depth exists that severs the bond and keeps the margin. */
         public boolean safe() {
             return leastMm <= greatestMm;
         }
@@ -92,7 +92,7 @@ public record CutPlan(
     public record Unsafe(Place place, double neededMm, double allowedMm, String keepOut) {}
 
     /**
-     * What a depth that a document gives does.
+     * The effect of a depth given in a document.
      *
      * @param edge number of the edge
      * @param depthMm the depth given
@@ -116,8 +116,8 @@ public record CutPlan(
      * keep-outs.
      *
      * @param bond edge, strips, keep-outs and margin
-     * @throws FastenerInputException if the edge or a keep-out is no simple polygon, a strip has no
-     *     width or no length, or the margin is negative
+     * @throws FastenerInputException if the edge or a keep-out is not a simple polygon, a strip has
+     *     no width or no length, or the margin is negative
      */
     public static CutPlan of(Bond bond) {
         List<Piece> pieces = new CutGeometry(bond).pieces();
@@ -127,7 +127,7 @@ public record CutPlan(
     /**
      * Judges the depths that the maker's document gives for edges.
      *
-     * @param bond the bond, the same that the plan was computed of
+     * @param bond the bond, the one for which the plan was computed
      * @throws FastenerInputException if a depth is for an edge that does not exist, or not above 0
      */
     public List<Judged> judge(Bond bond) {
@@ -145,7 +145,7 @@ public record CutPlan(
         }
         if (!(given.depthMm() > 0)) {
             throw new FastenerInputException(
-                    "A depth of " + given.depthMm() + " mm is not above 0.");
+                    "A depth of " + given.depthMm() + " mm is invalid: it must be above 0.");
         }
         double least = 0;
         double greatest = Double.POSITIVE_INFINITY;
@@ -170,8 +170,8 @@ public record CutPlan(
     }
 
     /**
-     * Returns the depth for the edge at a distance from its first corner; empty where nothing is
-     * cut there.
+     * Returns the depth for the edge at a distance from its first corner; empty if nothing is cut
+     * there.
      */
     public OptionalDouble depthAt(int edge, double atMm) {
         return passes.stream()

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import reseat.fasten.DriverFit.Verdict;
 import reseat.internal.fasten.Names;
 
-/** Drives of screws, which driver fits which recess, and what torque they stand. */
+/** Drives of screws, which driver fits which recess, and the torque that they withstand. */
 public final class Drives {
 
     private final FastenerTables tables;
@@ -19,8 +19,8 @@ public final class Drives {
     }
 
     /**
-     * Returns the drive that a text means. Measured systems (hex, slot, five-lobe, three-wing) take
-     * any width in millimetres; numbered ones only the numbers of the table.
+     * Returns the drive that a text denotes. Measured systems (hex, slot, five-lobe, three-wing)
+     * take any width in millimetres; numbered ones only the numbers of the table.
      *
      * @param text T5, TR8, IP6, PH00, PZ1, JIS-S0, JIS0, H1.5, SL2.5, 5L0.8, TW1.5
      * @throws FastenerInputException if there is no such drive
@@ -37,7 +37,7 @@ public final class Drives {
                                                 .toList()));
     }
 
-    /** Returns the drive that a text means, if it means one. */
+    /** Returns the drive that a text denotes, if any. */
     public Optional<Drive> find(String text) {
         return tables.once("drive", text, () -> findOf(text));
     }
@@ -106,7 +106,7 @@ public final class Drives {
         return a.equals(b) || ((a.contains(".") || b.contains(".")) && rank(a) == rank(b));
     }
 
-    /** Returns what a driver does in a recess. */
+    /** Returns how a driver fits a recess. */
     public DriverFit fit(Drive driver, Drive recess) {
         List<TableRow> rows = tables.rows(FastenerTable.DRIVER_FIT);
         for (TableRow row : rows) {
@@ -162,7 +162,7 @@ public final class Drives {
                 && d.getAsDouble() >= 0.75 * r.getAsDouble();
     }
 
-    /** Returns the width across of a drive in millimetres; empty where no row gives it. */
+    /** Returns the width across of a drive in millimetres; empty if no row gives it. */
     public OptionalDouble acrossMm(Drive drive) {
         if (system(drive.system()).text("measured").equals("yes")) {
             return OptionalDouble.of(Double.parseDouble(drive.size()));
@@ -176,7 +176,7 @@ public final class Drives {
 
     /**
      * Returns the least torque that drivers of this size are sold or tested for, in newton metres;
-     * empty where nobody tells.
+     * empty if unknown.
      */
     public OptionalDouble capacityNm(Drive drive) {
         String plain = drive.system().equals("hexalobular-pin") ? "T" + drive.size() : drive.id();
@@ -188,7 +188,7 @@ public final class Drives {
 
     /**
      * Returns the drives that a screw of this head and thread is made with, with the standard of
-     * each; those of trade practice come last.
+     * each; those from trade practice come last.
      *
      * @param head form of the head; empty for all
      */
@@ -206,7 +206,7 @@ public final class Drives {
                 .toList();
     }
 
-    /** Returns the drivers of the table that fit a recess or seem to, best first. */
+    /** Returns the drivers of the table that fit a recess or appear to, best first. */
     public List<DriverFit> drivers(Drive recess) {
         return tables.rows(FastenerTable.DRIVES).stream()
                 .map(row -> fit(drive(row.text("drive")), recess))
@@ -229,7 +229,7 @@ public final class Drives {
                                                 .toList()));
     }
 
-    /** Returns a size to compare by: 000 below 00 below 0 below 1. */
+    /** Returns a size for comparison: 000 below 00 below 0 below 1. */
     private static double rank(String size) {
         if (size.matches("0{2,}")) {
             return 1.0 - size.length();

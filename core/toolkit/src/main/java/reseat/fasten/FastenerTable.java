@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 import reseat.internal.fasten.Names;
 
 /**
- * The tables, each a CSV file of its name with a header row. Every row ends with its source and a
- * tag: {@code read}, {@code recomputed}, {@code memory} or {@code practice}; a shop's own rows may
- * carry {@code shop}.
+ * The tables, each a CSV file with the name of the table and a header row. Every row ends with its
+ * source and a tag: {@code read}, {@code recomputed}, {@code memory} or {@code practice}; a shop's
+ * own value rows may carry {@code shop}.
  */
 public enum FastenerTable {
     /** Threads: series, diameter, pitch, limits. */
@@ -83,10 +83,10 @@ public enum FastenerTable {
             "coreHigh:share?"),
     /** Engagement by group of material. */
     ENGAGEMENT("engagement", 1, "group", "leastDiameters:positive", "goodDiameters:positive"),
-    /** Engagement found by trial, to compare with. */
+    /** Engagement found by trial, for comparison. */
     ENGAGEMENT_TRIALS(
             "engagement-trials", 3, "material", "rm:positive", "class", "diameters:positive"),
-    /** Rules that decide where no standard does. */
+    /** Rules for cases that no standard covers. */
     GUIDELINES("guidelines", 1, "rule", "low:positive", "high:positive"),
     /** Drives and their sizes. */
     DRIVES(
@@ -102,7 +102,7 @@ public enum FastenerTable {
             "betaDegrees:positive?"),
     /** Systems of drives and how they are written. */
     DRIVE_SYSTEMS("drive-systems", 1, "system", "prefix", "title", "measured:yes|no"),
-    /** What a driver does in a recess. */
+    /** How a driver fits a recess. */
     DRIVER_FIT(
             "driver-fit",
             3,
@@ -121,11 +121,11 @@ public enum FastenerTable {
             "drive",
             "recessAcrossMm:positive?",
             "recessDepthMm:positive?"),
-    /** Torques that drivers and keys stand. */
+    /** Torques that drivers and keys withstand. */
     DRIVE_TORQUES("drive-torques", 1, "drive", "lowNm:positive", "highNm:positive"),
     /** Units of torque. */
     TORQUE_UNITS("torque-units", 1, "unit", "alias?", "newtonMetres:positive"),
-    /** Torques of a family of devices; empty until somebody adds rows. */
+    /** Torques of a family of devices; empty until rows are added. */
     FAMILY_TORQUES("family-torques", 3, "family", "thread", "material", "torque");
 
     private final String title;
@@ -145,7 +145,7 @@ public enum FastenerTable {
                         .toList();
     }
 
-    /** Returns the name of the table; its file is this with {@code .csv}. */
+    /** Returns the name of the table; its file has this name and the ending {@code .csv}. */
     public String title() {
         return title;
     }
@@ -155,7 +155,10 @@ public enum FastenerTable {
         return columns;
     }
 
-    /** Returns how many of the first columns make the key: a row with the same key replaces. */
+    /**
+     * Returns how many of the first columns form the key: a row with the same key replaces an
+     * earlier one.
+     */
     public int keys() {
         return keys;
     }
@@ -180,7 +183,7 @@ public enum FastenerTable {
             words = List.copyOf(words);
         }
 
-        /** What cells hold. */
+        /** The content of cells. */
         public enum Kind {
             /** Any text. */
             TEXT,

@@ -27,29 +27,29 @@ import reseat.model.Problem;
 
 /**
  * The tables of threads, strengths, heads, drives, materials and units, as data with a source per
- * row. {@link #standard()} is what ships; {@link #withRows(Path)} adds a shop's rows. Immutable.
+ * row. {@link #standard()} returns the included tables; {@link #withRows(Path)} adds a shop's rows.
+ * Immutable.
  *
- * <p>Look-ups by a name that nothing has throw {@link FastenerInputException}, which lists what is
- * known.
+ * <p>Lookups by an unknown name throw {@link FastenerInputException}, which lists the known names.
  */
 public final class FastenerTables {
 
     private static final FastenerTables STANDARD = shipped();
 
-    /** Look-ups are kept up to this number; names beyond come from somebody who makes them up. */
+    /** Lookups are cached up to this number; more names than this are not genuine. */
     private static final int KEPT = 4096;
 
     private final Map<FastenerTable, List<TableRow>> rows;
     private final Map<Asked, Object> answers = new ConcurrentHashMap<>();
 
-    /** A look-up that succeeded before. */
+    /** A cached lookup. */
     private record Asked(String what, Object name) {}
 
     private FastenerTables(Map<FastenerTable, List<TableRow>> rows) {
         this.rows = rows;
     }
 
-    /** Returns the tables that ship with the toolkit. */
+    /** Returns the tables included in the toolkit. */
     public static FastenerTables standard() {
         return STANDARD;
     }
@@ -59,8 +59,7 @@ public final class FastenerTables {
      *
      * @param file a CSV file named as its table, such as {@code materials.csv}, with its header
      *     row; optional columns may be left out
-     * @throws BadInputException if a row cannot be understood; every problem has file, line and
-     *     column
+     * @throws BadInputException if a row is invalid; every problem has file, line and column
      * @throws IOException if the file cannot be read
      */
     public FastenerTables withRows(Path file) throws IOException, BadInputException {
@@ -70,9 +69,9 @@ public final class FastenerTables {
     /**
      * Returns these tables with more rows.
      *
-     * @param file name of the file, which ends in the name of its table
+     * @param file name of the file, whose last component is the name of its table
      * @param text its text
-     * @throws BadInputException if a row cannot be understood
+     * @throws BadInputException if a row is invalid
      */
     public FastenerTables withRows(String file, String text) throws BadInputException {
         String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
@@ -157,7 +156,7 @@ public final class FastenerTables {
                 row.text("surface"), row.required("low"), row.required("high"), row.source());
     }
 
-    /** Returns the name that a form of head goes by here. */
+    /** Returns the canonical name of a form of head. */
     public String headForm(String head) {
         return named(FastenerTable.HEAD_FORMS, "form of head", head).text("head");
     }
@@ -203,7 +202,7 @@ public final class FastenerTables {
                 row.source());
     }
 
-    /** Returns a head of which the diameter is known, in millimetres. */
+    /** Returns a head by its diameter, in millimetres. */
     public HeadSize headSize(String head, double headMm) {
         if (!(headMm > 0)) {
             throw new FastenerInputException("A head diameter of " + headMm + " mm is impossible.");
@@ -224,9 +223,7 @@ public final class FastenerTables {
                 "head diameter as given; bearing face " + HeadSize.BEARING_SHARE + " of it");
     }
 
-    /**
-     * Returns the medium clearance hole of a diameter in millimetres; empty where no row gives it.
-     */
+    /** Returns the medium clearance hole of a diameter in millimetres; empty if no row gives it. */
     public OptionalDouble clearanceHoleMm(double diameterMm) {
         return once(
                 "clearanceHole",
@@ -263,8 +260,8 @@ public final class FastenerTables {
         return x < 0 ? thread.designation() : thread.designation().substring(0, x);
     }
 
-    /** Computes an answer where it was not asked for before. What throws is not kept. */
-    @SuppressWarnings("unchecked") // what and name say which type the answer has
+    /** Computes an answer unless it is cached. Exceptions are not cached. */
+    @SuppressWarnings("unchecked") // what and name determine the type of the answer
     <T> T once(String what, Object name, Supplier<T> compute) {
         Asked asked = new Asked(what, name);
         Object known = answers.get(asked);

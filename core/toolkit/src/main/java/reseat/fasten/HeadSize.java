@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
  * @param head form of the head
  * @param bearing how it bears
  * @param bearingMm outer diameter of the bearing face in millimetres; 0 where there is none
- * @param headMm diameter of the head in millimetres; empty where not known
- * @param heightMm height of the head in millimetres; empty where not known
+ * @param headMm diameter of the head in millimetres; empty if unknown
+ * @param heightMm height of the head in millimetres; empty if unknown
  * @param source where the numbers come from
  */
 public record HeadSize(

@@ -15,14 +15,14 @@ import reseat.model.Seat;
 import reseat.text.NumberText;
 
 /**
- * Which screw types a person can take for one another, weighed by what happens when they do.
+ * Which screw types a person can mistake for one another, weighted by the consequences.
  *
- * <p>Two types look alike where nothing that a hand or an eye tells apart differs: the thread
+ * <p>Two types look alike if they do not differ in anything that can be seen or felt: the thread
  * diameter by less than 0.3 mm, the length by no more than a threshold, the head diameter by no
  * more than another, the same side of flat or cone, the same bit, the same finish. The weight of a
  * pair is the worst that either screw does in a seat of the other.
  *
- * @param types ids of the screw types looked at, in the order of the device file
+ * @param types ids of the screw types compared, in the order of the device file
  * @param pairs every pair of types that look alike, the heaviest first
  */
 public record LookAlikes(List<String> types, List<Pair> pairs) {
@@ -39,11 +39,11 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
     /**
      * Two types that look alike.
      *
-     * @param one id of the first, which stands earlier in the device file
+     * @param one id of the first, which comes first in the device file
      * @param other id of the second
      * @param differences what differs, though not visibly
      * @param weight 0 harmless to 6 a pierced cell; see {@link #weight}
-     * @param worst the worst swap; empty where neither starts in a seat of the other
+     * @param worst the worst swap; empty if neither starts in a seat of the other
      */
     public record Pair(
             String one,
@@ -59,14 +59,14 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
             differences = List.copyOf(differences);
         }
 
-        /** Tells whether the two must not share a tray compartment. */
+        /** Returns whether the two must not share a tray compartment. */
         public boolean dangerous() {
             return weight >= DANGEROUS;
         }
     }
 
     /**
-     * How much difference a person sees without measuring.
+     * The smallest differences that a person sees without measuring.
      *
      * @param lengthMm difference of length in millimetres
      * @param headMm difference of head diameter in millimetres
@@ -76,7 +76,7 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         public Eye {
             if (!(lengthMm >= 0) || !(headMm >= 0)) {
                 throw new FastenerInputException(
-                        "A threshold is 0 or more: " + lengthMm + ", " + headMm + ".");
+                        "A threshold must be 0 or more: " + lengthMm + ", " + headMm + ".");
             }
         }
 
@@ -130,8 +130,9 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
     }
 
     /**
-     * Returns the weight of an outcome: 0 fits or does not start, 1 nobody can tell, 2 loose, 3
-     * strips or bottoms, 4 touches, 5 pierces; one more where what is touched or pierced is a cell.
+     * Returns the weight of an outcome: 0 fits or does not start, 1 cannot be determined, 2 loose,
+     * 3 strips or bottoms, 4 touches, 5 pierces; one more where what is touched or pierced is a
+     * cell.
      */
     public static int weight(StackUp swap) {
         boolean cell =
@@ -151,7 +152,7 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
     }
 
     /**
-     * Returns what a person sees that tells two screws apart; empty where they look alike.
+     * Returns the visible differences between two screws; empty if they look alike.
      *
      * @throws FastenerInputException if a thread, head or drive is not known
      */
@@ -236,8 +237,8 @@ public record LookAlikes(List<String> types, List<Pair> pairs) {
         add(
                 all,
                 "class",
-                a.strengthClass().orElse("not told"),
-                b.strengthClass().orElse("not told"));
+                a.strengthClass().orElse("not stated"),
+                b.strengthClass().orElse("not stated"));
         add(all, "patch", a.patch() ? "yes" : "no", b.patch() ? "yes" : "no");
         return all;
     }

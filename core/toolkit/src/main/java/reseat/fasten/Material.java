@@ -3,12 +3,12 @@ package reseat.fasten;
 import java.util.OptionalDouble;
 
 /**
- * A material that a thread is in; strengths in newtons per square millimetre.
+ * The material of a thread; strengths in newtons per square millimetre.
  *
  * @param id such as magnesium, pc-abs
  * @param group steel, iron, aluminium, magnesium, zinc, titanium, brass, thermoplastic or a shop's
- *     own
- * @param rm tensile strength; empty where not told
+ *     own value
+ * @param rm tensile strength; empty if not stated
  * @param shear shear strength of a thread in it
  * @param flexModulus flexural modulus of thermoplastics
  * @param coreLow least core hole for forming screws, as a share of the screw diameter
@@ -25,7 +25,7 @@ public record Material(
         OptionalDouble coreHigh,
         String source) {
 
-    /** Tells whether it is a thermoplastic, where loads creep and threads are formed. */
+    /** Returns whether it is a thermoplastic, where loads creep and threads are formed. */
     public boolean thermoplastic() {
         return group.equals("thermoplastic");
     }

@@ -1,7 +1,7 @@
 package reseat.fasten;
 
 /**
- * A number that decides where no standard does; see the table {@link FastenerTable#GUIDELINES}.
+ * A number for cases that no standard covers; see the table {@link FastenerTable#GUIDELINES}.
  *
  * @param id name of the rule
  * @param low the cautious value

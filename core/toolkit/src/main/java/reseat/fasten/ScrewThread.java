@@ -15,9 +15,8 @@ import java.util.Optional;
  * @param diameterMm nominal diameter, above 0
  * @param pitchMm pitch, above 0
  * @param coarse whether the pitch is the coarse one of the diameter
- * @param limits limits of the screw thread (6g, or 6h up to M1.4); empty where no tolerance is
- *     known
- * @param hole limits of the tapped hole (6H); empty where no tolerance is known
+ * @param limits limits of the screw thread (6g, or 6h up to M1.4); empty if no tolerance is known
+ * @param hole limits of the tapped hole (6H); empty if no tolerance is known
  * @param formedAreaMm2 area of the core of a forming screw from its breaking load; 0 for others
  * @param source where the row comes from
  */
@@ -36,7 +35,7 @@ public record ScrewThread(
         Objects.requireNonNull(designation, "designation");
         if (!(diameterMm > 0) || !(pitchMm > 0) || pitchMm >= diameterMm) {
             throw new IllegalArgumentException(
-                    "a thread has a diameter above its pitch, both above 0: "
+                    "the diameter of a thread must exceed its pitch, and both must be above 0: "
                             + diameterMm
                             + ", "
                             + pitchMm);
@@ -54,7 +53,7 @@ public record ScrewThread(
         /** Screws that form their thread in plastic, 30 degree flanks. */
         FORMING;
 
-        /** Tells whether the profile is that of ISO metric threads. */
+        /** Returns whether the profile is that of ISO metric threads. */
         public boolean metricProfile() {
             return this == METRIC || this == OLD;
         }

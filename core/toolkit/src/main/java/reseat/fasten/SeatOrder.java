@@ -19,7 +19,7 @@ import reseat.model.Seat;
  * come last; within a number {@link TighteningPattern} decides.
  *
  * @param passes passes in order
- * @param notes what a person should know about the order; a sentence each
+ * @param notes remarks on the order; a sentence each
  */
 public record SeatOrder(List<Pass> passes, List<String> notes) {
 
@@ -51,7 +51,7 @@ public record SeatOrder(List<Pass> passes, List<String> notes) {
      */
     public static SeatOrder of(Device device, List<String> joints, Backing backing) {
         if (joints.isEmpty()) {
-            throw new IllegalArgumentException("an order of tightening needs a screw");
+            throw new IllegalArgumentException("a tightening order must have at least one screw");
         }
         Map<Integer, List<String>> groups = new TreeMap<>();
         List<String> notes = new ArrayList<>();
@@ -112,6 +112,7 @@ public record SeatOrder(List<Pass> passes, List<String> notes) {
         Objects.requireNonNull(joint, "joint");
         return device.joint(joint)
                 .seat()
-                .orElseThrow(() -> new IllegalArgumentException(joint + " is no screw in a seat"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(joint + " is not a screw in a seat"));
     }
 }

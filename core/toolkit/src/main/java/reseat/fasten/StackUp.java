@@ -24,7 +24,7 @@ import reseat.model.Seat;
  * @param reachMm how far the screw reaches past the first thread of the seat, in millimetres; may
  *     be negative
  * @param engagementMm length of engaged thread in millimetres, not below 0
- * @param goodEngagementMm engagement that good practice asks for in this seat, in millimetres
+ * @param goodEngagementMm engagement that good practice requires in this seat, in millimetres
  * @param bottomClearanceMm what is left to the bottom of a blind hole, or to the end of its thread
  *     where that comes first, in millimetres; negative where the screw bottoms; empty for a through
  *     hole
@@ -33,7 +33,7 @@ import reseat.model.Seat;
  * @param behind what lies behind, nearest first
  * @param outcome what happens when the screw is driven home here
  * @param told the outcome as a sentence
- * @param missing names of the facts that are not known and that more could be said with
+ * @param missing names of missing facts that would allow more to be said
  */
 public record StackUp(
         String joint,
@@ -59,7 +59,7 @@ public record StackUp(
         NO_ENTRY,
         /** It clamps as it should. */
         FITS,
-        /** Facts are missing, so that nobody can tell. */
+        /** Cannot be determined, because facts are missing. */
         UNKNOWN,
         /** It goes in and does not hold. */
         LOOSE,
@@ -78,8 +78,7 @@ public record StackUp(
      *
      * @param part id of the part
      * @param name its name
-     * @param role what it is, where the toolkit computes with that: a cell, a board, a display, a
-     *     cable
+     * @param role its role, if the toolkit computes with it: a cell, a board, a display, a cable
      * @param clearanceMm distance from the tip to the part in millimetres; negative where the tip
      *     is in the part
      */
@@ -89,7 +88,7 @@ public record StackUp(
      * Returns how the right screw lies in the seat of a joint.
      *
      * @throws IllegalArgumentException if the joint does not exist or has no seat
-     * @throws FastenerInputException if thread or material are not known to the tables
+     * @throws FastenerInputException if the tables do not have the thread or the material
      */
     public static StackUp of(FastenerTables tables, Device device, String joint) {
         Seat seat = seat(device, joint);
@@ -100,7 +99,7 @@ public record StackUp(
      * Returns what happens when another screw goes into the seat of a joint.
      *
      * @throws IllegalArgumentException if the joint does not exist or has no seat
-     * @throws FastenerInputException if a thread or the material is not known to the tables
+     * @throws FastenerInputException if the tables do not have a thread or the material
      */
     public static StackUp of(FastenerTables tables, Device device, String joint, ScrewType other) {
         return new SwapJudge(tables, device, joint, seat(device, joint)).judge(other);
@@ -111,7 +110,7 @@ public record StackUp(
      * the seat, worst first.
      *
      * @throws IllegalArgumentException if the joint does not exist or has no seat
-     * @throws FastenerInputException if a thread or the material is not known to the tables
+     * @throws FastenerInputException if the tables do not have a thread or the material
      */
     public static List<StackUp> swaps(FastenerTables tables, Device device, String joint) {
         Seat seat = seat(device, joint);
@@ -127,6 +126,7 @@ public record StackUp(
     private static Seat seat(Device device, String joint) {
         return device.joint(joint)
                 .seat()
-                .orElseThrow(() -> new IllegalArgumentException(joint + " is no screw in a seat"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(joint + " is not a screw in a seat"));
     }
 }

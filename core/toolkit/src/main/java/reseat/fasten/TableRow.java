@@ -32,7 +32,7 @@ public record TableRow(FastenerTable table, Map<String, String> cells, Origin or
         return cell;
     }
 
-    /** Returns the number of a cell, empty where the cell is. */
+    /** Returns the number of a cell, empty if the cell is empty. */
     public OptionalDouble number(String column) {
         String text = text(column);
         return text.isEmpty()
@@ -41,9 +41,9 @@ public record TableRow(FastenerTable table, Map<String, String> cells, Origin or
     }
 
     /**
-     * Returns the number of a cell that must be there.
+     * Returns the number of a required cell.
      *
-     * @throws FastenerInputException if it is empty
+     * @throws FastenerInputException if the cell is empty
      */
     public double required(String column) {
         return number(column)
@@ -53,19 +53,19 @@ public record TableRow(FastenerTable table, Map<String, String> cells, Origin or
                                         table.title() + ": " + key() + " has no " + column + "."));
     }
 
-    /** Returns the text of a cell, empty where the cell is. */
+    /** Returns the text of a cell, empty if the cell is empty. */
     public Optional<String> some(String column) {
         return Optional.of(text(column)).filter(text -> !text.isEmpty());
     }
 
-    /** Returns the key cells, joined by a blank. */
+    /** Returns the key cells, joined by a space. */
     public String key() {
         return String.join(
                 " ",
                 table.columns().stream().limit(table.keys()).map(c -> text(c.name())).toList());
     }
 
-    /** Returns where the row was taken from. */
+    /** Returns the source of the row. */
     public String source() {
         return text("source");
     }

@@ -19,8 +19,8 @@ import reseat.model.Point;
  * m} together with the one opposite; for powers of two this is bit reversal of the index, and it
  * gives the orders in use for 4, 6, 8, 12 and 16. An odd ring is visited as a star, in steps of
  * {@code (n-1)/2}. Shares of torque: 50 and 100 per cent for hard joints, 30, 60 and 100 per cent
- * and one round at full torque where something gives way (PCC-1 appendix F as its readers describe
- * it; common practice for small housings).
+ * and one round at full torque where something gives way (PCC-1 appendix F, as described in
+ * secondary sources; common practice for small housings).
  *
  * @param shape how the seats lie
  * @param passes passes in order; the first starts every screw by hand
@@ -52,7 +52,7 @@ public record TighteningPattern(Shape shape, List<Pass> passes) {
         YIELDING
     }
 
-    /** What is done in a pass. */
+    /** The action of a pass. */
     public enum Stage {
         /** Set in place and turned two to three turns by hand, so that no thread is crossed. */
         START_BY_HAND,
@@ -74,7 +74,7 @@ public record TighteningPattern(Shape shape, List<Pass> passes) {
             Objects.requireNonNull(stage, "stage");
             order = List.copyOf(order);
             if (!(torqueShare >= 0 && torqueShare <= 1)) {
-                throw new IllegalArgumentException("a share lies from 0 to 1: " + torqueShare);
+                throw new IllegalArgumentException("a share must be from 0 to 1: " + torqueShare);
             }
         }
     }
@@ -118,7 +118,7 @@ public record TighteningPattern(Shape shape, List<Pass> passes) {
     public static TighteningPattern of(List<Point> seats, List<Double> shares, boolean goRound) {
         Objects.requireNonNull(seats, "seats");
         if (seats.isEmpty()) {
-            throw new IllegalArgumentException("a tightening pattern needs a seat");
+            throw new IllegalArgumentException("a tightening pattern must have at least one seat");
         }
         requireRising(shares);
         RingOrder rings = RingOrder.of(seats);
@@ -160,12 +160,12 @@ public record TighteningPattern(Shape shape, List<Pass> passes) {
         double before = 0;
         for (double share : shares) {
             if (!(share > before)) {
-                throw new IllegalArgumentException("shares of torque rise: " + shares);
+                throw new IllegalArgumentException("shares of torque must rise: " + shares);
             }
             before = share;
         }
         if (before != 1) {
-            throw new IllegalArgumentException("the last share of torque is 1: " + shares);
+            throw new IllegalArgumentException("the last share of torque must be 1: " + shares);
         }
     }
 }

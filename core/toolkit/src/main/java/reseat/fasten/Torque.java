@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /**
- * A torque in the unit that it was told in; nothing is lost by conversion.
+ * A torque in the unit in which it was given; conversion is exact.
  *
  * @param amount number of units, above 0
  */
@@ -15,7 +15,7 @@ public record Torque(BigDecimal amount, TorqueUnit unit) {
     public Torque {
         if (amount.signum() <= 0) {
             throw new FastenerInputException(
-                    "A torque is above 0; found "
+                    "A torque must be above 0; found "
                             + amount.toPlainString()
                             + " "
                             + unit.name()
@@ -23,23 +23,24 @@ public record Torque(BigDecimal amount, TorqueUnit unit) {
         }
     }
 
-    /** Returns a torque of newton metres. */
+    /** Returns a torque in newton metres. */
     public static Torque newtonMetres(double value) {
         return new Torque(BigDecimal.valueOf(value), NEWTON_METRE);
     }
 
-    /** Returns the exact number of newton metres. */
+    /** Returns the exact value in newton metres. */
     public BigDecimal newtonMetres() {
         return amount.multiply(unit.newtonMetres()).stripTrailingZeros();
     }
 
-    /** Returns newton metres as a number to compute with. */
+    /** Returns the value in newton metres as a double. */
     public double nm() {
         return newtonMetres().doubleValue();
     }
 
     /**
-     * Returns the number of another unit: exact where it has an end, else rounded to 34 figures.
+     * Returns the value in another unit: exact if its decimal expansion ends, else rounded to 34
+     * digits.
      *
      * @param wanted the other unit
      */

@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The torque of one seat: given by the maker, or of the family's table, or an estimate, in this
- * order.
+ * The torque of one seat: given by the maker, taken from the family's table, or estimated, in this
+ * order of preference.
  *
  * @param basis which of the three
  * @param valueNm the torque in newton metres
  * @param lowNm lower end of its window in newton metres; the value itself where no window is known
  * @param highNm upper end of its window in newton metres; the value itself where no window is known
- * @param from where it is given, or what governs the estimate
+ * @param from its source, or what governs the estimate
  * @param estimate the estimate, also beside a given torque where one can be made
- * @param noEstimate why there is no estimate; empty where there is one
- * @param cautions what a person must know
+ * @param noEstimate why there is no estimate; empty if there is one
+ * @param cautions warnings for the user
  */
 public record TorqueAdvice(
         Basis basis,
@@ -30,7 +30,7 @@ public record TorqueAdvice(
         cautions = List.copyOf(cautions);
     }
 
-    /** What a torque rests on. */
+    /** The basis of a torque. */
     public enum Basis {
         /** Given by the maker for this seat. */
         MAKER,

@@ -11,16 +11,16 @@ import reseat.model.ScrewType;
 import reseat.model.Seat;
 
 /**
- * Says which torque a screw gets: what the maker gives for the seat; else what the table of the
- * device family gives; else an estimate, which says that it is one. No silent default decides: what
- * an estimate needs and nobody told is an error, or, where assumptions are allowed, a listed
- * assumption.
+ * Determines the torque of a screw: the one that the maker gives for the seat; else the one in the
+ * table of the device family; else an estimate, marked as such. There are no silent defaults: a
+ * missing input of an estimate is an error or, if assumptions are allowed, a listed assumption.
  */
 public final class TorqueAdvisor {
 
     private static final String FAMILY_CAUTION =
-            "This torque is of the table of the device family, not given by the maker for this seat. The maker's service"
-                    + " document and local codes come first, and the work belongs to qualified people.";
+            "This torque comes from the table of the device family, not from the maker."
+                    + " The maker's service document and local codes take precedence, and the work"
+                    + " must be done by qualified people.";
 
     private final FastenerTables tables;
 
@@ -34,8 +34,8 @@ public final class TorqueAdvisor {
     }
 
     /**
-     * Reads a request as people write it: {@code M1.6 8.8 pan T5 into magnesium, 3 mm, oiled}.
-     * Cautious assumptions are allowed for friction, head, drive and form of the seat.
+     * Parses a request in words: {@code M1.6 8.8 pan T5 into magnesium, 3 mm, oiled}. Cautious
+     * assumptions are allowed for friction, head, drive and form of the seat.
      *
      * @throws FastenerInputException if a word is not known, a unit is missing or impossible, or a
      *     length is not above 0
@@ -45,13 +45,12 @@ public final class TorqueAdvisor {
     }
 
     /**
-     * Computes a torque: the least of what the screw stands in tension and torsion (VDI 2230), in
-     * torsion alone (ISO 898-7, the part that the thread takes), what both threads bear in shear
-     * (FED-STD-H28), what an insert holds and what the drive stands, each at a share that {@link
-     * FastenerTable#GUIDELINES} gives. Docs: core/docs/fasteners.md.
+     * Computes a torque: the least of what the screw withstands in tension and torsion (VDI 2230),
+     * in torsion alone (ISO 898-7, the part that the thread takes), what both threads bear in shear
+     * (FED-STD-H28), what an insert holds and what the drive withstands, each at a share that
+     * {@link FastenerTable#GUIDELINES} gives. Docs: core/docs/fasteners.md.
      *
-     * @throws FastenerInputException if something that is needed is missing; the message names all
-     *     of it
+     * @throws FastenerInputException if required input is missing; the message names all of it
      */
     public TorqueEstimate estimate(TorqueRequest request) {
         return TorqueEstimates.estimate(tables, request);
@@ -61,8 +60,8 @@ public final class TorqueAdvisor {
      * Returns the torque of a seat.
      *
      * @param joint id of a joint with a seat
-     * @param conditions what the device file does not tell
-     * @throws FastenerInputException if nobody gives the torque and it cannot be estimated
+     * @param conditions what the device file does not state
+     * @throws FastenerInputException if no torque is given and none can be estimated
      * @throws IllegalArgumentException if the joint does not exist or has no seat
      */
     public TorqueAdvice forSeat(Device device, String joint, SeatConditions conditions) {
@@ -72,7 +71,7 @@ public final class TorqueAdvisor {
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
-                                                joint + " is no screw in a seat"));
+                                                joint + " is not a screw in a seat"));
         Optional<TorqueEstimate> estimate = Optional.empty();
         String noEstimate = "";
         try {
@@ -156,9 +155,9 @@ public final class TorqueAdvisor {
     }
 
     /**
-     * Returns what the device file tells about a seat, as a request.
+     * Returns what the device file states about a seat, as a request.
      *
-     * @throws FastenerInputException if a name in it is not known, or the screw does not reach the
+     * @throws FastenerInputException if a name in it is unknown, or the screw does not reach the
      *     thread
      * @throws IllegalArgumentException if the joint does not exist or has no seat
      */
@@ -169,7 +168,7 @@ public final class TorqueAdvisor {
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
-                                                joint + " is no screw in a seat"));
+                                                joint + " is not a screw in a seat"));
         ScrewType type = Objects.requireNonNull(device.screwTypes().get(seat.screw()));
         ScrewThread thread = tables.thread(type.thread());
         TorqueRequest.Builder request = TorqueRequest.builder().thread(thread).form(seat.form());

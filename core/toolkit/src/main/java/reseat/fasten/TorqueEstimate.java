@@ -6,15 +6,15 @@ import java.util.List;
  * A torque that was computed, not given; in newton metres.
  *
  * @param valueNm the torque: the least of all limits at their cautious share
- * @param lowNm lower end of the window: what a hand driver set to the value may give
+ * @param lowNm lower end of the window: what a hand driver set to the value may deliver
  * @param highNm upper end of the window: the least of all limits at their utmost share
  * @param governing the limit that decides the value
  * @param limits every limit, the lowest first
  * @param preloadLowN preload at the value where friction is high, in newtons
  * @param preloadHighN preload at the value where friction is low, in newtons
- * @param inputs what went in, each with where it comes from
- * @param assumptions inputs that nobody told and that were assumed; a sentence each
- * @param cautions what a person must know; the first says that this is an estimate
+ * @param inputs the inputs, each with its source
+ * @param assumptions inputs that were not given and were assumed; a sentence each
+ * @param cautions warnings for the user; the first says that this is an estimate
  */
 public record TorqueEstimate(
         double valueNm,
@@ -28,10 +28,12 @@ public record TorqueEstimate(
         List<String> assumptions,
         List<String> cautions) {
 
-    /** The caution of every torque that its maker did not give. */
+    /** The caution for every torque that is not given by the maker. */
     public static final String CAUTION =
-            "This torque is an estimate computed from tables, not a value of the maker. The maker's service document"
-                    + " and local codes come first, and the work belongs to qualified people.";
+            "This torque is an estimate computed from tables, not a value from the maker. The"
+                    + " maker's service document and local codes take precedence, and"
+                    + " the work must be"
+                    + " done by qualified people.";
 
     public TorqueEstimate {
         limits = List.copyOf(limits);
@@ -41,7 +43,7 @@ public record TorqueEstimate(
     }
 
     /**
-     * Something that gives way first.
+     * A limit: something that fails first.
      *
      * @param kind what
      * @param cautiousNm torque at the cautious share of it, in newton metres
@@ -50,7 +52,7 @@ public record TorqueEstimate(
      */
     public record Limit(Kind kind, double cautiousNm, double utmostNm, String told) {
 
-        /** What gives way. */
+        /** What fails. */
         public enum Kind {
             /** The screw yields under tension and torsion together. */
             SCREW_YIELD("the screw yields"),
@@ -62,7 +64,7 @@ public record TorqueEstimate(
             SEAT_THREAD("the thread of the seat strips"),
             /** The insert is pulled out of its part. */
             INSERT("the insert is pulled out"),
-            /** The driver or the recess gives way. */
+            /** The driver or the recess fails. */
             DRIVE("the driver or the recess gives way");
 
             private final String words;
@@ -79,7 +81,7 @@ public record TorqueEstimate(
     }
 
     /**
-     * Something that went in.
+     * An input of the estimate.
      *
      * @param name what
      * @param value number with unit, or name

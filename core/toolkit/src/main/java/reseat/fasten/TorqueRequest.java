@@ -5,22 +5,22 @@ import java.util.OptionalDouble;
 import reseat.model.Seat;
 
 /**
- * What an estimate of a torque starts from. Nothing here has a silent default: what is not told is
- * missing, and the estimate names it, unless {@link Builder#assumeCautiously()} allows assumptions,
- * which the estimate then lists.
+ * The input of a torque estimate. Nothing here has a silent default: the estimate reports what is
+ * missing, unless {@link Builder#assumeCautiously()} allows assumptions, which the estimate then
+ * lists.
  *
  * @param strength class or grade of the screw
  * @param friction friction of thread and head
  * @param head bearing of the head
- * @param holeMm diameter of the hole under the head in millimetres; the ISO 273 medium hole where
- *     not told, listed as an assumption
+ * @param holeMm diameter of the hole under the head in millimetres; the ISO 273 medium hole if not
+ *     given, listed as an assumption
  * @param drive recess of the screw
  * @param material material that the thread is in
  * @param form what the seat is
  * @param engagementMm length of engagement of full threads in millimetres
  * @param bossOuterMm outer diameter of the boss in millimetres; only for cautions
  * @param pullOutN load that pulls the insert out of its part in newtons; only for inserts
- * @param assumeCautiously whether friction, head and drive that are not told may be assumed
+ * @param assumeCautiously whether friction, head and drive may be assumed if not given
  */
 public record TorqueRequest(
         Optional<ScrewThread> thread,
@@ -59,12 +59,12 @@ public record TorqueRequest(
         }
     }
 
-    /** Returns a builder that knows nothing yet. */
+    /** Returns an empty builder. */
     public static Builder builder() {
         return new Builder();
     }
 
-    /** States a request bit by bit. Not for use by several threads. */
+    /** Builds a request. Not thread-safe. */
     public static final class Builder {
         private Optional<ScrewThread> thread = Optional.empty();
         private Optional<StrengthClass> strength = Optional.empty();

@@ -18,7 +18,7 @@ public final class TorqueUnits {
             Pattern.compile(
                     "([+-]?[0-9]+(?:[.,][0-9]+)?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?)\\s*(.*)");
 
-    /** Three figures behind a comma, and neither nought alone nor four figures before it. */
+    /** Three digits after a comma, and neither a lone zero nor four digits before it. */
     private static final Pattern THOUSANDS = Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
 
     private final List<TableRow> rows;
@@ -36,8 +36,8 @@ public final class TorqueUnits {
      * Reads a torque such as {@code 0.06 N·m}, {@code 0.6 kgf-cm} or {@code 8 ozf in}. A dot, a
      * dash, an asterisk or a blank may stand for the middle dot, and a comma for the decimal point.
      *
-     * @throws FastenerInputException if the unit is missing or none of ours, the amount is not
-     *     above 0, or its comma may as well part thousands
+     * @throws FastenerInputException if the unit is missing or unknown, the amount is not above 0,
+     *     or its comma could also separate thousands
      */
     public Torque parse(String text) {
         Matcher m = TORQUE.matcher(text.strip());
@@ -45,7 +45,8 @@ public final class TorqueUnits {
             throw new FastenerInputException(
                     "\""
                             + text
-                            + "\" is no torque; expected a number with a unit, such as 0.06 N·m.");
+                            + "\" is not a torque; expected a number with a unit, such"
+                            + " as 0.06 N·m.");
         }
         if (m.group(2).isBlank()) {
             throw new FastenerInputException(
@@ -59,8 +60,8 @@ public final class TorqueUnits {
             throw new FastenerInputException(
                     "The torque \""
                             + text.strip()
-                            + "\" may be a thousandfold of what is meant: the comma may part thousands"
-                            + " or begin a fraction. Write it without, or with a point.");
+                            + "\" is ambiguous: the comma may separate thousands or mark decimals."
+                            + " Write the number without it, or with a point.");
         }
         BigDecimal amount = new BigDecimal(m.group(1).replace(',', '.'));
         if (amount.signum() <= 0) {
@@ -70,7 +71,7 @@ public final class TorqueUnits {
     }
 
     /**
-     * Returns a unit by its name or a spelling of it.
+     * Returns a unit by its name or an alternative spelling.
      *
      * @throws FastenerInputException if there is none
      */

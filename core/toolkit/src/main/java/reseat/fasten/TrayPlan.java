@@ -11,12 +11,12 @@ import reseat.model.Device;
 import reseat.model.Seat;
 
 /**
- * The fewest tray compartments in which no two screws lie together that are dangerous to confuse;
- * numbered in the order in which their first screws come out.
+ * The fewest tray compartments such that no two screws that are dangerous to confuse share one.
+ * Compartments are numbered in the order in which their first screws come out.
  *
- * <p>This is colouring of the graph of dangerous pairs, solved exactly by branch and bound; the
- * proof is a set of types of which each must lie apart from each, or, where no such set is as
- * large, that the search for one compartment less was exhausted.
+ * <p>This is a colouring of the graph of dangerous pairs, solved exactly by branch and bound. The
+ * proof is a set of types no two of which may share a compartment or, if no such set is large
+ * enough, an exhausted search for one compartment less.
  *
  * @param apart the largest set found of screw types of which each must lie apart from each
  * @param proved whether no plan with fewer compartments exists; false only where the search was cut
@@ -26,7 +26,7 @@ import reseat.model.Seat;
 public record TrayPlan(
         List<Compartment> compartments, List<String> apart, boolean proved, String proof) {
 
-    /** States searched before the search is cut short. */
+    /** Number of states after which the search is stopped. */
     public static final long EFFORT = 20_000_000L;
 
     public TrayPlan {
@@ -38,7 +38,7 @@ public record TrayPlan(
      * A compartment.
      *
      * @param number number, counted from 1
-     * @param content what lies in it, in the order of coming out
+     * @param content its contents, in the order in which they come out
      */
     public record Compartment(int number, List<Lot> content) {
         public Compartment {
@@ -59,7 +59,7 @@ public record TrayPlan(
     }
 
     /**
-     * Returns the trays for screws that come out in an order.
+     * Returns the trays for screws that come out in a given order.
      *
      * @param joints ids of joints in the order of their release; those without a seat are passed
      *     over
@@ -117,16 +117,18 @@ public record TrayPlan(
                     : "No two of these screws are dangerous to confuse.";
         }
         if (clique.size() == count) {
-            return "Fewer will not do: "
+            return "Fewer compartments are impossible: none of "
                     + String.join(", ", clique)
-                    + " must each lie apart from each.";
+                    + " may share one with another.";
         }
         return colouring.proved()
-                ? "Fewer will not do: every way to use "
+                ? "Fewer compartments are impossible: every way to use "
                         + (count - 1)
-                        + " compartments was tried ("
+                        + " was tried ("
                         + colouring.states()
                         + " states)."
-                : "Fewer may do: the search was cut short after " + colouring.states() + " states.";
+                : "Fewer compartments may be possible: the search was stopped after "
+                        + colouring.states()
+                        + " states.";
     }
 }

@@ -1,5 +1,5 @@
 /**
- * What a careful expert with a handbook knows about small screws, and about cutting adhesive.
+ * Handbook knowledge about small screws and about cutting adhesive.
  *
  * <p>Start at {@link reseat.fasten.FastenerTables#standard()}. Torques come from {@link
  * reseat.fasten.TorqueAdvisor}, the fit of a screw in a seat from {@link reseat.fasten.StackUp},
@@ -9,8 +9,8 @@
  *
  * <p>Units: millimetres, square millimetres, newtons, newton metres, newtons per square millimetre;
  * the unit is in the name of every bare number. Everything is immutable, holds its collections in a
- * defined order, and may be shared between threads. What a user gave and cannot be worked with is
- * told by {@link reseat.fasten.FastenerInputException}, which names what is known.
+ * defined order, and safe to share between threads. Unusable user input is reported by {@link
+ * reseat.fasten.FastenerInputException}, which lists the known names.
  */
 @NullMarked
 package reseat.fasten;

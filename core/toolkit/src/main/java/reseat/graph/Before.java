@@ -3,12 +3,11 @@ package reseat.graph;
 import java.util.List;
 
 /**
- * What every way must have done before something else.
+ * What every plan must do before something else.
  *
- * @param possible whether there is a way at all as far as the graph tells; if not, the lists are
- *     empty
+ * @param possible whether the graph allows a way at all; if not, the lists are empty
  * @param all everything, in an order in which it could be done
- * @param immediate those of all that nothing else of them has to wait for
+ * @param immediate those of {@code all} that no other of them has to wait for
  */
 public record Before(boolean possible, List<Work> all, List<Work> immediate) {
 

@@ -3,7 +3,7 @@ package reseat.graph;
 import java.util.List;
 
 /**
- * Why a goal cannot be reached, whatever is done in whatever order.
+ * Why a goal cannot be reached by any acts in any order.
  *
  * @param chain sentences from the goal down to the cause, each following from the next
  */

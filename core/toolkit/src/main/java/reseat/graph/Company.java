@@ -3,7 +3,7 @@ package reseat.graph;
 import java.util.List;
 
 /**
- * With whom a part leaves.
+ * The parts with which a part leaves.
  *
  * @param part id of the part
  * @param always parts that come along at its first move, whichever way is taken

@@ -7,7 +7,7 @@ import reseat.text.ListText;
  * One thing that a step needs.
  *
  * @param fact what must hold
- * @param orAlong parts that may go along instead; empty if nothing but the fact will do
+ * @param orAlong parts that may go along instead; empty if only the fact satisfies it
  */
 public record Condition(Fact fact, List<String> orAlong) {
 

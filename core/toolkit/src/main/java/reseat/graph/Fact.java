@@ -3,7 +3,7 @@ package reseat.graph;
 import java.util.List;
 import reseat.text.ListText;
 
-/** Something that holds once it was reached: an OR node, reached by any of its steps. */
+/** Something that holds once it is reached: an OR node, reached by any of its steps. */
 public sealed interface Fact {
 
     /** Returns a short text: "fan-plug released", "lid and board apart", "cell cut". */

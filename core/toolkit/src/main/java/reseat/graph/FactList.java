@@ -7,7 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Collects the facts that something rests on. */
+/** Collects the facts that something depends on. */
 final class FactList {
 
     private final StepGraph graph;
@@ -18,7 +18,7 @@ final class FactList {
         steps = graph.steps;
     }
 
-    /** The facts that the goal rests on, or all; joints first, then parts, then supplies. */
+    /** The facts that the goal depends on, or all; joints first, then parts, then supplies. */
     List<Fact> all() {
         List<Fact> all = every();
         if (graph.goal().isPresent()) {
@@ -59,7 +59,7 @@ final class FactList {
         return seen;
     }
 
-    /** The facts that a fact rests on directly. */
+    /** The direct dependencies of a fact. */
     private List<Fact> below(Fact fact) {
         List<Fact> facts = new ArrayList<>();
         if (fact instanceof Fact.Cut cut) {

@@ -11,7 +11,7 @@ import reseat.model.Joint;
 /**
  * Finds for everything that cannot be reached the nearest cause: a rank that grows with the
  * distance from what the rules or the device forbid outright. What has no rank waits for itself, in
- * a ring.
+ * a cycle.
  */
 final class Failures {
 
@@ -99,7 +99,7 @@ final class Failures {
         return List.of(c.part(((Fact.Apart) condition.fact()).part()));
     }
 
-    /** Tells whether no way of a joint is left, or it must stay connected. */
+    /** Returns whether no way of a joint is left, or it must stay connected. */
     boolean shut(int node) {
         Joint joint = net.question.device.joint(c.members[node][0]);
         return node == net.question.need.reach()

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What every way to a goal needs, and in which order it must come.
+ * What every way to a goal needs, and in which order.
  *
- * @param possible whether there is a way at all as far as the graph tells; if not, there is no work
+ * @param possible whether the graph allows a way at all; if not, there is no work
  * @param works all of it, in an order in which it could be done
  * @param justBefore for each work, those works that must come before it with none of the others
  *     between

@@ -9,8 +9,8 @@ import reseat.internal.graph.Landmarks;
 import reseat.internal.graph.Question;
 
 /**
- * The graph between numbers and words: what each fact of the start needs, read off the landmarks
- * once and never changed.
+ * The graph between numbers and words: what each fact needs from the start, taken from the
+ * landmarks once and never modified.
  */
 final class Net {
 

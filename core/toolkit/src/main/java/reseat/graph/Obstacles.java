@@ -15,7 +15,7 @@ import reseat.model.Rules;
 import reseat.model.Way;
 import reseat.text.ListText;
 
-/** Tells in sentences why a goal cannot be reached, from the goal down to the cause. */
+/** Explains in sentences why a goal cannot be reached, from the goal down to the cause. */
 final class Obstacles {
 
     private final StepGraph graph;

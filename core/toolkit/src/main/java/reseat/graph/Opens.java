@@ -3,14 +3,14 @@ package reseat.graph;
 import java.util.List;
 
 /**
- * What the release of a joint or the move of a part is good for.
+ * What the release of a joint or the move of a part makes possible.
  *
- * @param uncovers joints that it hides no longer
- * @param unpowers joints that need a supply cut which it cuts
- * @param loosens parts that it holds no longer, or lies on no longer
- * @param nowPossible works that wait for nothing more that every way needs, once it and all before
- *     it is done
- * @param neededBy works that no way reaches without it
+ * @param uncovers joints that it no longer hides
+ * @param unpowers joints that need a supply that it cuts
+ * @param loosens parts that it no longer holds, or no longer lies on
+ * @param nowPossible works that wait for nothing else that every way needs, once it and everything
+ *     before it is done
+ * @param neededBy works that cannot be reached without it
  */
 public record Opens(
         List<String> uncovers,

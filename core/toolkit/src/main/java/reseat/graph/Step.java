@@ -6,16 +6,16 @@ import java.util.Optional;
 /** A way to reach a fact: an AND node, possible when all of its conditions hold. */
 public sealed interface Step {
 
-    /** Returns what it needs; all of it. */
+    /** Returns its conditions; all of them must hold. */
     List<Condition> conditions();
 
-    /** Tells whether it can be taken at all. */
+    /** Returns whether it is possible at all. */
     Standing standing();
 
-    /** Returns id of the tool. */
+    /** Returns the id of the tool. */
     String tool();
 
-    /** Returns id of the posture. */
+    /** Returns the id of the posture. */
     String posture();
 
     /** Whether a step can be taken. */
@@ -58,7 +58,7 @@ public sealed interface Step {
      * A part goes to a new place.
      *
      * @param part id of the part
-     * @param without id of the part that stays behind; empty if it does not matter which do
+     * @param without id of the part that stays behind; empty if it does not matter which parts do
      * @param tool id of the tool
      * @param posture id of the posture
      * @param conditions what it needs

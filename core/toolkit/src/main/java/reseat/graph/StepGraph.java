@@ -19,13 +19,14 @@ import reseat.model.Rules;
 import reseat.model.State;
 
 /**
- * The step graph of a device from a start: what must come before what. Computed from the facts; no
- * order is authored anywhere.
+ * The step graph of a device from a start: what must come before what. It is computed from the
+ * facts; no order is authored.
  *
- * <p>Facts once reached are taken to stay reached, and steps are looked at one by one, so the graph
- * is a relaxation: what it calls needed is needed by every valid plan, what it calls impossible is
- * impossible; but not everything that it allows exists. Acts that the rules forbid are left out,
- * except for moves of certain parts together. Immutable; may be shared between threads.
+ * <p>Facts once reached are assumed to stay reached, and steps are considered one by one, so the
+ * graph is a relaxation: what it calls needed is needed by every valid plan, and what it calls
+ * impossible is impossible; but not everything that it allows is possible. Acts that the rules
+ * forbid are left out, except for moves of certain parts together. Immutable; safe to share between
+ * threads.
  */
 public final class StepGraph {
 
@@ -43,7 +44,7 @@ public final class StepGraph {
      * Computes the graph of everything.
      *
      * @param device the device; at most 64 supplies
-     * @param start where the unit stands; names only parts and joints of the device
+     * @param start the state of the unit; names only parts and joints of the device
      * @param rules what is forbidden, required and permitted; names only what the device has
      */
     public static StepGraph of(Device device, State start, Rules rules) {
@@ -80,14 +81,14 @@ public final class StepGraph {
     }
 
     /**
-     * Returns the facts that do not hold at the start: those that the goal rests on, or all that
-     * anything rests on; joints first, then parts, then supplies.
+     * Returns the facts that do not hold at the start: those that the goal depends on, or all that
+     * anything depends on; joints first, then parts, then supplies.
      */
     public List<Fact> facts() {
         return new FactList(this).all();
     }
 
-    /** Returns what has to hold at the end, as far as it does not hold at the start. */
+    /** Returns what must hold at the end and does not hold at the start. */
     public List<Fact> goalFacts() {
         Set<Fact> facts = new LinkedHashSet<>();
         for (int j : net.question.need.released()) {
@@ -112,7 +113,7 @@ public final class StepGraph {
      * Returns the steps of which any one reaches a fact.
      *
      * @return none if it holds at the start, or if nothing reaches it
-     * @throws IllegalArgumentException if the fact names something that the device has not
+     * @throws IllegalArgumentException if the fact names something that the device does not have
      */
     public List<Step> alternatives(Fact fact) {
         if (fact instanceof Fact.Released released) {
@@ -140,11 +141,11 @@ public final class StepGraph {
     }
 
     /**
-     * Returns what every way must have done before a joint is released or a part is moved.
+     * Returns what every plan must do before a joint is released or a part is moved.
      *
      * @param jointOrPart id of a joint or of a part
      * @return nothing for a joint that is released at the start
-     * @throws IllegalArgumentException if there is neither
+     * @throws IllegalArgumentException if the device has no such joint or part
      */
     public Before mustComeBefore(String jointOrPart) {
         int bit = bit(jointOrPart);
@@ -155,10 +156,10 @@ public final class StepGraph {
     }
 
     /**
-     * Returns what every way must have done before an act: for a release by one of its ways, or for
-     * the move of certain parts as one.
+     * Returns what every plan must do before an act: for a release by one of its ways, or for the
+     * move of certain parts as one.
      *
-     * @throws IllegalArgumentException if it names something that the device has not
+     * @throws IllegalArgumentException if it names something that the device does not have
      */
     public Before mustComeBefore(Act act) {
         if (act instanceof Act.Release release) {
@@ -185,7 +186,7 @@ public final class StepGraph {
         return new Before(true, List.of(), List.of());
     }
 
-    /** Returns what every way must have done for a fact to hold, what makes it hold included. */
+    /** Returns what every plan must do for a fact to hold, including what makes it hold. */
     public Before mustComeBefore(Fact fact) {
         long[] needs;
         if (fact instanceof Fact.Apart apart) {
@@ -221,7 +222,7 @@ public final class StepGraph {
      * Returns what the release of a joint or the first move of a part makes possible.
      *
      * @param jointOrPart id of a joint or of a part
-     * @throws IllegalArgumentException if there is neither
+     * @throws IllegalArgumentException if the device has no such joint or part
      */
     public Opens frees(String jointOrPart) {
         int bit = bit(jointOrPart);
@@ -232,7 +233,7 @@ public final class StepGraph {
     }
 
     /**
-     * Returns with whom a part leaves.
+     * Returns the parts with which a part leaves.
      *
      * @throws IllegalArgumentException if there is no such part
      */
@@ -268,7 +269,7 @@ public final class StepGraph {
     /**
      * Explains why a goal cannot be reached.
      *
-     * @return empty if no single thing stands in the way; the goal may be impossible all the same
+     * @return empty if no single obstacle exists; the goal may still be impossible
      */
     public Optional<Blocked> blocked(Goal other) {
         return new Obstacles(towards(other)).explain();

@@ -77,7 +77,7 @@ final class Steps {
         return Arrays.stream(c.partUnder[part]).anyMatch(u -> u == cover);
     }
 
-    /** Tells whether one move may ever take a part along with another. */
+    /** Returns whether one move may ever take a part along with another. */
     boolean mayComeAlong(int part, int other) {
         return !landmarks.isPinned(other)
                 && landmarks.component(other) == landmarks.component(part)

@@ -9,7 +9,7 @@ import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 
-/** Finds what can leave together, and what keeps it from doing so. */
+/** Finds parts that can leave together, and what prevents it. */
 final class Together {
 
     private final Net net;
@@ -44,7 +44,7 @@ final class Together {
         return new Company(c.partIds[part], names(always), names(possible), ties);
     }
 
-    /** Tells whether another part may stay behind at the first move of a part. */
+    /** Returns whether another part may stay behind at the first move of a part. */
     private boolean mayStay(int part, int other) {
         if (net.impossible(landmarks.needsOfLeaving(part, other))) {
             return false;
@@ -59,7 +59,7 @@ final class Together {
         return true;
     }
 
-    /** Tells whether another part may have left a part before that is moved at all. */
+    /** Returns whether another part may have left a part before that part is moved at all. */
     private boolean mayLeaveBefore(int part, int other) {
         long[] needs = landmarks.needsOfLeaving(other, part);
         return !net.impossible(needs) && !Bits.get(needs, landmarks.moveBit(part));
@@ -94,7 +94,7 @@ final class Together {
         return parts.stream().map(p -> c.partIds[p]).toList();
     }
 
-    /** What must be done for parts to go as one. */
+    /** What must be done before parts can move as one. */
     long[] needsOfGroup(List<Integer> parts) {
         long[] needs = new long[landmarks.words()];
         for (int p : parts) {
@@ -118,7 +118,7 @@ final class Together {
         return needs;
     }
 
-    /** What keeps parts from going as one: rigid joints that lead out, covers that stay. */
+    /** What prevents parts from moving as one: rigid joints that lead out, covers that stay. */
     List<Fact> outside(List<Integer> parts) {
         List<Fact> facts = new ArrayList<>();
         for (int j = 0; j < c.nodes; j++) {

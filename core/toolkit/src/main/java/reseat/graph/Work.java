@@ -3,7 +3,7 @@ package reseat.graph;
 import java.util.List;
 import reseat.text.ListText;
 
-/** Something to be done, whichever way it is done. */
+/** Something to be done, by whichever way. */
 public sealed interface Work {
 
     /** Returns a short text: "release lid-1 … lid-4", "move lid". */

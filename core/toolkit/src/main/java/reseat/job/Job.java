@@ -12,7 +12,7 @@ import reseat.model.Ordered;
  * @param device id of the device that the unit is one of
  * @param variant its variant; empty for the base device
  * @param cycles how often joints of this unit have been made, factory included, by id of the joint;
- *     joints that are left out have been made as often as the device file says
+ *     for joints not listed, the device file applies
  */
 public record Job(
         String id,

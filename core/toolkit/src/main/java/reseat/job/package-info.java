@@ -1,4 +1,4 @@
-/** Jobs: one plan carried out on one unit, and what is known of that unit. */
+/** Jobs: one plan carried out on one unit, and what is known about that unit. */
 @NullMarked
 package reseat.job;
 

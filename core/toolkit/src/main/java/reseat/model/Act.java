@@ -89,7 +89,7 @@ public sealed interface Act {
         public MoveParts {
             parts = List.copyOf(parts);
             if (parts.isEmpty()) {
-                throw new IllegalArgumentException("a move needs a part");
+                throw new IllegalArgumentException("a move must name at least one part");
             }
         }
 

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param strips the adhesive, strip by strip
  * @param keepOuts what a blade or pick must not touch
  * @param marginMm distance to keep from every keep-out, in millimetres
- * @param thicknessMm thickness of the adhesive in millimetres; empty where not known
+ * @param thicknessMm thickness of the adhesive in millimetres; empty if unknown
  * @param givenDepths depths that the maker's document gives, by edge
  */
 public record Bond(

@@ -3,7 +3,7 @@ package reseat.model;
 import java.math.BigDecimal;
 
 /**
- * What one act of the rebuild uses up.
+ * A consumable used up by one act of the rebuild.
  *
  * @param consumable id of the consumable
  * @param quantity how much, greater than zero
@@ -13,7 +13,7 @@ public record ConsumableUse(String consumable, BigDecimal quantity, String unit)
 
     public ConsumableUse {
         if (quantity.signum() <= 0) {
-            throw new IllegalArgumentException("a quantity used is greater than zero: " + quantity);
+            throw new IllegalArgumentException("a quantity must be greater than zero: " + quantity);
         }
     }
 }

@@ -1,7 +1,7 @@
 package reseat.model;
 
 /**
- * An act with what it costs where it stands.
+ * An act with its cost at its place in a plan.
  *
  * @param tool tool in hand
  * @param posture posture of the device

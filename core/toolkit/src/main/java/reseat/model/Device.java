@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The physical facts of one device in one variant, with every default applied. Immutable; all maps
- * keep the order of the file. Made by {@link #build}, which refuses what has no meaning: a device
- * that exists is sound as far as its references go.
+ * keep the order of the file. Created by {@link #build}, which rejects invalid facts: all
+ * references of an existing device resolve.
  */
 public final class Device {
 
@@ -26,7 +26,7 @@ public final class Device {
     }
 
     /**
-     * Makes a device.
+     * Creates a device.
      *
      * @param id id of the device
      * @param fill states the facts
@@ -44,7 +44,7 @@ public final class Device {
         return facts.id;
     }
 
-    /** Returns the name people use. */
+    /** Returns the display name. */
     public String name() {
         return facts.name;
     }
@@ -79,7 +79,7 @@ public final class Device {
         return facts.usualPosture;
     }
 
-    /** Returns the outer measures; empty where not known. */
+    /** Returns the outer dimensions; empty if unknown. */
     public Optional<Outline> outline() {
         return facts.outline;
     }
@@ -124,7 +124,7 @@ public final class Device {
         return facts.prepares;
     }
 
-    /** Returns the tests of what works again, by id. */
+    /** Returns the function tests, by id. */
     public Map<String, FunctionTest> tests() {
         return facts.tests;
     }
@@ -205,8 +205,8 @@ public final class Device {
     }
 
     /**
-     * Returns where a fact was read: the place of the pointer itself, or of the nearest fact that
-     * encloses it.
+     * Returns where a fact was read: the location of the pointer itself, or of the nearest
+     * enclosing fact.
      *
      * @param pointer JSON Pointer, such as {@code /joints/lid-1/under}
      */
@@ -232,8 +232,8 @@ public final class Device {
     }
 
     /**
-     * The facts of a device while they are stated. Not for use by several threads. Once the device
-     * is built, it states nothing more: every method throws an {@link IllegalStateException}.
+     * Builds the facts of a device. Not thread-safe. Once the device is built, every method throws
+     * an {@link IllegalStateException}.
      */
     public static final class Builder {
         private final String id;
@@ -355,22 +355,22 @@ public final class Device {
         private Builder open() {
             if (built) {
                 throw new IllegalStateException(
-                        id + " is built; its builder cannot change it any more");
+                        id + " has been built; its builder can no longer change it");
             }
             return this;
         }
 
-        /** States where the fact at a JSON Pointer was read. */
+        /** Records where the fact at a JSON Pointer was read. */
         public Builder origin(String pointer, Origin origin) {
             open().origins.put(pointer, origin);
             return this;
         }
 
         /**
-         * States where facts were read, for a device of which most are never asked for.
+         * Records where facts were read, for a device most of whose locations are never requested.
          *
-         * @param later gives the places by JSON Pointer; called once, or more often to the same
-         *     effect, when the first place is asked for, and by any thread
+         * @param later supplies the locations by JSON Pointer; called from any thread, once or more
+         *     often with the same result, when the first location is requested
          */
         public Builder origins(Supplier<Map<String, Origin>> later) {
             open().origins.add(later);
@@ -404,7 +404,7 @@ public final class Device {
         }
     }
 
-    /** The last line of defence: readers report these with their places before it comes to this. */
+    /** The last line of defence: readers report these errors earlier, with their locations. */
     private static final class References {
         private final Builder facts;
         private final SetupTable setup;

@@ -1,10 +1,10 @@
 package reseat.model;
 
 /**
- * A time in whole milliseconds, with the way it is known.
+ * A time in whole milliseconds, with its basis.
  *
  * @param ms milliseconds, not negative
- * @param basis how it is known
+ * @param basis how the time is known
  * @param text how it was written ("A1 B0 G1 A1 B0 P3 L16 A1 B0 P1 A0", "4.2 s"); never empty
  */
 public record Duration(long ms, Basis basis, String text) {
@@ -14,7 +14,7 @@ public record Duration(long ms, Basis basis, String text) {
 
     public Duration {
         if (ms < 0 || ms > MAX_MS) {
-            throw new IllegalArgumentException("a time lies between 0 and 24 h: " + ms + " ms");
+            throw new IllegalArgumentException("a time must be between 0 and 24 h: " + ms + " ms");
         }
     }
 

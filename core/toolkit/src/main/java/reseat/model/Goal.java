@@ -6,8 +6,8 @@ import java.util.List;
 public sealed interface Goal {
 
     /**
-     * Targets free: no unreleased joint leads from a target except to parts that its spare unit
-     * includes, and it shares its place with those alone.
+     * The targets are free: no unreleased joint leads from a target except to parts that its spare
+     * unit includes, and it shares its place with those alone.
      *
      * @param targets one or more parts other than the base
      */
@@ -26,7 +26,7 @@ public sealed interface Goal {
     }
 
     /**
-     * A joint reached: it is unreleased and could be released now.
+     * The joint is reached: it is unreleased and could be released now.
      *
      * @param joint id of the joint
      */
@@ -37,7 +37,7 @@ public sealed interface Goal {
         }
     }
 
-    /** Every joint released, every part alone in its place. */
+    /** Every joint is released and every part is alone in its place. */
     record Teardown() implements Goal {
         @Override
         public String toString() {

@@ -1,8 +1,8 @@
 package reseat.model;
 
 /**
- * A safety message: what the hazard is, what follows, how to avoid it. All three are required, as
- * ANSI Z535.6 asks of a message in a manual.
+ * A safety message: the hazard, its consequence, and how to avoid it. All three are required, as
+ * ANSI Z535.6 demands of a message in a manual.
  *
  * @param id id of the hazard
  * @param signal signal word
@@ -16,7 +16,7 @@ public record Hazard(
     public Hazard {
         if (nature.isBlank() || consequence.isBlank() || avoidance.isBlank()) {
             throw new IllegalArgumentException(
-                    "hazard " + id + " must say what it is, what follows and how to avoid it");
+                    "hazard " + id + " must state its nature, its consequence and how to avoid it");
         }
     }
 }

@@ -1,6 +1,6 @@
 package reseat.model;
 
-/** What an id may look like. */
+/** The syntax of ids. */
 public final class Ids {
 
     /**
@@ -13,9 +13,9 @@ public final class Ids {
 
     private Ids() {}
 
-    /** Tells whether a text may be an id. */
+    /** Returns whether a text is a valid id. */
     public static boolean valid(String text) {
-        // by hand: a reader asks this of every id of every file
+        // no regular expression: readers check every id of every file
         int length = text.length();
         if (length == 0 || length > LONGEST || !letterOrDigit(text.charAt(0))) {
             return false;

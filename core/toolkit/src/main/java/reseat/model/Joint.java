@@ -10,14 +10,14 @@ import java.util.Optional;
  * @param id what files, plans and rules name it by
  * @param name the name people use
  * @param kind id of the kind of joint
- * @param holds two or more parts; the last is its site, the part it is made to
+ * @param holds two or more parts; the last is its site, the part to which it is made
  * @param under parts that hide it
  * @param slack whether its parts can lie apart while it is still connected
  * @param needs supplies that must be cut before it may be released
  * @param cuts supplies that its release cuts
  * @param ways ways to release it, by id, at least one, in the order of the file
  * @param seat the screw and its seat, for a screw
- * @param bond the bond path and its keep-outs, for a bond whose geometry is known
+ * @param bond the geometry of a bond and its keep-outs, if known
  * @param madeCycles how often it has been made, factory included; counts against the kind's rated
  *     cycles
  */
@@ -45,16 +45,19 @@ public record Joint(
             throw new IllegalArgumentException("joint " + id + " must hold two or more parts");
         }
         if (ways.isEmpty()) {
-            throw new IllegalArgumentException("joint " + id + " needs a way to be released");
+            throw new IllegalArgumentException(
+                    "joint " + id + " must have at least one way to release it");
         }
     }
 
-    /** Returns the part it is made to: the one with the boss, the socket, the adhesive bed. */
+    /**
+     * Returns the part to which it is made: the one with the boss, the socket, the adhesive bed.
+     */
     public String site() {
         return holds.get(holds.size() - 1);
     }
 
-    /** Tells whether its release cuts a supply. */
+    /** Returns whether its release cuts a supply. */
     public boolean isIsolator() {
         return !cuts.isEmpty();
     }

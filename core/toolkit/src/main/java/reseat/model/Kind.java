@@ -10,20 +10,20 @@ import java.util.OptionalInt;
  *
  * @param id id, unique within its scope
  * @param scope what it is a kind of
- * @param title the noun people use ("battery cell", "board-to-board connector", "lift at an angle")
- * @param verb how the act is told in the imperative ("Unscrew", "Lift at an angle"); empty for
- *     kinds of part
- * @param restoreVerb how the rebuild act is told ("Start by hand, then tighten"); empty for kinds
+ * @param title the usual noun ("battery cell", "board-to-board connector", "lift at an angle")
+ * @param verb wording of the act in the imperative ("Unscrew", "Lift at an angle"); empty for kinds
  *     of part
- * @param role the role that the toolkit computes with, if it is one of those
- * @param tool tool that is used unless a device says otherwise
- * @param posture posture that is used unless a device says otherwise
- * @param time time of the act unless a device says otherwise
- * @param restoreTime time of the restore act unless a device says otherwise
+ * @param restoreVerb wording of the rebuild act ("Start by hand, then tighten"); empty for kinds of
+ *     part
+ * @param role its role, if the toolkit computes with it
+ * @param tool default tool
+ * @param posture default posture
+ * @param time default time of the act
+ * @param restoreTime default time of the restore act
  * @param hazards ids of hazards that the act, or any act on the part, brings
  * @param handling sentences to print with each act ("Hold the latch until the part is clear")
  * @param consumes what a rebuild uses up each time
- * @param restore what the rebuild has to do ("new adhesive"); empty where putting back is all
+ * @param restore what the rebuild must do ("new adhesive"); empty if putting back is enough
  * @param irreversible whether making it again closes something that cannot be opened without
  *     destroying the closure
  * @param keepHold whether the hand must stay on it until the next part is moved
@@ -31,7 +31,7 @@ import java.util.OptionalInt;
  * @param captive whether a screw that it loosens stays in its part, so that it is not counted out
  * @param dwellMs time to wait after the restore act (curing), in milliseconds; printed, never
  *     minimised
- * @param ratedCycles how many times it may be made and broken; empty where no limit is known
+ * @param ratedCycles how many times it may be made and broken; empty if no limit is known
  * @param source where the values come from, or "from memory", or "common practice, no source"
  */
 public record Kind(
@@ -64,10 +64,10 @@ public record Kind(
     }
 
     /**
-     * Returns a kind without words or consequences, for a name that nobody registered.
+     * Returns a kind without wording or effects, for an unregistered name.
      *
      * @param scope what it is a kind of
-     * @param id id, which is its title as well
+     * @param id id, which is also its title
      */
     public static Kind plain(Scope scope, String id) {
         return new Kind(
@@ -94,7 +94,7 @@ public record Kind(
                 "");
     }
 
-    /** What a kind is a kind of. */
+    /** The scope of a kind. */
     public enum Scope {
         PART,
         JOINT,

@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Copies of maps that keep their order; {@link Map#copyOf} does not. */
+/** Copies maps and keeps their order, which {@link Map#copyOf} does not. */
 public final class Ordered {
 
     private Ordered() {}
@@ -12,7 +12,7 @@ public final class Ordered {
     /** Returns an unmodifiable copy in the same order. */
     public static <V> Map<String, V> copyOf(Map<String, V> map) {
         if (map.size() == 1) {
-            // as most joints have one way
+            // most joints have one way
             Map.Entry<String, V> only = map.entrySet().iterator().next();
             return Collections.singletonMap(only.getKey(), only.getValue());
         }

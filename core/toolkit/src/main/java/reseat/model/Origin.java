@@ -9,12 +9,12 @@ package reseat.model;
  */
 public record Origin(String file, int line, int column) implements Comparable<Origin> {
 
-    /** The origin of facts that were made in memory and never stood in a file. */
+    /** The origin of facts that were created in memory, not read from a file. */
     public static final Origin MEMORY = new Origin("(memory)", 0, 0);
 
     public Origin {
         if (file.isEmpty()) {
-            throw new IllegalArgumentException("an origin needs the name of a file");
+            throw new IllegalArgumentException("an origin must name a file");
         }
         if (line < 0 || column < 0) {
             throw new IllegalArgumentException(

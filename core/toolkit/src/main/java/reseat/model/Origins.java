@@ -6,8 +6,8 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the facts of a device were read. There are thousands of places and most devices are never
- * asked for one, so that they can be handed over as something to be asked later.
+ * Where the facts of a device were read. There are thousands of locations and most are never
+ * requested, so they can be supplied lazily.
  */
 final class Origins {
 
@@ -24,8 +24,8 @@ final class Origins {
     }
 
     /**
-     * Returns all places. Two threads that ask at the same time may both collect them; they get the
-     * same, and nobody waits.
+     * Returns all locations. Two threads that call at the same time may both collect them; both get
+     * the same result, and neither waits.
      */
     Map<String, Origin> all() {
         Map<String, Origin> known = all;

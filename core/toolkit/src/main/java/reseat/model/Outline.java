@@ -7,11 +7,11 @@ import java.util.OptionalDouble;
  *
  * @param widthMm extent in x, in millimetres
  * @param heightMm extent in y, in millimetres
- * @param thicknessMm thickness in millimetres; empty where not told
+ * @param thicknessMm thickness in millimetres; empty if not stated
  */
 public record Outline(double widthMm, double heightMm, OptionalDouble thicknessMm) {
 
-    /** Tells whether a point lies inside or on the edge. */
+    /** Returns whether a point lies inside or on the edge. */
     public boolean contains(Point point) {
         return point.xMm() >= 0
                 && point.yMm() >= 0

@@ -10,11 +10,11 @@ import java.util.Optional;
  * @param name the name people use
  * @param kind id of the kind of part
  * @param under parts that are in the way of moving this one
- * @param move how it is moved; empty for the base alone
- * @param spareIncludes parts that its spare unit brings along, so that they may stay on it
- * @param spare the number it is ordered by; empty where it is not sold
+ * @param move how it is moved; empty only for the base
+ * @param spareIncludes parts included in its spare unit, which may stay on it
+ * @param spare order number; empty if it is not sold
  * @param hazards ids of hazards that any act on the part brings, besides those of its kind
- * @param inspect what to look at when it is out; each a sentence
+ * @param inspect what to inspect when it is out; each a sentence
  */
 public record Part(
         String id,

@@ -10,8 +10,7 @@ public record Point(double xMm, double yMm) {
 
     public Point {
         if (!Double.isFinite(xMm) || !Double.isFinite(yMm)) {
-            throw new IllegalArgumentException(
-                    "a point has finite coordinates: " + xMm + ", " + yMm);
+            throw new IllegalArgumentException("coordinates must be finite: " + xMm + ", " + yMm);
         }
     }
 

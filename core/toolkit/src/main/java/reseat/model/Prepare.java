@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param id what files, plans and rules name it by
  * @param text what to do, in the imperative
- * @param restore what undoes it at the end, in the imperative; empty where nothing is told
+ * @param restore what undoes it at the end, in the imperative; empty if nothing is stated
  * @param ms time in milliseconds
  * @param restoreMs time of its undoing at the end, in milliseconds
  * @param hazards ids of hazards
@@ -19,7 +19,7 @@ public record Prepare(
         hazards = List.copyOf(hazards);
     }
 
-    /** Makes an act that does not tell what undoes it. */
+    /** Creates an act that does not state what undoes it. */
     public Prepare(String id, String text, long ms, long restoreMs, List<String> hazards) {
         this(id, text, "", ms, restoreMs, hazards);
     }

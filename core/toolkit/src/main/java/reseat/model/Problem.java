@@ -4,12 +4,11 @@ import java.util.Comparator;
 import java.util.Locale;
 
 /**
- * One thing that is wrong with what a user gave us.
+ * One problem in user input.
  *
- * @param severity whether it can be worked with; nothing can be computed before an error is mended
- * @param at where it stands
- * @param message a sentence: what was found, what was expected, and the nearest right name where
- *     there is one
+ * @param severity how severe it is; an error must be corrected before anything can be computed
+ * @param at its location
+ * @param message a sentence: what was found, what was expected, and the closest valid name, if any
  */
 public record Problem(Severity severity, Origin at, String message) implements Comparable<Problem> {
 
@@ -18,12 +17,12 @@ public record Problem(Severity severity, Origin at, String message) implements C
                     .thenComparing(Problem::severity)
                     .thenComparing(Problem::message);
 
-    /** Returns an error at a place. */
+    /** Returns an error at a location. */
     public static Problem error(Origin at, String message) {
         return new Problem(Severity.ERROR, at, message);
     }
 
-    /** Returns a warning at a place. */
+    /** Returns a warning at a location. */
     public static Problem warning(Origin at, String message) {
         return new Problem(Severity.WARNING, at, message);
     }
@@ -37,7 +36,7 @@ public record Problem(Severity severity, Origin at, String message) implements C
         return ORDER.compare(this, other);
     }
 
-    /** Returns the problem as one line: place, severity, message. */
+    /** Returns the problem as one line: location, severity, message. */
     @Override
     public String toString() {
         return at + ": " + severity.name().toLowerCase(Locale.ROOT) + ": " + message;

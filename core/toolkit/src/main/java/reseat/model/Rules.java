@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What a user forbids, requires and permits in a plan. Ids keep the order in which they were named.
+ * What a user forbids, requires and permits in a plan. Ids keep the order in which they were given.
  *
  * @param forbiddenActs ids of acts that must not occur ({@code release:fan-plug/pull}, {@code
  *     move:lid})
@@ -90,7 +90,7 @@ public record Rules(
         return with(8, ids);
     }
 
-    /** Returns these rules with more ids in one of their sets, which are counted as above. */
+    /** Returns these rules with more ids in one of their sets. */
     private Rules with(int which, Collection<String> ids) {
         List<Set<String>> all =
                 new ArrayList<>(

@@ -9,10 +9,10 @@ import java.util.OptionalInt;
  * The seat of one screw: boss, nut, insert or tapped hole.
  *
  * @param screw id of the screw type that belongs in it
- * @param at where it lies; empty where not known
- * @param form what it is
- * @param thread thread of the seat; empty where it is that of its screw
- * @param material id of the material that the thread is in; empty where not known
+ * @param at where it lies; empty if unknown
+ * @param form the form of the seat
+ * @param thread thread of the seat; empty if it is that of its screw
+ * @param material id of the material that the thread is in; empty if unknown
  * @param clampedMm thickness between the bearing face of the head and the first thread of the seat,
  *     in millimetres
  * @param threadedMm depth of usable thread in millimetres
@@ -20,10 +20,10 @@ import java.util.OptionalInt;
  *     through hole
  * @param bossOuterMm outer diameter of boss or insert in millimetres
  * @param behind what lies behind the end of the hole, nearest first
- * @param torqueNm torque given by the maker, in newton metres; empty where none is given
- * @param torqueSource where that torque is given; empty where none is given
- * @param pass which pass of a tightening order the maker puts it in, counted from 1; empty where
- *     the maker does not say
+ * @param torqueNm torque given by the maker, in newton metres; empty if none is given
+ * @param torqueSource where that torque is given; empty if none is given
+ * @param pass its pass in the maker's tightening order, counted from 1; empty if the maker gives
+ *     none
  * @param formedCycles how often a thread-forming screw has been driven into it, factory included
  */
 public record Seat(
@@ -46,7 +46,7 @@ public record Seat(
         behind = List.copyOf(behind);
     }
 
-    /** What a seat is. */
+    /** The form of a seat. */
     public enum Form {
         /** Tapped hole in a solid part. */
         TAPPED,

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a change of tool and a change of posture cost, in whole milliseconds. A set-up is the sum of
- * both. Both tables obey the triangle inequality: a detour over a third tool is never cheaper than
+ * both. Both tables obey the triangle inequality: a detour via a third tool is never cheaper than
  * the direct change.
  */
 public final class SetupTable {
@@ -21,7 +21,7 @@ public final class SetupTable {
     private final List<String> postures;
 
     /**
-     * Makes the table.
+     * Creates the table.
      *
      * @param toolMs for each tool (the hand among them), the time to change to each other tool
      * @param postureMs for each posture, the time to change to each other posture
@@ -42,8 +42,8 @@ public final class SetupTable {
     }
 
     /**
-     * Finds the first thing wrong with one of the two tables: a missing or negative entry, a change
-     * to itself that costs something, or three entries against the triangle inequality.
+     * Finds the first error in one of the two tables: a missing or negative entry, a change to
+     * itself that is not free, or three entries that violate the triangle inequality.
      *
      * @param what "tool" or "posture", for the message
      * @return a sentence, or empty if the table is sound
@@ -123,7 +123,7 @@ public final class SetupTable {
     /**
      * Returns the time to change from one tool to another, in milliseconds.
      *
-     * @throws IllegalArgumentException if the table does not know one of them
+     * @throws IllegalArgumentException if one of them is not in the table
      */
     public long toolChangeMs(String from, String to) {
         return look("tool", toolMs, from, to);
@@ -132,7 +132,7 @@ public final class SetupTable {
     /**
      * Returns the time to change from one posture to another, in milliseconds.
      *
-     * @throws IllegalArgumentException if the table does not know one of them
+     * @throws IllegalArgumentException if one of them is not in the table
      */
     public long postureChangeMs(String from, String to) {
         return look("posture", postureMs, from, to);
@@ -150,7 +150,7 @@ public final class SetupTable {
         Map<String, Long> row = table.get(from);
         if (row == null || !table.containsKey(to)) {
             throw new IllegalArgumentException(
-                    "the set-up table does not know " + what + " " + (row == null ? from : to));
+                    "the set-up table has no " + what + " " + (row == null ? from : to));
         }
         if (from.equals(to)) {
             return 0;

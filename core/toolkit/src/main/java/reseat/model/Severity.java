@@ -1,6 +1,6 @@
 package reseat.model;
 
-/** How much it matters: a finding of a check, a problem of a file. Worse ones come first. */
+/** The severity of a finding or of a problem in a file, most severe first. */
 public enum Severity {
     /** Somebody may be hurt or something destroyed; of a file: nothing can be computed from it. */
     ERROR,

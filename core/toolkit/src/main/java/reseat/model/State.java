@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Where work on a unit stands: which joints are released, and which parts share a place.
+ * The state of a unit: which joints are released, and which parts share a place.
  *
  * @param released ids of released joints
  * @param places the parts, place by place; a part named in none shares the place of the base
@@ -23,7 +23,7 @@ public record State(Set<String> released, List<Set<String>> places) {
         places = Collections.unmodifiableList(copy);
     }
 
-    /** Returns the state of a device that nobody has opened. */
+    /** Returns the state of an unopened device. */
     public static State closed() {
         return new State(Set.of(), List.of());
     }

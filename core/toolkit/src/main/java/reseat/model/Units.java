@@ -11,13 +11,13 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lengths, torques and times as shops write them. Every factor is exact: an inch is 25.4 mm, a
- * pound-force 4.4482216152605 N and a kilogram-force 9.80665 N by definition, so nothing is rounded
- * here.
+ * Parses lengths, torques and times as shops write them. Every factor is exact: an inch is 25.4 mm,
+ * a pound-force 4.4482216152605 N and a kilogram-force 9.80665 N by definition, so nothing is
+ * rounded here.
  */
 public final class Units {
 
-    /** What a unit measures. */
+    /** The quantity that a unit measures. */
     public enum Quantity {
         /** Converted to millimetres. */
         LENGTH("length", "1.6 mm"),
@@ -40,7 +40,7 @@ public final class Units {
         }
     }
 
-    /** Longer texts are no quantity. Keeps numbers with thousands of digits out. */
+    /** Longer texts are not quantities. Keeps out numbers with thousands of digits. */
     private static final int MAX_TEXT = 64;
 
     private static final Pattern TEXT =
@@ -82,7 +82,7 @@ public final class Units {
      * Returns a length in millimetres.
      *
      * @param text a number with a unit, such as {@code 1.6 mm} or {@code 0.1in}
-     * @throws IllegalArgumentException with a sentence for the user if it is none
+     * @throws IllegalArgumentException with a sentence for the user if it is not one
      */
     public static BigDecimal lengthMm(String text) {
         return convert(Quantity.LENGTH, text);
@@ -93,8 +93,8 @@ public final class Units {
      *
      * @param text a number with a unit, such as {@code 0.06 N·m}, {@code 6 N.cm} or {@code 8 ozf
      *     in}; the dot between force and arm may be {@code ·}, {@code .}, {@code *}, a hyphen, a
-     *     blank or nothing
-     * @throws IllegalArgumentException with a sentence for the user if it is none
+     *     space or nothing
+     * @throws IllegalArgumentException with a sentence for the user if it is not one
      */
     public static BigDecimal torqueNm(String text) {
         return convert(Quantity.TORQUE, text);
@@ -104,7 +104,7 @@ public final class Units {
      * Returns a time in milliseconds, not rounded.
      *
      * @param text a number with a unit, such as {@code 4.2 s} or {@code 1.5 min}
-     * @throws IllegalArgumentException with a sentence for the user if it is none
+     * @throws IllegalArgumentException with a sentence for the user if it is not one
      */
     public static BigDecimal timeMs(String text) {
         return convert(Quantity.TIME, text);
@@ -118,7 +118,7 @@ public final class Units {
     private static BigDecimal convert(Quantity quantity, String text) {
         Matcher parts = TEXT.matcher(text.strip());
         if (text.length() > MAX_TEXT || !parts.matches()) {
-            throw new IllegalArgumentException(expected(quantity, "this is none"));
+            throw new IllegalArgumentException(expected(quantity, "this is not one"));
         }
         String unit = parts.group(2).strip();
         if (unit.isEmpty()) {
@@ -133,7 +133,7 @@ public final class Units {
 
     private static String wrongUnit(Quantity wanted, String unit) {
         if (unit.startsWith(",")) {
-            return "the decimal mark is a point, not a comma";
+            return "write the decimal point as a point, not as a comma";
         }
         for (Quantity other : Quantity.values()) {
             if (other != wanted && find(other, unit) != null) {
@@ -166,7 +166,7 @@ public final class Units {
                 anyCase.add(each.getValue());
             }
         }
-        // "nm" for N·m and "MM" for mm are what people type; a capital M for milli in a torque
+        // people type "nm" for N·m and "MM" for mm; a capital M for milli in a torque
         // would be mega
         boolean mega = wanted.startsWith("M") && quantity == Quantity.TORQUE;
         return exact != null || anyCase.size() != 1 || mega ? exact : anyCase.get(0);
@@ -176,7 +176,7 @@ public final class Units {
         return Objects.requireNonNull(FACTORS.get(quantity));
     }
 
-    /** Leaves out what people put between force and arm, and makes the two micro signs one. */
+    /** Removes separators between force and arm, and unifies the two micro signs. */
     private static String plain(String unit) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < unit.length(); i++) {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param restoreMs time of the restore act in milliseconds
  * @param consumes what the restore act uses up
  * @param ruins parts that do not survive it; needs permission
- * @param restore what the restore act is, in the imperative; empty where the kind's words do
+ * @param restore wording of the restore act, in the imperative; empty if that of the kind applies
  * @param handling sentences to print with the act, besides those of the kinds
  * @param hazards ids of hazards, besides those of the kinds
  */

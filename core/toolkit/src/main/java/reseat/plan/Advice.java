@@ -4,20 +4,20 @@ import java.util.OptionalInt;
 import reseat.model.Signal;
 
 /**
- * Something that a person must know at one act.
+ * Advice for a person at one act.
  *
- * @param kind what it is about
+ * @param kind its resolved type about
  * @param signal how grave it is
  * @param subject id of the hazard, part or joint that it is about; never empty
  * @param text one sentence or a few; for a hazard its nature in one line
- * @param again whether the same was said at an earlier act
- * @param until place of the act in the same list until which it holds, counted from 0; empty where
- *     it holds for this act alone
+ * @param again whether the same advice was given at an earlier act
+ * @param until place of the act in the same list until which it holds, counted from 0; empty if it
+ *     holds for this act alone
  */
 public record Advice(
         Kind kind, Signal signal, String subject, String text, boolean again, OptionalInt until) {
 
-    /** What advice is about; within one signal word it is given in this order. */
+    /** The topic of advice; within one signal word, advice is given in this order. */
     public enum Kind {
         /** A hazard that the device file names; its whole text is in {@code Device.hazards()}. */
         HAZARD,
@@ -35,11 +35,11 @@ public record Advice(
         MAGNET,
         /** A closing that cannot be opened again without destroying it. */
         NO_WAY_BACK,
-        /** A joint that may be made only so often. */
+        /** A joint with a limited number of cycles. */
         WEAR,
         /** How to handle it. */
         HANDLING,
-        /** What to look at. */
+        /** What to inspect. */
         INSPECT
     }
 }

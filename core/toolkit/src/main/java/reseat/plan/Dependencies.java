@@ -19,11 +19,11 @@ import reseat.model.Part;
 final class Dependencies {
 
     /**
-     * One act serves a later one.
+     * One act makes a later one possible.
      *
      * @param from index of the act that serves
      * @param to index of the act that is served; the number of acts for the goal
-     * @param subject the joint or the part by which it serves
+     * @param subject the joint or the part that links them
      * @param sentence why
      */
     record Link(int from, int to, String subject, String sentence) {}
@@ -53,7 +53,7 @@ final class Dependencies {
         return links.stream().filter(link -> link.from() == act).toList();
     }
 
-    /** Says why a part goes along in a move that serves by its other parts. */
+    /** Explains why a part goes along in a move that matters for its other parts. */
     String goesAlong(int act, String part) {
         List<String> others =
                 ((Act.MoveParts) acts.get(act))
@@ -147,8 +147,8 @@ final class Dependencies {
     }
 
     /**
-     * Links the last act that moved one of two parts without the other, if there is one: it alone
-     * would have parted them.
+     * Links the last act that moved one of two parts without the other, if there is one: only that
+     * move would have separated them.
      */
     private void parted(int k, String part, String other, String why, String before) {
         for (int i = k - 1; i >= 0; i--) {
@@ -180,7 +180,7 @@ final class Dependencies {
                         end,
                         part.id(),
                         device.base(),
-                        "a full teardown leaves " + part.id() + " alone",
+                        "a full teardown separates " + part.id() + " from every other part",
                         "for it");
             }
         } else if (goal instanceof Goal.Free free) {

@@ -5,17 +5,17 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * How long a planner may think. Whatever ends first ends the search; the plan says which.
+ * The effort limit of a planner. The first limit reached stops the search; the plan records which.
  *
- * @param time time on the clock; empty for no such limit
- * @param expansions states to expand, for runs that repeat exactly; empty for no such limit
+ * @param time time limit; empty for none
+ * @param expansions limit on the states expanded, for repeatable runs; empty for none
  */
 public record Effort(Optional<Duration> time, OptionalLong expansions) {
 
-    /** The default: five seconds on the clock. */
+    /** The default: five seconds. */
     public static final Effort DEFAULT = ofTime(Duration.ofSeconds(5));
 
-    /** Returns a limit on the clock. */
+    /** Returns a time limit. */
     public static Effort ofTime(Duration time) {
         return new Effort(Optional.of(time), OptionalLong.empty());
     }

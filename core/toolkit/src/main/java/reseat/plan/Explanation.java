@@ -3,9 +3,9 @@ package reseat.plan;
 import java.util.List;
 
 /**
- * Why something must come off.
+ * The explanation why something must come off.
  *
- * @param subject what was asked about: id of an act, a joint or a part
+ * @param subject the subject of the question: id of an act, a joint or a part
  * @param links the chain of facts from it down to the goal, each a sentence with ids; at least one
  * @param necessity whether a plan could do without it
  */

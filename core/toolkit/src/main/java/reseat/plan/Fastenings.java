@@ -9,7 +9,7 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
 
-/** Finds the screws that go in together: one part, one tool, one after the other. */
+/** Finds the screws that go in together: same part, same tool, consecutive. */
 final class Fastenings {
 
     private final Device device;

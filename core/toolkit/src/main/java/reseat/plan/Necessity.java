@@ -6,7 +6,7 @@ public sealed interface Necessity {
     /** Returns one sentence. */
     String sentence();
 
-    /** No valid plan does without it; this is proved. */
+    /** No valid plan can do without it; this is proved. */
     record EveryWay() implements Necessity {
         @Override
         public String sentence() {
@@ -19,7 +19,7 @@ public sealed interface Necessity {
      *
      * @param extraMs how much more the best plan found without it costs; negative if it costs less,
      *     which only happens to a plan that was not proved
-     * @param proved whether both plans are the best of their kind
+     * @param proved whether both plans are proved optimal
      * @param other that plan
      */
     record Avoidable(long extraMs, boolean proved, Plan other) implements Necessity {
@@ -27,15 +27,15 @@ public sealed interface Necessity {
         public String sentence() {
             return "There is a way without it, which takes "
                     + (extraMs < 0 ? -extraMs + " ms less" : extraMs + " ms more")
-                    + (proved ? "." : "; neither more nor less is proved.");
+                    + (proved ? "." : "; this difference is not proved.");
         }
     }
 
-    /** The effort ended before it was known. */
+    /** The effort limit was reached before this was known. */
     record Unknown() implements Necessity {
         @Override
         public String sentence() {
-            return "Whether there is a way without it was not found out in time.";
+            return "Whether there is a way without it could not be determined in time.";
         }
     }
 

@@ -100,8 +100,9 @@ final class NoteMaker {
                         Advice.Kind.NO_WAY_BACK,
                         joint.id(),
                         facts.name(joint)
-                                + " cannot be opened again without destroying it: see that"
-                                + " nothing is left out and every test due before it has passed",
+                                + " cannot be opened again without destroying it: check that"
+                                + " nothing is left out and that every test due before"
+                                + " it has passed",
                         here);
             }
             wear(joint, here);
@@ -255,9 +256,9 @@ final class NoteMaker {
                     facts.name(joint)
                             + " will have been made "
                             + made
-                            + " times; its kind is good for "
+                            + " times; its kind is rated for "
                             + rated.get()
-                            + ": look at it closely or replace it",
+                            + ": inspect it closely or replace it",
                     here);
         }
     }

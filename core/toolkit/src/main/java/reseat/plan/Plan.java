@@ -10,7 +10,7 @@ import reseat.model.CostedAct;
 /**
  * An ordered way to a goal.
  *
- * @param request what was asked
+ * @param request the request
  * @param acts the acts in order; empty if the goal holds from the start
  * @param totalMs cost of the acts as the design defines it, in whole milliseconds
  * @param lowerBoundMs no valid plan costs less than this, in whole milliseconds
@@ -29,11 +29,15 @@ public record Plan(
         acts = List.copyOf(acts);
         if (lowerBoundMs > totalMs) {
             throw new IllegalArgumentException(
-                    "a bound of " + lowerBoundMs + " ms lies above the cost " + totalMs + " ms");
+                    "the lower bound of "
+                            + lowerBoundMs
+                            + " ms is above the cost "
+                            + totalMs
+                            + " ms");
         }
     }
 
-    /** Tells whether no valid plan costs less. */
+    /** Returns whether no valid plan costs less. */
     public boolean proved() {
         return lowerBoundMs == totalMs;
     }
@@ -49,7 +53,7 @@ public record Plan(
         return Collections.unmodifiableSet(parts);
     }
 
-    /** Tells whether another plan moves the same parts, in whatever order. */
+    /** Returns whether another plan moves the same parts, in whatever order. */
     public boolean movesTheSameParts(Plan other) {
         return movedParts().equals(other.movedParts());
     }
@@ -70,15 +74,15 @@ public record Plan(
 
     /** Why a search ended. */
     public enum Ended {
-        /** Nothing cheaper is left open. */
+        /** The plan is proved optimal. */
         PROVED,
-        /** The time on the clock was up. */
+        /** The time limit was reached. */
         TIME,
-        /** The number of expansions was used up. */
+        /** The limit on expansions was reached. */
         EXPANSIONS,
-        /** The memory for open states was used up. */
+        /** The memory limit for open states was reached. */
         MEMORY,
-        /** Somebody cancelled it. */
+        /** The search was cancelled. */
         CANCELLED
     }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import reseat.model.CostedAct;
 
 /**
- * Two sequences of acts compared act by act: a longest common subsequence of stable ids, and what
- * stands in one of them alone.
+ * Two sequences of acts compared act by act: a longest common subsequence of stable ids, and the
+ * acts found in only one of them.
  *
  * @param lines the lines in order
  */
@@ -16,7 +16,7 @@ public record PlanDifference(List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
-    /** Where an act stands. */
+    /** In which sequence an act occurs. */
     public enum In {
         BOTH,
         FIRST_ALONE,
@@ -26,10 +26,10 @@ public record PlanDifference(List<Line> lines) {
     /**
      * One act.
      *
-     * @param in where it stands
+     * @param in the sequences in which it occurs
      * @param id its stable id
-     * @param firstMs its cost in the first sequence, in milliseconds; 0 if it is not there
-     * @param secondMs its cost in the second sequence, in milliseconds; 0 if it is not there
+     * @param firstMs its cost in the first sequence, in milliseconds; 0 if it is not in it
+     * @param secondMs its cost in the second sequence, in milliseconds; 0 if it is not in it
      */
     public record Line(In in, String id, long firstMs, long secondMs) {}
 
@@ -64,7 +64,7 @@ public record PlanDifference(List<Line> lines) {
         return new PlanDifference(lines);
     }
 
-    /** Tells whether both have the same acts in the same order. */
+    /** Returns whether both have the same acts in the same order. */
     public boolean isEmpty() {
         return lines.stream().allMatch(line -> line.in() == In.BOTH);
     }

@@ -3,8 +3,8 @@ package reseat.plan;
 import java.util.List;
 
 /**
- * What a person must be told at each act of a plan and of its rebuild: hazards, the unit turned
- * while something hangs or lies loose in it, latches to keep hold of, magnets, wear, handling.
+ * The advice for each act of a plan and of its rebuild: hazards, the unit turned while something
+ * hangs or lies loose in it, latches to keep hold of, magnets, wear, handling.
  *
  * <p>Advice at one act is sorted by signal word, gravest first.
  *

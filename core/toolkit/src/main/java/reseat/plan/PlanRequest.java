@@ -11,9 +11,9 @@ import reseat.model.State;
  * What to plan.
  *
  * @param goal what to achieve
- * @param start where the unit stands
+ * @param start the state of the unit
  * @param rules what is forbidden, required and permitted
- * @param effort how long to think
+ * @param effort limits on the search
  */
 public record PlanRequest(Device device, Goal goal, State start, Rules rules, Effort effort) {
 
@@ -34,7 +34,7 @@ public record PlanRequest(Device device, Goal goal, State start, Rules rules, Ef
         return new PlanRequest(device, goal, start, rules, newEffort);
     }
 
-    /** Returns why the request makes no sense for its device; empty if it can be planned. */
+    /** Returns why the request is invalid for its device; empty if it can be planned. */
     public List<Problem> problems() {
         return RequestCheck.check(this);
     }

@@ -35,7 +35,7 @@ public sealed interface PlanResult {
     /**
      * No valid plan exists; this is proved.
      *
-     * @param reasons what stands in the way, as clauses; at least one
+     * @param reasons the obstacles, as clauses; at least one
      */
     record Impossible(List<String> reasons) implements PlanResult {
         public Impossible {
@@ -44,9 +44,9 @@ public sealed interface PlanResult {
     }
 
     /**
-     * The effort ended before any plan was found.
+     * The effort limit was reached before any plan was found.
      *
-     * @param ended what ended it
+     * @param ended why the search ended
      * @param lowerBoundMs no valid plan costs less than this, in milliseconds
      */
     record Unfinished(Plan.Ended ended, long lowerBoundMs) implements PlanResult {
@@ -65,9 +65,9 @@ public sealed interface PlanResult {
     }
 
     /**
-     * The request makes no sense for the device.
+     * The request is invalid for the device.
      *
-     * @param problems what is wrong with it; at least one
+     * @param problems the errors in the request; at least one
      */
     record Refused(List<Problem> problems) implements PlanResult {
         public Refused {

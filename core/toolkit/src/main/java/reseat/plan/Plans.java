@@ -5,13 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The one door through which plans leave. Every plan that it hands out has been judged by the
- * simulator, which shares no code with the planner: the plan is valid, reaches its goal and costs
- * what it says.
+ * Creates plans. Every plan that it returns has been verified by the simulator, which shares no
+ * code with the planner: the plan is valid, reaches its goal and costs what it says.
  *
  * <p>The planner module implements it ({@code reseat.planner.Planner}). Commands, the console,
- * scripts, assessments, stock and plugins all ask here, so that nobody shows a plan that nobody
- * judged. May be shared between threads.
+ * scripts, assessments, stock and plugins all use it, so that no unverified plan is ever shown. May
+ * be shared between threads.
  */
 @FunctionalInterface
 public interface Plans {
@@ -20,14 +19,14 @@ public interface Plans {
      * Plans.
      *
      * @param request what to plan
-     * @param watch hears how it goes and may cancel
-     * @return a judged plan, or the reason why there is none
+     * @param watch receives progress and may cancel
+     * @return a verified plan, or the reason why there is none
      * @throws IllegalStateException if planner and simulator disagree: one of the two is wrong, so
-     *     there is no plan to hand out
+     *     no plan can be returned
      */
     PlanResult plan(PlanRequest request, Watch watch);
 
-    /** Plans without watching; see {@link #plan(PlanRequest, Watch)}. */
+    /** Plans without progress reports; see {@link #plan(PlanRequest, Watch)}. */
     default PlanResult plan(PlanRequest request) {
         return plan(request, Watch.NONE);
     }
@@ -37,10 +36,10 @@ public interface Plans {
      * is, cheapest first. Two routes that move the same parts are one. Takes as long as one more
      * plan for each part.
      *
-     * @param plan the plan to differ from
+     * @param plan the plan from which to differ
      * @param most how many routes to return; zero or more
-     * @param watch hears how it goes and may cancel
-     * @return judged plans for the same goal, each of which leaves at least one part of the given
+     * @param watch receives progress and may cancel
+     * @return verified plans for the same goal, each of which leaves at least one part of the given
      *     plan in place
      */
     default List<Plan> otherRoutes(Plan plan, int most, Watch watch) {

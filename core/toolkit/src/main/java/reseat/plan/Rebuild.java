@@ -26,7 +26,8 @@ import reseat.model.State;
  * @param consumables what is used up, added up by consumable and unit, in order of first use
  * @param spares what to have in stock
  * @param wear joints with a limited number of cycles, in order
- * @param leftOpen joints that were released when the teardown began; the rebuild does not make them
+ * @param leftOpen joints that were already released when the teardown began; the rebuild leaves
+ *     them open
  * @param leftApart parts that lay apart when the teardown began; the rebuild does not put them back
  */
 public record Rebuild(
@@ -60,7 +61,7 @@ public record Rebuild(
     }
 
     /**
-     * Returns the rebuild of acts that were carried out, whoever chose them.
+     * Returns the rebuild of acts that were carried out, from any source.
      *
      * @param start where the unit stood before
      * @param acts valid acts in order

@@ -19,13 +19,13 @@ import reseat.model.ScrewType;
 import reseat.model.State;
 import reseat.model.Way;
 
-/** Runs a teardown backwards. */
+/** Computes the rebuild of a teardown. */
 final class RebuildMaker {
 
     private final Device device;
     private final List<CostedAct> teardown;
 
-    /** How the unit stands before each act of the teardown, and after the last. */
+    /** The state of the unit before each act of the teardown, and after the last. */
     private final List<Stand> stands;
 
     private final Set<String> ruined = new LinkedHashSet<>();
@@ -43,7 +43,7 @@ final class RebuildMaker {
                         : teardown.get(teardown.size() - 1).posture();
     }
 
-    /** Returns how the unit stands before each act, and after the last. */
+    /** Returns the state of the unit before each act, and after the last. */
     static List<Stand> stands(Device device, State start, List<CostedAct> acts) {
         List<Stand> all = new ArrayList<>();
         all.add(Stand.of(device, start));

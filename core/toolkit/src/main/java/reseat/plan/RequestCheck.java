@@ -16,7 +16,7 @@ import reseat.model.State;
 import reseat.text.ListText;
 import reseat.text.Nearest;
 
-/** Checks that a request makes sense for its device. */
+/** Checks that a request is valid for its device. */
 final class RequestCheck {
 
     private static final Origin REQUEST = new Origin("(request)", 0, 0);
@@ -32,7 +32,8 @@ final class RequestCheck {
         RequestCheck check = new RequestCheck(request.device());
         if (request.device().supplies().size() > 64) {
             check.problem(
-                    "a device can have 64 supplies, not " + request.device().supplies().size());
+                    "a device can have at most 64 supplies, not "
+                            + request.device().supplies().size());
         }
         check.start(request.start());
         if (check.problems.isEmpty()) {
@@ -48,7 +49,8 @@ final class RequestCheck {
             if (free.targets().contains(device.base())) {
                 problem(
                         device.base()
-                                + " is the base: everything is mounted to it, and it stays on the bench");
+                                + " is the base: everything is mounted to it, and it"
+                                + " stays on the bench");
             }
         } else if (goal instanceof Goal.Reach reach) {
             known("joint", device.joints().keySet(), List.of(reach.joint()));

@@ -12,7 +12,7 @@ import reseat.model.Kind;
 import reseat.model.Way;
 import reseat.text.ListText;
 
-/** What kinds, parts and joints say. */
+/** The names and wording of kinds, parts and joints. */
 record Sayings(Device device) {
 
     Set<String> hazards(Act act) {
@@ -48,7 +48,7 @@ record Sayings(Device device) {
         return all;
     }
 
-    /** Covers that leave together with what they cover are not taken in hand by themselves. */
+    /** Covers that leave together with what they cover are not handled separately. */
     Set<String> handling(String part, boolean alone) {
         Kind kind = device.kindOf(device.part(part));
         boolean carried = !alone && kind.role().filter(Kind.Role.COVER::equals).isPresent();

@@ -14,8 +14,8 @@ import reseat.model.Kind;
 import reseat.model.State;
 
 /**
- * Where a unit stands between two acts: which joints are released and which parts lie together.
- * Asks no permission; whoever makes one has a valid plan.
+ * The state of a unit between two acts: which joints are released and which parts lie together. It
+ * checks nothing; the plan must be valid.
  *
  * @param released ids of released joints
  * @param place number of the place of every part; equal numbers lie together
@@ -42,7 +42,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
         return new Stand(device, start.released(), place);
     }
 
-    /** Returns how the unit stands after an act. */
+    /** Returns the state of the unit after an act. */
     Stand after(Act act) {
         if (act instanceof Act.Release release) {
             Set<String> more = new LinkedHashSet<>(released);
@@ -79,7 +79,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
         return Objects.requireNonNull(place.get(part));
     }
 
-    /** Tells whether the parts of a joint lie in more than one place. */
+    /** Returns whether the parts of a joint lie in more than one place. */
     boolean isApart(Joint joint) {
         return joint.holds().stream().anyMatch(part -> !together(part, joint.site()));
     }
@@ -117,7 +117,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
                 .toList();
     }
 
-    /** Tells whether a supply is cut. */
+    /** Returns whether a supply is cut. */
     boolean isCut(String supply) {
         return device.joints().values().stream()
                 .anyMatch(joint -> joint.cuts().contains(supply) && isReleased(joint.id()));

@@ -46,7 +46,7 @@ public record Tally(List<Entry> entries, List<Total> totals) {
             Side side, int act, String joint, String type, int outOfType, int outInAll) {}
 
     /**
-     * What one type comes to.
+     * The totals of one type.
      *
      * @param type id of the screw type
      * @param out ids of the joints that its screws came out of, in order
@@ -58,7 +58,7 @@ public record Tally(List<Entry> entries, List<Total> totals) {
             in = List.copyOf(in);
         }
 
-        /** Tells whether each seat that a screw came out of got one of its type back. */
+        /** Returns whether each seat that a screw came out of received one of its type again. */
         public boolean closes() {
             return out.stream().sorted().toList().equals(in.stream().sorted().toList());
         }
@@ -87,7 +87,7 @@ public record Tally(List<Entry> entries, List<Total> totals) {
         return counter.tally();
     }
 
-    /** Tells whether each seat that a screw came out of got one of the same type back. */
+    /** Returns whether each seat that a screw came out of received one of the same type again. */
     public boolean closes() {
         return totals.stream().allMatch(Total::closes);
     }

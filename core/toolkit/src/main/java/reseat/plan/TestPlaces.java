@@ -20,7 +20,7 @@ final class TestPlaces {
 
     private final Device device;
 
-    /** How the unit stands before each act of the teardown, and after the last. */
+    /** The state of the unit before each act of the teardown, and after the last. */
     private final List<Stand> stands;
 
     private final List<RebuildAct> acts;

@@ -1,18 +1,18 @@
 package reseat.plan;
 
-/** Watches a long search: may cancel it and hears how it goes. Called from the searching thread. */
+/** Monitors a long search: receives progress and may cancel. Called from the searching thread. */
 public interface Watch {
 
-    /** Watches nothing and never cancels, except when the thread is interrupted. */
+    /** Ignores progress and never cancels, except when the thread is interrupted. */
     Watch NONE = new Watch() {};
 
-    /** Tells whether the search should end now. The interrupt flag of the thread ends it too. */
+    /** Returns whether the search should end now. The interrupt flag of the thread ends it too. */
     default boolean cancelled() {
         return false;
     }
 
     /**
-     * Hears how the search goes, about ten times a second.
+     * Receives progress, about ten times a second.
      *
      * @param expansions states expanded so far
      * @param bestMs cost of the best plan so far, or -1

@@ -1,15 +1,15 @@
 package reseat.plan;
 
 /**
- * A joint that may be made only so often.
+ * A joint with a limited number of cycles.
  *
  * @param joint id of the joint
  * @param made how often it will have been made when the rebuild is done, factory included
- * @param rated how often its kind may be made
+ * @param rated rated number of cycles of its kind
  */
 public record Wear(String joint, int made, int rated) {
 
-    /** Tells whether it will have been made more often than it may. */
+    /** Returns whether it will exceed its rated cycles. */
     public boolean isSpent() {
         return made > rated;
     }

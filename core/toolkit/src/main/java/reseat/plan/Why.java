@@ -15,7 +15,7 @@ import reseat.model.Device;
 import reseat.model.Rules;
 
 /**
- * Answers why something must come off, for the acts of one plan: which later acts would be
+ * Explains why something must come off, for the acts of one plan: which later acts would be
  * impossible without it, down to the goal. May be shared between threads.
  */
 public final class Why {
@@ -38,25 +38,25 @@ public final class Why {
     }
 
     /**
-     * Looks into a plan; takes milliseconds.
+     * Analyses a plan; takes milliseconds.
      *
      * @param plan the plan to explain
-     * @param plans asked for a plan that does without
+     * @param plans used to look for a plan that does without
      */
     public static Why of(Plan plan, Plans plans) {
         return new Why(plan, plans);
     }
 
     /**
-     * Explains. Takes as long as another plan, with the effort of the request, where the facts
-     * alone do not show that every way needs it.
+     * Explains. If the facts alone do not show that every way needs it, this takes as long as
+     * another plan with the effort of the request.
      *
-     * <p>The necessity of a release is that of its way, that of a move of several parts tells
+     * <p>The necessity of a release is that of its way, that of a move of several parts states
      * whether all of them could stay where they are.
      *
-     * @param actOrPartOrJointId id of an act of the plan, or of a part or a joint of the device; a
-     *     joint and a part of one id are told apart by taking the joint
-     * @throws IllegalArgumentException if there is nothing of that id
+     * @param actOrPartOrJointId id of an act of the plan, or of a part or a joint of the device; if
+     *     a joint and a part share an id, the joint is meant
+     * @throws IllegalArgumentException if nothing has that id
      */
     public Explanation explain(String actOrPartOrJointId) {
         return explain(actOrPartOrJointId, Watch.NONE);
@@ -66,8 +66,8 @@ public final class Why {
      * Explains as {@link #explain(String)} does.
      *
      * @param actOrPartOrJointId id of an act of the plan, or of a part or a joint of the device
-     * @param watch hears how the search for a way without it goes and may cancel it
-     * @throws IllegalArgumentException if there is nothing of that id
+     * @param watch receives the progress of the search for a way without it and may cancel it
+     * @throws IllegalArgumentException if nothing has that id
      */
     public Explanation explain(String actOrPartOrJointId, Watch watch) {
         String id = actOrPartOrJointId;
@@ -80,7 +80,7 @@ public final class Why {
                         .toList();
         if (where.isEmpty() && !joint && !part) {
             throw new IllegalArgumentException(
-                    id + " is no act of the plan, and no part or joint of " + device.id());
+                    id + " is neither an act of the plan nor a part or joint of " + device.id());
         }
         if (where.isEmpty()) {
             String why =
@@ -115,7 +115,7 @@ public final class Why {
     /** The shortest chain from an act to the goal; empty if there is none. */
     private List<String> links(int index, Optional<String> part) {
         if (acts.get(index) instanceof Act.Prepared) {
-            return List.of(acts.get(index).id() + " comes before any work: it is there for safety");
+            return List.of(acts.get(index).id() + " comes before any work, for safety");
         }
         Optional<List<String>> own = chain(index, part);
         if (own.isPresent() || part.isEmpty()) {
@@ -132,7 +132,9 @@ public final class Why {
                 .orElse(List.of());
     }
 
-    /** The shortest chain from an act to the goal, which begins with what one part is good for. */
+    /**
+     * The shortest chain from an act to the goal, which begins with what one part makes possible.
+     */
     private Optional<List<String>> chain(int index, Optional<String> part) {
         int goal = acts.size();
         Dependencies.Link[] from = new Dependencies.Link[goal + 1];

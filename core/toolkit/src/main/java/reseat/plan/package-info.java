@@ -1,4 +1,4 @@
-/** Plans: what to ask for, what comes back, and the rebuild that belongs to it. */
+/** Plans: requests, results, and the rebuild of a plan. */
 @NullMarked
 package reseat.plan;
 

@@ -11,16 +11,16 @@ import reseat.model.Kind.Role;
  * @param id its stable id
  * @param kind what is done
  * @param subject id of the joint, of the first part or of the prepare act
- * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param pointer JSON Pointer for findings about this row
  * @param parts the parts that are moved, or that the joint holds
  * @param role role of the joint that is released
  * @param tool tool in hand
  * @param posture posture of the device
  * @param ms time of the act in milliseconds
  * @param setupMs set-up before it in milliseconds
- * @param live supplies that are not cut when it is done
- * @param hazards ids of the hazards to be told at it
- * @param handling what else is to be told at it, each a sentence
+ * @param live supplies that are not yet cut at this act
+ * @param hazards ids of the hazards to report at it
+ * @param handling other advice to print with it, each a sentence
  */
 public record ActRow(
         int index,

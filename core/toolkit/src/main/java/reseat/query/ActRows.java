@@ -10,7 +10,7 @@ import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.plan.Advice;
 
-/** Makes the rows of acts. */
+/** Creates the rows of acts. */
 final class ActRows {
 
     private ActRows() {}

@@ -7,12 +7,12 @@ import reseat.model.Kind;
  * A screw and a part behind its seat.
  *
  * @param joint id of the joint
- * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param pointer JSON Pointer for findings about this row
  * @param type id of the screw type
  * @param lengthMm length of the screw in millimetres
  * @param part id of the part behind
  * @param name its name
- * @param role what that part is, where the toolkit computes with it
+ * @param role role of that part, if the toolkit computes with it
  * @param clearanceMm distance from the tip to it in millimetres; negative where the tip is in it
  */
 public record ClearanceRow(

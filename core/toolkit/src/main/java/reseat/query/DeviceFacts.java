@@ -20,8 +20,8 @@ import reseat.model.Kind;
 import reseat.model.Part;
 
 /**
- * What can be asked of a device, in bulk. Every answer is a list of rows in the order of the device
- * file unless another order is told. Immutable; answers are computed when they are asked for first.
+ * Bulk queries on a device. Every answer is a list of rows in the order of the device file unless
+ * stated otherwise. Immutable; answers are computed on first use.
  */
 public final class DeviceFacts {
 
@@ -59,7 +59,7 @@ public final class DeviceFacts {
         return new DeviceFacts(device, tables, List.of(device), Map.of());
     }
 
-    /** Returns the facts of a device that has these variants, the base device among them. */
+    /** Returns the facts of a device with these variants, including the base device. */
     public DeviceFacts withVariants(List<Device> all) {
         return new DeviceFacts(device, tables, List.copyOf(all), cycles);
     }
@@ -79,7 +79,9 @@ public final class DeviceFacts {
         return screws.get();
     }
 
-    /** Returns the torque of every screw with a seat. Estimates each, so it takes a moment. */
+    /**
+     * Returns the torque of every screw with a seat. Takes a moment, as each torque is estimated.
+     */
     public List<TorqueRow> torques() {
         return torques.get();
     }
@@ -109,7 +111,7 @@ public final class DeviceFacts {
         return JoinedParts.neighbours(device, part);
     }
 
-    /** Returns every two screw types that a person can take for one another, heaviest first. */
+    /** Returns every pair of screw types that a person can confuse, most dangerous first. */
     public List<LookAlikeRow> lookAlikes() {
         Map<String, List<String>> byType = new LinkedHashMap<>();
         screws().forEach(
@@ -132,12 +134,12 @@ public final class DeviceFacts {
                                             Objects.requireNonNull(byType.get(pair.other()))))
                     .toList();
         } catch (FastenerInputException e) {
-            return List.of(); // a name that the tables do not know; another check says so
+            return List.of(); // a name that is not in the tables; another check reports it
         }
     }
 
     /**
-     * Returns the screws whose tip comes nearer to a part of a role than a distance, nearest first.
+     * Returns the screws whose tip is within a distance of a part with a role, nearest first.
      *
      * @param role such as {@link Kind.Role#CELL}
      * @param mm the distance in millimetres; those at exactly this distance are left out
@@ -171,7 +173,7 @@ public final class DeviceFacts {
         return groups.byCover();
     }
 
-    /** Returns the joints that may be made only so often, with the cycles of the unit. */
+    /** Returns the joints with a limited number of cycles, with the cycles of the unit. */
     public List<CycleRow> connectors() {
         List<CycleRow> rows = new ArrayList<>();
         for (Joint joint : device.joints().values()) {
@@ -185,8 +187,8 @@ public final class DeviceFacts {
     }
 
     /**
-     * Returns the screws that a variant has and the base device has not, or the other way round, or
-     * that differ between the two. Needs the variants; see {@link #withVariants}.
+     * Returns the screws that only the variant or only the base device has, or that differ between
+     * the two. Needs the variants; see {@link #withVariants}.
      */
     public List<VariantScrewRow> variantScrews() {
         return variantScrews.get();
@@ -199,7 +201,9 @@ public final class DeviceFacts {
                 .toList();
     }
 
-    /** Returns the parts that a connector leads to and that no test names, nor such a connector. */
+    /**
+     * Returns the parts reached by a connector for which no test names the part or the connector.
+     */
     public List<PartRow> untested() {
         return parts().stream().filter(p -> p.electric() && p.tests().isEmpty()).toList();
     }

@@ -6,8 +6,8 @@ import java.util.List;
  * Screws that have something in common.
  *
  * @param key what they have in common: the id of a type, drive or part
- * @param pointer JSON Pointer of the fact that a finding would be about
- * @param name the name people use for it
+ * @param pointer JSON Pointer for findings about this row
+ * @param name its display name
  * @param magnetic whether it is a part that catches loose screws
  * @param joints ids of the joints
  * @param types ids of the screw types among them, in order of first appearance

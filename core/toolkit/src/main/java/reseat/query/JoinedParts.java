@@ -8,7 +8,7 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Part;
 
-/** Says which parts are next to which. */
+/** Determines which parts are next to each other. */
 final class JoinedParts {
 
     private JoinedParts() {}

@@ -8,10 +8,10 @@ import reseat.model.Kind;
  * A joint.
  *
  * @param joint id
- * @param pointer JSON Pointer of the fact that a finding would be about
- * @param name the name people use
+ * @param pointer JSON Pointer for findings about this row
+ * @param name display name
  * @param kind id of its kind
- * @param role what it is, where the toolkit computes with it
+ * @param role its role, if the toolkit computes with it
  * @param holds the parts that it holds
  * @param site the part that it is made to
  * @param under the parts that hide it

@@ -3,7 +3,7 @@ package reseat.query;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** A value that is computed when it is asked for first, by one thread. */
+/** A value that is computed on first use, by one thread. */
 final class Lazy<T> {
 
     private final Supplier<T> compute;

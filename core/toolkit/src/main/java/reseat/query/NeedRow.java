@@ -6,17 +6,17 @@ import java.util.Optional;
 import reseat.stock.StockItem;
 
 /**
- * Something that a plan needs of the stock.
+ * Something that a plan needs from the stock.
  *
- * @param kind what sort of thing it is
+ * @param kind the kind of item
  * @param id id of the part, screw type or consumable
- * @param pointer JSON Pointer of the fact that a finding would be about
- * @param name the name people use
- * @param number the number it is ordered by
+ * @param pointer JSON Pointer for findings about this row
+ * @param name display name
+ * @param number order number
  * @param quantity how much is needed
  * @param unit the unit it is counted in
  * @param why why it is needed
- * @param there how much of it is available and good; empty where the stock is not known
+ * @param there how much of it is available and not expired; empty if the stock is unknown
  * @param expired ids of the lines of the stock that have expired
  */
 public record NeedRow(
@@ -35,7 +35,7 @@ public record NeedRow(
         expired = List.copyOf(expired);
     }
 
-    /** Tells whether the stock is known and holds too little of it. */
+    /** Returns whether the stock is known and too small. */
     public boolean isShort() {
         return there.isPresent() && there.get().compareTo(quantity) < 0;
     }

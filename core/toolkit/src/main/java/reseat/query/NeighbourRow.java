@@ -6,7 +6,7 @@ import java.util.List;
  * A part next to another one.
  *
  * @param part id of the neighbour
- * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param pointer JSON Pointer for findings about this row
  * @param name its name
  * @param joints ids of the joints that hold the two together
  * @param above whether it is in the way of moving the other

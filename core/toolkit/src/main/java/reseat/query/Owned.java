@@ -7,7 +7,7 @@ import reseat.fasten.Drives;
 import reseat.fasten.FastenerTables;
 import reseat.stock.StockItem;
 
-/** Tells which tools a shop has. */
+/** Determines which tools a shop has. */
 final class Owned {
 
     private final Drives drives;
@@ -20,7 +20,7 @@ final class Owned {
         this.stock = stock;
     }
 
-    /** Returns whether it has a tool; empty where its drawer is not known. */
+    /** Returns whether it has a tool; empty if unknown. */
     Optional<Boolean> has(String tool, Optional<String> drive) {
         boolean inStock =
                 stock.orElse(List.of()).stream()

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Two parts that joints hold together.
  *
- * @param one id of the part that stands first in the device file
+ * @param one id of the part that comes first in the device file
  * @param other id of the other part
  * @param joints ids of the joints, in the order of the device file
  */

@@ -8,14 +8,14 @@ import reseat.model.Kind;
  * A part.
  *
  * @param part id
- * @param pointer JSON Pointer of the fact that a finding would be about
- * @param name the name people use
+ * @param pointer JSON Pointer for findings about this row
+ * @param name display name
  * @param kind id of its kind
- * @param role what it is, where the toolkit computes with it
+ * @param role its role, if the toolkit computes with it
  * @param under parts that are in the way of moving it
  * @param magnetic whether it catches loose screws, by its kind or when it is moved
  * @param electric whether a connector leads to it
- * @param spare the number it is ordered by
+ * @param spare order number
  * @param joints ids of the joints that hold it
  * @param tests ids of the tests that name it or a connector of it
  */

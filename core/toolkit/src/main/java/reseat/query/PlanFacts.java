@@ -23,8 +23,8 @@ import reseat.plan.Rebuild;
 import reseat.stock.StockItem;
 
 /**
- * What can be asked of a plan, in bulk: its acts, turns and tools, and what it needs of the shop.
- * Immutable; answers are computed when they are asked for first.
+ * Bulk queries on a plan: its acts, turns and tools, and what it needs from the shop. Immutable;
+ * answers are computed on first use.
  */
 public final class PlanFacts {
 
@@ -36,7 +36,7 @@ public final class PlanFacts {
     private final Lazy<List<ActRow>> acts;
     private final Lazy<List<NeedRow>> needs;
 
-    /** What is known of the shop; what is not known is null. */
+    /** What is known about the shop; null if unknown. */
     private record Shop(
             FastenerTables tables,
             @Nullable List<StockItem> stock,
@@ -61,7 +61,7 @@ public final class PlanFacts {
                                         Optional.ofNullable(shop.today)));
     }
 
-    /** Returns the facts of a plan for a shop of which nothing is known. */
+    /** Returns the facts of a plan for an unknown shop. */
     public static PlanFacts of(Plan plan, FastenerTables tables) {
         return new PlanFacts(plan, new Shop(tables, null, null, null, Map.of()));
     }
@@ -79,7 +79,7 @@ public final class PlanFacts {
                 plan, new Shop(shop.tables, shop.stock, List.copyOf(ids), shop.today, shop.cycles));
     }
 
-    /** Returns these facts where expiry is judged by a day. */
+    /** Returns these facts with the day on which expiry is judged. */
     public PlanFacts on(LocalDate day) {
         return new PlanFacts(
                 plan, new Shop(shop.tables, shop.stock, shop.drives, day, shop.cycles));
@@ -106,7 +106,7 @@ public final class PlanFacts {
         return acts.get();
     }
 
-    /** Returns the acts that are done while a supply is not cut, without the prepare acts. */
+    /** Returns the acts done while a supply is not cut, without the prepare acts. */
     public List<ActRow> liveActs() {
         return acts().stream()
                 .filter(act -> act.kind() != ActRow.Kind.PREPARE && !act.live().isEmpty())
@@ -142,7 +142,7 @@ public final class PlanFacts {
         return List.copyOf(turns);
     }
 
-    /** Returns the tools that the plan uses, the hand left out, in order of first use. */
+    /** Returns the tools that the plan uses, without the hand, in order of first use. */
     public List<ToolRow> tools() {
         Map<String, List<ActRow>> uses = new LinkedHashMap<>();
         for (ActRow act : acts()) {
@@ -173,7 +173,7 @@ public final class PlanFacts {
         return List.copyOf(rows);
     }
 
-    /** Returns what the plan and its rebuild need of a stock: consumables, spares, screws. */
+    /** Returns what the plan and its rebuild need from a stock: consumables, spares, screws. */
     public List<NeedRow> needs() {
         return needs.get();
     }
@@ -183,14 +183,15 @@ public final class PlanFacts {
         return needs().stream().filter(n -> n.kind() == StockItem.Kind.CONSUMABLE).toList();
     }
 
-    /**
-     * Returns what the plan needs and the stock has too little of; none where no stock is known.
-     */
+    /** Returns what the plan needs and the stock lacks; nothing if the stock is unknown. */
     public List<NeedRow> stockGaps() {
         return needs().stream().filter(NeedRow::isShort).toList();
     }
 
-    /** Returns the joints with a rated number of cycles that the plan makes, as they will be. */
+    /**
+     * Returns the joints with a rated number of cycles that the plan makes, with the cycles after
+     * the rebuild.
+     */
     public List<CycleRow> wear() {
         List<CycleRow> rows = new ArrayList<>();
         rebuild()
@@ -216,7 +217,8 @@ public final class PlanFacts {
     }
 
     /**
-     * Returns the parts that the plan unplugs and that no test names, nor one of their connectors.
+     * Returns the parts that the plan unplugs for which no test names the part or one of its
+     * connectors.
      */
     public List<PartRow> untested() {
         Set<String> touched = new LinkedHashSet<>();

@@ -14,7 +14,7 @@ import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
 import reseat.stock.StockItem;
 
-/** What a plan needs of a stock, and what of it is there. */
+/** What a plan needs from a stock, and how much of it is there. */
 final class PlanNeeds {
 
     private final Device device;
@@ -39,7 +39,7 @@ final class PlanNeeds {
         return List.copyOf(rows);
     }
 
-    /** Stands where it is used first: most consumables are of the built-in list. */
+    /** The location is that of the first use: most consumables are built in. */
     private NeedRow consumable(ConsumableUse use, Rebuild rebuild) {
         String joint =
                 rebuild.acts().stream()
@@ -78,9 +78,9 @@ final class PlanNeeds {
                 BigDecimal.valueOf(need.count()),
                 "piece",
                 switch (need.reason()) {
-                    case TARGET -> "it is what is replaced";
+                    case TARGET -> "it is being replaced";
                     case RUINED -> "the work destroys it";
-                    case LOCKING_PATCH -> "one use spends its locking patch";
+                    case LOCKING_PATCH -> "its locking patch holds only once";
                 });
     }
 

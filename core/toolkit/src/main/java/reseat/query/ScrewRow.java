@@ -9,8 +9,8 @@ import reseat.fasten.StackUp;
  * A screw in its seat.
  *
  * @param joint id of the joint
- * @param pointer JSON Pointer of the fact that a finding would be about
- * @param name the name people use
+ * @param pointer JSON Pointer for findings about this row
+ * @param name display name
  * @param type id of the screw type
  * @param thread thread designation
  * @param lengthMm length in millimetres
@@ -25,13 +25,12 @@ import reseat.fasten.StackUp;
  * @param yMm where it lies, upwards, in millimetres
  * @param torqueNm torque given by the maker in newton metres
  * @param engagementMm engaged thread in millimetres
- * @param goodEngagementMm engaged thread that good practice asks for, in millimetres
+ * @param goodEngagementMm engaged thread that good practice requires, in millimetres
  * @param protrusionMm how far the tip stands out of the thread, in millimetres
  * @param bottomClearanceMm what is left to the bottom of the hole, in millimetres
- * @param outcome what happens when it is driven home; empty where its thread or material is not
- *     known
+ * @param outcome what happens when it is driven home; empty if its thread or material is not known
  * @param behind what lies behind its seat, nearest first
- * @param missing what is not known and that more could be said with
+ * @param missing names of missing facts that would allow more to be said
  */
 public record ScrewRow(
         String joint,

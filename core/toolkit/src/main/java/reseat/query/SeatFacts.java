@@ -17,7 +17,7 @@ import reseat.model.Joint;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
 
-/** Makes the rows of screws in their seats. */
+/** Creates the rows of screws in their seats. */
 final class SeatFacts {
 
     private final Device device;

@@ -6,12 +6,12 @@ import java.util.Optional;
  * A tool that a plan uses.
  *
  * @param tool id
- * @param pointer JSON Pointer of the fact that a finding would be about
- * @param name the name people use
+ * @param pointer JSON Pointer for findings about this row
+ * @param name display name
  * @param drive the drive that it turns
  * @param acts how many acts use it
  * @param first stable id of the first act that uses it
- * @param owned whether the shop has it; empty where that is not known
+ * @param owned whether the shop has it; empty if that is not known
  */
 public record ToolRow(
         String tool,

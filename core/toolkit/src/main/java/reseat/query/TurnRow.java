@@ -5,7 +5,7 @@ package reseat.query;
  *
  * @param index place of the act that it is made for, counted from 0
  * @param act stable id of that act
- * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param pointer JSON Pointer for findings about this row
  * @param from posture before
  * @param to posture after
  * @param loose whether the device is turned while a part hangs or lies loose in it, or screws do

@@ -7,12 +7,12 @@ import java.util.List;
  *
  * @param variant id of the variant
  * @param joint id of the joint
- * @param pointer JSON Pointer of the fact that a finding would be about
+ * @param pointer JSON Pointer for findings about this row
  * @param change what the variant does to it
- * @param baseType id of the screw type in the base device; empty where it has none there
- * @param variantType id of the screw type in the variant; empty where it has none there
+ * @param baseType id of the screw type in the base device; empty if it has none there
+ * @param variantType id of the screw type in the variant; empty if it has none there
  * @param differences what differs between the two screws, each as a sentence part
- * @param alike whether a person can take the one for the other
+ * @param alike whether a person can confuse the two
  */
 public record VariantScrewRow(
         String variant,

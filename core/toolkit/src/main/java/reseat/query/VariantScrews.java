@@ -15,7 +15,7 @@ import reseat.model.Joint;
 import reseat.model.ScrewType;
 import reseat.query.VariantScrewRow.Change;
 
-/** Holds the screws of variants against those of the base device. */
+/** Compares the screws of variants with those of the base device. */
 final class VariantScrews {
 
     private VariantScrews() {}

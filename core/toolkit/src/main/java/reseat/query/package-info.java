@@ -1,10 +1,10 @@
 /**
- * Questions to a device and to a plan, answered in bulk: each answer is a list of rows, so that
- * checks and scripts rarely walk over seats themselves.
+ * Bulk queries on devices and plans: each answer is a list of rows, so that checks and scripts
+ * rarely iterate over seats themselves.
  *
- * <p>{@link reseat.query.DeviceFacts} and {@link reseat.query.PlanFacts} answer; a row is a record
- * with the {@code pointer} that a finding about it would take. Rows are computed when they are
- * asked for, once, and never change.
+ * <p>{@link reseat.query.DeviceFacts} and {@link reseat.query.PlanFacts} are the entry points. A
+ * row is a record with the {@code pointer} for findings about it. Rows are computed once, on first
+ * use, and never change.
  */
 @NullMarked
 package reseat.query;

@@ -15,10 +15,10 @@ import reseat.model.Signal;
  *
  * @param signal how grave it is
  * @param subject id of the hazard, or of the part or joint that it is about
- * @param brief a few words that recall it at later steps
+ * @param brief a few words that repeat it at later steps
  * @param text the whole message, as sentences
- * @param hazard the hazard in its three pieces (what it is, what follows, how to avoid it); empty
- *     for what follows from the plan alone, such as a part that hangs while the device is turned
+ * @param hazard the hazard with its nature, consequence and avoidance; empty for what follows from
+ *     the plan alone, such as a part that hangs while the device is turned
  * @param step number of the step before which it is printed in full
  */
 public record Caution(

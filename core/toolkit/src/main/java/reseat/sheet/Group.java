@@ -8,11 +8,10 @@ import reseat.model.Supply;
 /**
  * Steps in a row with one tool in one posture.
  *
- * @param title posture and tool in words, or what the steps are
+ * @param title posture and tool in words, or the kind of steps
  * @param tool id of the tool in hand; empty for tests
  * @param posture id of the posture of the device
- * @param turn how the device is turned before the first step, in words; empty where it lies as
- *     before
+ * @param turn how the device is turned before the first step, in words; empty if it stays as it is
  * @param setupMs set-ups before its steps in milliseconds: change of tool and of posture
  * @param steps its steps, at least one
  */

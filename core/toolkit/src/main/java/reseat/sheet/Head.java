@@ -6,8 +6,8 @@ import java.util.Optional;
 import reseat.model.Supply;
 
 /**
- * What a sheet is about. Everything that a reader must see is in {@code title}, {@code entries},
- * {@code hazards} and {@code notice}; the other components are the same facts for programs.
+ * The head of a sheet. Everything that a reader must see is in {@code title}, {@code entries},
+ * {@code hazards} and {@code notice}; the other components give the same facts to programs.
  *
  * @param device id of the device
  * @param variant id of the variant; empty for the base device
@@ -25,7 +25,7 @@ import reseat.model.Supply;
  * @param hazards the hazards of the whole plan, each with the first step that has it, gravest first
  * @param supplies the sources of power of the device
  * @param staysOn those of them that the plan never cuts
- * @param notice what every sheet must say of itself
+ * @param notice the notice that every sheet must carry
  */
 public record Head(
         String device,

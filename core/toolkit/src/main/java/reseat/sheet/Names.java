@@ -17,14 +17,14 @@ import reseat.text.ListText;
 import reseat.text.NumberText;
 
 /**
- * What the things of a device are called wherever people read of them: on sheets, in answers of
- * commands, in drawings. All ids must be ids of the device.
+ * The names of a device's parts, joints and tools wherever people read them: on sheets, in command
+ * output, in drawings. All ids must be ids of the device.
  */
 public final class Names {
 
     private final Device device;
 
-    /** Makes the names of a device. */
+    /** Creates the names of a device. */
     public Names(Device device) {
         this.device = device;
     }
@@ -39,7 +39,7 @@ public final class Names {
         return ListText.and(ids.stream().map(this::part).toList());
     }
 
-    /** Returns the name of a joint; of one without a name, its id as words. */
+    /** Returns the name of a joint; if it has none, its id as words. */
     public String joint(String id) {
         String name = device.joint(id).name();
         return name.equals(id) ? words(id) : name;
@@ -50,7 +50,7 @@ public final class Names {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** Returns the name of a tool, or the id of one that the device does not name. */
+    /** Returns the name of a tool, or its id if the device does not define it. */
     public String tool(String id) {
         Tool tool = device.tools().get(id);
         return tool == null ? id : tool.name();
@@ -73,7 +73,7 @@ public final class Names {
         return "Take everything apart";
     }
 
-    /** Returns what people see of a screw type and order it by: thread, length, head, drive. */
+    /** Returns what people see of a screw type and use to order it: thread, length, head, drive. */
     public String screw(String id) {
         ScrewType type = Objects.requireNonNull(device.screwTypes().get(id));
         List<String> words = new ArrayList<>();
@@ -117,14 +117,14 @@ public final class Names {
         return String.join("; ", words);
     }
 
-    /** Returns joints in few words, with their number where their names do not show it. */
+    /** Returns joints in few words, with their number if the names do not show it. */
     public String counted(List<String> ids) {
         boolean told =
                 ids.size() == 1 || ids.stream().map(this::joint).distinct().count() == ids.size();
         return (told ? "" : ids.size() + " × ") + together(ids);
     }
 
-    /** Shortens seats a b c d to "a to d"; it takes four in a row to be worth it. */
+    /** Shortens seats a b c d to "a to d"; only for four or more in a row. */
     private static List<String> runs(List<String> seats) {
         List<String> words = new ArrayList<>();
         int from = 0;
@@ -152,7 +152,7 @@ public final class Names {
                 && next.charAt(0) == one.charAt(0) + 1;
     }
 
-    /** Returns several joints in their order; neighbours of one entry share its words. */
+    /** Returns several joints in their order; consecutive joints of one entry share its name. */
     public String inOrder(List<String> ids) {
         List<String> words = new ArrayList<>();
         String stem = "";

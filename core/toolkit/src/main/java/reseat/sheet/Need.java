@@ -7,13 +7,13 @@ import java.util.Optional;
 /**
  * Something to have ready before the device is opened.
  *
- * @param kind what it is
+ * @param kind its resolved type
  * @param id id of the tool, screw type, consumable, part or joint
- * @param name the name people use; for screws what they see and order them by
+ * @param name display name; for screws the visible and orderable properties
  * @param quantity how much, greater than zero
  * @param unit the unit it is counted in ("piece", "mm", "ml")
- * @param number the number it is ordered by; empty where it has none or is not sold
- * @param why why it is needed, in a few words; empty where its kind says it
+ * @param number order number; empty if it has none or is not sold
+ * @param why why it is needed, in a few words; empty if the kind makes it clear
  * @param text the whole line as it is printed
  */
 public record Need(
@@ -31,19 +31,19 @@ public record Need(
         Objects.requireNonNull(number, "number");
     }
 
-    /** What is needed, in the order in which it is printed. */
+    /** The kinds of need, in the order in which they are printed. */
     public enum Kind {
         /** A tool or a bit. */
         TOOL("Tools"),
-        /** Screws of one type that come out and go back in: a tray. */
+        /** Screws of one type that come out and go back in. */
         SCREWS_OUT("Screws out"),
         /** A consumable that the rebuild uses up. */
         USED_UP("Used up"),
-        /** What the plan takes off, needed if it is replaced. */
+        /** A part that the plan takes off, needed if it is replaced. */
         TARGET("Spares"),
-        /** A part that the work destroys; the plan has permission for it. */
+        /** A part that the work destroys, with permission. */
         RUINED("Spares"),
-        /** Screws that hold once, because of a locking patch. */
+        /** Screws that hold only once, because of a locking patch. */
         NEW_SCREWS("Spares"),
         /** A joint near or beyond the number of times that it may be made. */
         WORN("Cycles");

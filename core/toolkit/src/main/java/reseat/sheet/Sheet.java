@@ -13,15 +13,15 @@ import reseat.plan.Tally;
  * A work sheet: a plan with everything that a person at the bench must know, in the order in which
  * it is read.
  *
- * @param extent what of the plan it covers
- * @param head what it is about
- * @param needs what to have ready, in the order of {@link Need.Kind}; empty where nothing is to be
- *     done
- * @param teardown the steps of the teardown; empty where the sheet leaves it out
- * @param rebuild the steps of the rebuild and the tests; empty where the sheet leaves it out
+ * @param extent which part of the plan it covers
+ * @param head its head
+ * @param needs what to have ready, in the order of {@link Need.Kind}; empty if there is nothing to
+ *     do
+ * @param teardown the steps of the teardown; empty if the sheet omits it
+ * @param rebuild the steps of the rebuild and the tests; empty if the sheet omits it
  * @param tally the screws of the whole plan, out and in
- * @param checks what to check before the unit leaves the bench, one sentence or more each; empty
- *     where the sheet leaves the rebuild out
+ * @param checks what to check before the unit leaves the bench, one sentence or more each; empty if
+ *     the sheet omits the rebuild
  */
 public record Sheet(
         Extent extent,
@@ -32,7 +32,7 @@ public record Sheet(
         Tally tally,
         List<String> checks) {
 
-    /** What of a plan a sheet covers. */
+    /** The part of a plan that a sheet covers. */
     public enum Extent {
         /** Teardown and rebuild. */
         WHOLE,
@@ -58,8 +58,8 @@ public record Sheet(
     }
 
     /**
-     * Returns the sheet of a plan that the simulator found valid. Every message stands in full
-     * where it first comes up within the extent.
+     * Returns the sheet of a plan that the simulator found valid. Every message is printed in full
+     * where it first applies within the extent.
      *
      * <p>Costs about as much as the rebuild of the plan; where a bond of known geometry is
      * released, also a plan of its cuts.
@@ -70,7 +70,10 @@ public record Sheet(
         return new SheetMaker(plan, extent).make();
     }
 
-    /** Returns the needs as lines to print: the tools in one, everything else one by one. */
+    /**
+     * Returns the needs as lines to print: the tools in one line, everything else in a line of its
+     * own.
+     */
     public List<Entry> needLines() {
         List<Entry> lines = new ArrayList<>();
         String tools =

@@ -15,18 +15,18 @@ import reseat.model.Supply;
 /**
  * One numbered step: one act, several that a person does as one, or a test. Everything that a
  * reader must see is in {@code cautions}, {@code reminders}, {@code text}, {@code aside} and {@code
- * details}, in this order; the other components are the same facts for programs.
+ * details}, in this order; the other components give the same facts to programs.
  *
  * @param number its number, counted from 1 through teardown and rebuild
  * @param acts ids of its acts; in the rebuild those of the acts that it undoes; empty for a test
  * @param test id of the test that it is; empty for acts
  * @param cautions messages to print in full before it, gravest first
- * @param reminders messages that an earlier step has in full and that are worth a reminder here
+ * @param reminders messages printed in full at an earlier step and repeated briefly here
  * @param text what to do
- * @param aside what stands beside it: the running count of screws, or the result of a test to be
- *     ticked; empty where there is none
+ * @param aside text printed beside it: the running count of screws, or the boxes for the result of
+ *     a test; empty if there is none
  * @param details how to do it, one or more sentences each
- * @param facts what it takes and does
+ * @param facts its facts for programs
  * @param on the supplies that are on when it begins
  * @param ms time of its acts in milliseconds, without set-ups; 0 for a test
  * @param waitMs time to wait after it, in milliseconds
@@ -59,10 +59,10 @@ public record Step(
     }
 
     /**
-     * What a step takes and does.
+     * The facts of a step.
      *
      * @param screws the screws that it turns, in the order of the acts
-     * @param tightening the order in which its screws are tightened; empty where none go in
+     * @param tightening the order in which its screws are tightened; empty if none go in
      * @param cuts how deep a blade may go, by the id of the bond; only bonds whose geometry is
      *     known, and only in the teardown
      * @param uses what it uses up
@@ -96,8 +96,8 @@ public record Step(
      *
      * @param joint id of the joint
      * @param type id of the screw type
-     * @param torqueNm torque that the maker gives, in newton metres; empty where none is given
-     * @param torqueSource where that torque is given; empty where none is given
+     * @param torqueNm torque that the maker gives, in newton metres; empty if none is given
+     * @param torqueSource where that torque is given; empty if none is given
      */
     public record Screw(String joint, String type, OptionalDouble torqueNm, String torqueSource) {}
 }

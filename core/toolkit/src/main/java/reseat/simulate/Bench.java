@@ -12,7 +12,10 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.State;
 
-/** A unit on the bench while acts are carried out on it: what is released, and what lies where. */
+/**
+ * A unit on the bench while acts are carried out on it: its released joints and the places of its
+ * parts.
+ */
 final class Bench {
 
     private final Device device;
@@ -20,7 +23,7 @@ final class Bench {
     private final Map<String, Integer> place = new LinkedHashMap<>();
     private int places = 1;
 
-    /** Sets up a unit. The start must be free of {@linkplain StartFaults faults}. */
+    /** Creates a unit in a start state, which must be free of {@linkplain StartFaults faults}. */
     Bench(Device device, State start) {
         this.device = device;
         this.released = new LinkedHashSet<>(start.released());
@@ -93,8 +96,8 @@ final class Bench {
     }
 
     /**
-     * Returns where the unit stands now: places other than that of the base, in the order of the
-     * device file.
+     * Returns the current state of the unit: places other than that of the base, in the order of
+     * the device file.
      */
     State state() {
         Map<Integer, Set<String>> byPlace = new LinkedHashMap<>();

@@ -3,17 +3,17 @@ package reseat.simulate;
 import java.util.OptionalInt;
 
 /**
- * One thing in a sequence of acts that the rules do not permit, or that they ask for and that is
- * not there. The device itself would allow the acts.
+ * A breach of the rules in a sequence of acts: something forbidden, or something required that is
+ * missing. The device itself would allow the acts.
  *
- * @param kind what is wrong
+ * @param kind the kind of breach
  * @param id id of the act, joint, part, tool or prepare act that it is about
- * @param at place of the act in the sequence, from 0; empty where something is missing
+ * @param at place of the act in the sequence, from 0; empty if something is missing
  * @param why one sentence
  */
 public record Breach(Kind kind, String id, OptionalInt at, String why) {
 
-    /** What is wrong. */
+    /** The kind of a breach. */
     public enum Kind {
         /** An act that is forbidden by its id. */
         FORBIDDEN_ACT,
@@ -23,7 +23,7 @@ public record Breach(Kind kind, String id, OptionalInt at, String why) {
         FORBIDDEN_PART,
         /** A tool is used that must not be. */
         FORBIDDEN_TOOL,
-        /** A way ruins a part, and nobody permitted it. */
+        /** A way ruins a part without permission. */
         RUIN,
         /** A prepare act of the device is missing. */
         PREPARE_MISSING,

@@ -11,7 +11,10 @@ import reseat.model.Joint;
 import reseat.model.Move;
 import reseat.text.ListText;
 
-/** Decides whether an act is allowed where a unit stands; a sentence says why not. */
+/**
+ * Decides whether an act is allowed in the current state of a unit; if not, a sentence gives the
+ * reason.
+ */
 final class Gate {
 
     private final Bench bench;

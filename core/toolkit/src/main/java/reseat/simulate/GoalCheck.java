@@ -10,7 +10,7 @@ import reseat.model.Joint;
 import reseat.model.Part;
 import reseat.model.Rules;
 
-/** Says what a goal still lacks where a unit stands. */
+/** Determines what a goal still lacks in the current state of a unit. */
 final class GoalCheck {
 
     private final Bench bench;
@@ -25,7 +25,7 @@ final class GoalCheck {
         this.words = new Words(device);
     }
 
-    /** Returns a sentence on what is missing; empty if the goal holds. */
+    /** Returns a sentence about what is missing; empty if the goal holds. */
     Optional<String> missing(Goal goal) {
         if (goal instanceof Goal.Free free) {
             return free.targets().stream().map(this::notFree).flatMap(Optional::stream).findFirst();

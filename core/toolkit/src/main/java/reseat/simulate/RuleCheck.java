@@ -14,7 +14,7 @@ import reseat.model.Rules;
 import reseat.model.Way;
 import reseat.simulate.Breach.Kind;
 
-/** Holds acts against the rules of a user. */
+/** Checks acts against the rules of a user. */
 final class RuleCheck {
 
     private final Device device;
@@ -28,7 +28,7 @@ final class RuleCheck {
         this.words = new Words(device);
     }
 
-    /** Tells whether the rules let a joint be released by a way. */
+    /** Returns whether the rules allow a joint to be released by a way. */
     boolean permits(Joint joint, Way way) {
         return !rules.forbiddenJoints().contains(joint.id())
                 && !rules.forbiddenActs().contains(new Act.Release(joint.id(), way.id()).id())
@@ -36,7 +36,7 @@ final class RuleCheck {
                 && rules.permittedRuin().containsAll(way.ruins());
     }
 
-    /** Returns everything that acts break; the bench shows where they ended. */
+    /** Returns all breaches of the acts; the bench holds the final state. */
     List<Breach> check(List<CostedAct> acts, Bench end) {
         for (int at = 0; at < acts.size(); at++) {
             forbidden(at, acts.get(at));
@@ -85,7 +85,7 @@ final class RuleCheck {
                             Kind.RUIN,
                             part,
                             at,
-                            doing + " ruins " + words.part(part) + ", which nobody permitted");
+                            doing + " ruins " + words.part(part) + ", which is not permitted");
                 }
             }
         }
@@ -107,7 +107,7 @@ final class RuleCheck {
         Set<String> done = ids(acts);
         for (String act : rules.requiredActs()) {
             if (!done.contains(act)) {
-                lacks(Kind.REQUIRED_ACT, act, "the act \"" + act + "\" is required and missing");
+                lacks(Kind.REQUIRED_ACT, act, "the act \"" + act + "\" is required but missing");
             }
         }
         for (String joint : rules.requiredJoints()) {
@@ -115,12 +115,12 @@ final class RuleCheck {
                 lacks(
                         Kind.REQUIRED_JOINT,
                         joint,
-                        words.joint(device.joint(joint)) + " has to be released and is not");
+                        words.joint(device.joint(joint)) + " must be released and is not");
             }
         }
         for (String part : rules.requiredParts()) {
             if (end.withBase(device.part(part).id())) {
-                lacks(Kind.REQUIRED_PART, part, words.part(part) + " has to be moved and is not");
+                lacks(Kind.REQUIRED_PART, part, words.part(part) + " must be moved and is not");
             }
         }
         for (String tool : rules.requiredTools()) {
@@ -131,7 +131,7 @@ final class RuleCheck {
                                             !(a.act() instanceof Act.Prepared)
                                                     && a.tool().equals(tool));
             if (!used) {
-                lacks(Kind.REQUIRED_TOOL, tool, words.tool(tool) + " has to be used and is not");
+                lacks(Kind.REQUIRED_TOOL, tool, words.tool(tool) + " must be used and is not");
             }
         }
     }

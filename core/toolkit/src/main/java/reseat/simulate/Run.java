@@ -15,7 +15,7 @@ import reseat.model.Move;
 import reseat.model.Prepare;
 import reseat.model.Way;
 
-/** One run of acts over a bench: what is in hand, how the device lies, what was done. */
+/** One run of acts on a bench: the tool in hand, the posture, the acts done. */
 final class Run {
 
     private final Bench bench;
@@ -59,7 +59,7 @@ final class Run {
             if (!prepared.contains(each)) {
                 return Optional.of(
                         Words.sentence(
-                                "\"" + words.prepare(each) + "\" comes before any other act"));
+                                "\"" + words.prepare(each) + "\" must come before any other act"));
             }
         }
         if (act instanceof Act.Release release) {
@@ -79,7 +79,7 @@ final class Run {
                     Words.sentence(
                             "\""
                                     + words.prepare(act.prepare())
-                                    + "\" belongs before all work on the device"));
+                                    + "\" must come before all work on the device"));
         }
         if (!prepared.add(act.prepare())) {
             return Optional.of(

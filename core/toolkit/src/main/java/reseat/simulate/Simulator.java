@@ -15,8 +15,8 @@ import reseat.model.State;
  *
  * <ul>
  *   <li>A <b>prepare</b> act comes before any other act, once. It is done by hand in the usual
- *       posture and never charged a set-up. Where there are acts at all, all prepare acts of the
- *       device are among them; no acts need none.
+ *       posture and never charged a set-up. If there are any acts, all prepare acts of the device
+ *       must be among them.
  *   <li>A <b>release</b> needs an unreleased joint, no part of its {@code under} in the place of
  *       its site, and every supply that it needs cut. A supply is cut as soon as one joint that
  *       cuts it is released.
@@ -35,7 +35,7 @@ import reseat.model.State;
  * required part has been moved if it no longer lies with the base, a required joint is released if
  * it is so at the end; both may have happened before the start.
  *
- * <p>Time for n acts: O(n (joints + parts)²) at worst. Nothing is kept between calls.
+ * <p>Time for n acts: O(n (joints + parts)²) at worst. Stateless.
  */
 public final class Simulator {
 
@@ -50,14 +50,14 @@ public final class Simulator {
      * @throws IllegalArgumentException if {@link #faultsOf} finds the start impossible
      */
     public static Verdict simulate(Device device, State start, List<Act> acts) {
-        // Permission to ruin is a rule too, and there are none here.
+        // Permission to ruin is a rule, and there are no rules here.
         Rules rules = Rules.none().permitRuin(device.parts().keySet());
         return run(device, start, Optional.empty(), rules, acts);
     }
 
     /**
-     * Carries out acts until the first one that is not allowed, and holds them and what they come
-     * to against a goal and rules.
+     * Carries out acts until the first one that is not allowed, and checks the acts and the final
+     * state against a goal and rules.
      *
      * @param start where the unit stands
      * @param goal what is to hold at the end
@@ -74,10 +74,10 @@ public final class Simulator {
     }
 
     /**
-     * Finds what makes a state one that no unit of the device can be in: unknown ids, a part in two
+     * Finds what makes a state impossible for any unit of the device: unknown ids, a part in two
      * places, parts apart that a rigid joint still holds.
      *
-     * @return sentences; empty if there is nothing to object to
+     * @return sentences; empty if the state is possible
      */
     public static List<String> faultsOf(Device device, State start) {
         return StartFaults.of(device, start);

@@ -8,7 +8,7 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.State;
 
-/** Finds what makes a state one that no unit of a device can be in. */
+/** Finds what makes a state impossible for any unit of a device. */
 final class StartFaults {
 
     private StartFaults() {}

@@ -7,8 +7,8 @@ import reseat.model.CostedAct;
 /**
  * An act that was carried out.
  *
- * @param costed the act and what it costs where it stands; the parts of a move are in the order of
- *     the device file
+ * @param costed the act and its cost at its place; the parts of a move are in the order of the
+ *     device file
  * @param departure how the parts of a move left; empty for a release and a prepare act
  * @param tethers joints by which the parts of a move still hang, in the order of the device file;
  *     empty unless they were laid aside

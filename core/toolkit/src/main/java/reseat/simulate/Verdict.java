@@ -7,16 +7,16 @@ import reseat.model.CostedAct;
 import reseat.model.State;
 
 /**
- * What the simulator has to say of a sequence of acts.
+ * The simulator's verdict on a sequence of acts.
  *
  * @param refusal the first act that is not allowed; empty if all are
  * @param steps the acts that were carried out: all of them, or those before the refused one
- * @param end where the unit stands after these; places other than that of the base, in the order of
+ * @param end the state of the unit after these; places other than that of the base, in the order of
  *     the device file
  * @param goalMissing one sentence on what the goal still lacks at the end; empty if it holds, or if
- *     none was asked for
- * @param breaches what the rules forbid and was done, in the order of the acts, then what is
- *     missing
+ *     no goal was given
+ * @param breaches forbidden things that were done, in the order of the acts, then required things
+ *     that are missing
  */
 public record Verdict(
         Optional<Refusal> refusal,
@@ -31,15 +31,13 @@ public record Verdict(
     }
 
     /**
-     * Tells whether each act is allowed in turn, the goal holds at the end and no rule is broken.
+     * Returns whether each act is allowed in turn, the goal holds at the end and no rule is broken.
      */
     public boolean valid() {
         return refusal.isEmpty() && goalMissing.isEmpty() && breaches.isEmpty();
     }
 
-    /**
-     * Tells whether each act is allowed in turn by the device, whatever the goal and the rules say.
-     */
+    /** Returns whether the device allows each act in turn, regardless of goal and rules. */
     public boolean allowed() {
         return refusal.isEmpty();
     }
@@ -61,10 +59,7 @@ public record Verdict(
         return total;
     }
 
-    /**
-     * Returns all that is wrong, a sentence each: the refused act, then the breaches, then the
-     * goal.
-     */
+    /** Returns all errors, a sentence each: the refused act, then the breaches, then the goal. */
     public List<String> sentences() {
         List<String> all = new ArrayList<>();
         refusal.map(Refusal::why).ifPresent(all::add);

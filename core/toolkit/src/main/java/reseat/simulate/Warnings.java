@@ -9,7 +9,7 @@ import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.text.ListText;
 
-/** Warns of what a change of posture does to a unit that is half apart. */
+/** Warns about the effects of a change of posture on a partly disassembled unit. */
 final class Warnings {
 
     private final Bench bench;
@@ -55,8 +55,7 @@ final class Warnings {
     }
 
     /**
-     * A released screw is loose in the device as long as all parts that it went through lie as
-     * before.
+     * A released screw is loose in the device as long as all parts that it held are still in place.
      */
     private Optional<Note> looseScrews(String posture) {
         List<Joint> loose =

@@ -10,7 +10,7 @@ import reseat.model.Supply;
 import reseat.model.Tool;
 import reseat.text.ListText;
 
-/** The names of a device's things, as they stand in the middle of a sentence. */
+/** The names of a device's parts, joints and tools, as used in the middle of a sentence. */
 final class Words {
 
     private final Device device;
@@ -28,7 +28,7 @@ final class Words {
         return ListText.and(ids.stream().map(this::part).toList());
     }
 
-    /** A joint that has no name of its own is called by its bare id. */
+    /** A joint without a name is called by its id. */
     String joint(Joint joint) {
         return joint.name().equals(joint.id()) ? joint.id() : "the " + lower(joint.name());
     }

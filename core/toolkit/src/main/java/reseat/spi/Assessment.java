@@ -5,21 +5,21 @@ import java.util.Map;
 import reseat.model.Device;
 import reseat.plan.Plans;
 
-/** A published method that says how well a device can be taken apart. */
+/** A published method of rating how well a device can be taken apart. */
 public interface Assessment {
 
-    /** Returns the id that people choose it by; lower case with hyphens. */
+    /** Returns the id by which users select it; lower case with hyphens. */
     String id();
 
-    /** Returns what it is, in a few words. */
+    /** Returns a short description. */
     String title();
 
     /** Returns where the method was published. */
     String source();
 
     /**
-     * Returns what the method must be told besides the device, for help texts and for messages;
-     * empty where the device says it all.
+     * Returns the statements that the method needs besides the device, for help texts and messages;
+     * empty if the device is enough.
      */
     default List<Statement> statements() {
         return List.of();
@@ -36,19 +36,19 @@ public interface Assessment {
     Result assess(Device device, Map<String, String> stated, Plans plans);
 
     /**
-     * Something that a method must be told.
+     * A statement that a method needs.
      *
      * @param name its name, such as {@code updates-years}; {@code NAME} in it stands for any name
-     * @param says what it means, as a sentence
-     * @param required whether the method can do nothing without it
+     * @param says description, as a sentence
+     * @param required whether the method requires it
      */
     record Statement(String name, String says, boolean required) {}
 
     /**
-     * What came out.
+     * The result of an assessment.
      *
-     * @param criteria what was looked at, in order
-     * @param remarks what the reader must know about the whole, one sentence each
+     * @param criteria the criteria, in order
+     * @param remarks remarks on the whole result, one sentence each
      */
     record Result(List<Criterion> criteria, List<String> remarks) {
 
@@ -59,13 +59,13 @@ public interface Assessment {
     }
 
     /**
-     * One thing that was looked at.
+     * One criterion.
      *
      * @param id lower case with hyphens
-     * @param title what was looked at
-     * @param value what came out, with its unit ("4 steps", "3 points of 5")
-     * @param evidence the facts that it rests on, one each
-     * @param source where in the method it stands
+     * @param title title of the criterion
+     * @param value the result, with its unit ("4 steps", "3 points of 5")
+     * @param evidence the facts that support it, one each
+     * @param source the place in the method that defines it
      */
     record Criterion(String id, String title, String value, List<String> evidence, String source) {
 

@@ -6,54 +6,53 @@ import reseat.model.BadInputException;
 
 /**
  * A command of {@code reseat} that a plugin adds. To users it is a command like any other: {@code
- * reseat --help} lists it, {@code reseat NAME --help} explains it, shells complete it, and wrong
- * words are refused before it runs.
+ * reseat --help} lists it, {@code reseat NAME --help} explains it, shells complete it, and invalid
+ * arguments are rejected before it runs.
  *
- * <p>A command runs once, in one thread. It prints to what the {@link CommandCall} hands it, and to
- * nothing else.
+ * <p>A command runs once, in one thread. It prints only to the writers of the {@link CommandCall}.
  */
 public interface Command {
 
-    /** Exit code: all is well. */
+    /** Exit code: success. */
     int FINE = 0;
 
-    /** Exit code: the command did its work, and the answer is one to act on. */
+    /** Exit code: the command succeeded, and its result needs action. */
     int FINDINGS = 1;
 
-    /** Exit code: what the user gave cannot be used. */
+    /** Exit code: invalid user input. */
     int BAD_INPUT = 2;
 
-    /** Exit code: the command could not do its work, and the user is not to blame. */
+    /** Exit code: the command failed, not because of user input. */
     int FAILED = 3;
 
     /**
-     * Returns what it is called: lower case letters and digits with hyphens, unlike any other
-     * command of Reseat. It is asked at each start, {@link #info} only for this command and for
-     * help; so the constructor must do no work.
+     * Returns its name: lower case letters and digits with hyphens, unique among the commands of
+     * Reseat. It is called at each start, {@link #info} only for this command and for help, so the
+     * constructor must do no work.
      */
     String name();
 
-    /** Returns what it does and what it takes. */
+    /** Returns its description and its options. */
     CommandInfo info();
 
     /**
-     * Returns the commands that it is made of, such as {@code list} in {@code reseat stock list};
-     * empty if it is run itself. A command with actions takes nothing else and is never run.
+     * Returns its subcommands, such as {@code list} in {@code reseat stock list}; empty if it has
+     * none. A command with subcommands has no options and is never run itself.
      */
     default List<Command> actions() {
         return List.of();
     }
 
     /**
-     * Runs. The words that the user gave have been looked through by then: what is required is
-     * there, numbers are numbers, choices are among those offered.
+     * Runs the command. The arguments have been validated: required ones are present, numbers are
+     * numbers, choices are among those offered.
      *
-     * @param call what the user gave, and what the command may use
+     * @param call the arguments and the environment of the command
      * @return {@link #FINE}, {@link #FINDINGS}, {@link #BAD_INPUT} or {@link #FAILED}
-     * @throws CommandException if what the user gave cannot be used: code 2
+     * @throws CommandException if the user input is invalid: code 2
      * @throws BadInputException if a file cannot be used: code 2
-     * @throws IOException if a file is missing or closed to the user: code 2; of any other kind it
-     *     is a failure of the command: code 3
+     * @throws IOException if a file is missing or access is denied: code 2; any other kind is a
+     *     failure of the command: code 3
      */
     int run(CommandCall call) throws IOException, BadInputException;
 }

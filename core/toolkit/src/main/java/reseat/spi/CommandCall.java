@@ -12,17 +12,17 @@ import reseat.plan.Plans;
 import reseat.plan.Watch;
 
 /**
- * One call of a command: what the user gave, and what the command may use. It is valid until the
+ * One call of a command: the arguments and the environment of the command. It is valid until the
  * command returns, and belongs to its thread.
  */
 public interface CommandCall {
 
     /**
-     * Returns the values of an option or parameter, in the order given; of one that was not given
-     * the usual value, else nothing.
+     * Returns the values of an option or parameter, in the order given; if none was given, the
+     * default, else nothing.
      *
      * @param name its name, as in {@link CommandOption}
-     * @throws IllegalArgumentException if the command takes no such option
+     * @throws IllegalArgumentException if the command has no such option
      */
     List<String> values(String name);
 
@@ -31,7 +31,7 @@ public interface CommandCall {
         return values(name).stream().findFirst();
     }
 
-    /** Tells whether an option was given, or has a usual value. */
+    /** Returns whether an option was given, or has a default. */
     default boolean has(String name) {
         return !values(name).isEmpty();
     }
@@ -56,25 +56,27 @@ public interface CommandCall {
         return values(name).stream().map(Path::of).toList();
     }
 
-    /** Returns what is piped into the command. */
+    /** Returns the standard input. */
     InputStream in();
 
-    /** Returns where the answer goes. */
+    /** Returns the writer for the output. */
     PrintWriter out();
 
-    /** Returns where warnings go, and what else is not part of the answer. */
+    /** Returns the writer for warnings and for everything that is not part of the output. */
     PrintWriter err();
 
-    /** Prints a line of the answer: broken between words on a terminal, whole in a file or pipe. */
+    /**
+     * Prints a line of output: wrapped between words on a terminal, unwrapped in a file or pipe.
+     */
     void line(String text);
 
-    /** Returns how many columns a line may fill. */
+    /** Returns the line width in columns. */
     int width();
 
-    /** Tells whether colour may be used. */
+    /** Returns whether colour may be used. */
     boolean colour();
 
-    /** Tells whether a person watches. */
+    /** Returns whether the output goes to a person. */
     boolean interactive();
 
     /** Returns the plugins of this process. */
@@ -85,9 +87,9 @@ public interface CommandCall {
      *
      * @param file the device file
      * @param variant the variant; empty for the base device
-     * @param costTable id of the cost table to plan with; empty for the usual times
-     * @throws CommandException with all errors of the file, each with its place, if it has any; or
-     *     if there is no such cost table
+     * @param costTable id of the cost table to plan with; empty for the default times
+     * @throws CommandException with all errors of the file, each with its location, if there are
+     *     any; or if there is no such cost table
      */
     Device device(Path file, Optional<String> variant, Optional<String> costTable);
 
@@ -99,21 +101,21 @@ public interface CommandCall {
      */
     FastenerTables tables(List<Path> rows);
 
-    /** Returns who makes plans; each of them has been judged by the simulator. */
+    /** Returns the planner; each of its plans has been verified by the simulator. */
     Plans plans();
 
     /**
-     * Returns what watches a search: it tells a person how the search goes, and cancels it on
+     * Returns the monitor of a search: it reports progress to the user, and cancels the search on
      * Ctrl-C. From the first use of this method or of {@link #cancelled} on, Ctrl-C no longer ends
-     * the process at once: the command has ten seconds to print what it has.
+     * the process at once: the command has ten seconds to print its results so far.
      */
     Watch watch();
 
-    /** Tells whether the user wants the command to end; see {@link #watch}. */
+    /** Returns whether the user wants the command to end; see {@link #watch}. */
     default boolean cancelled() {
         return watch().cancelled();
     }
 
-    /** Tells a person how far the command is, in one line that the next one replaces. */
+    /** Reports progress to the user, in one line that the next one replaces. */
     void progress(String line);
 }

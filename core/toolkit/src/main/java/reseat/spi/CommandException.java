@@ -3,18 +3,18 @@ package reseat.spi;
 import java.io.Serial;
 
 /**
- * Ends a command with exit code 2, because what the user gave cannot be used. The message is
- * printed as it is, so it is a whole one: what was found, where, what was expected. A message about
- * an option begins with {@code reseat: } and the option.
+ * Ends a command with exit code 2, because of invalid user input. The message is printed as it is,
+ * so it must be complete: what was found, where, what was expected. A message about an option
+ * begins with {@code reseat: } and the option.
  */
 public final class CommandException extends RuntimeException {
 
     @Serial private static final long serialVersionUID = 1L;
 
     /**
-     * Makes one.
+     * Creates the exception.
      *
-     * @param message the lines that the user reads
+     * @param message the lines to print
      */
     public CommandException(String message) {
         super(message);

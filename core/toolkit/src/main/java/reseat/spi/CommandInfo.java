@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a command does and what it takes; its help is made of it.
+ * The description and options of a command, from which its help is generated.
  *
- * @param description what it does, one sentence or line each; the first stands for the command in
- *     lists
- * @param usage how it is called, without {@code reseat}, such as {@code trays FILE [OPTIONS]};
- *     empty if the lines are to be made from the options
- * @param options what it takes; parameters in the order in which users give them
- * @param examples whole calls that work, each beginning with {@code reseat}
- * @param notes what else a user must know, one line each
+ * @param description what it does, one sentence or line each; the first one is used in lists of
+ *     commands
+ * @param usage command line, without {@code reseat}, such as {@code trays FILE [OPTIONS]}; empty if
+ *     the lines are to be generated from the options
+ * @param options its options; parameters in the order in which users give them
+ * @param examples complete calls that work, each beginning with {@code reseat}
+ * @param notes further notes for the user, one line each
  */
 public record CommandInfo(
         List<String> description,
@@ -28,16 +28,16 @@ public record CommandInfo(
         examples = List.copyOf(examples);
         notes = List.copyOf(notes);
         if (description.isEmpty() || description.get(0).isBlank()) {
-            throw new IllegalArgumentException("a command says what it does");
+            throw new IllegalArgumentException("a command must have a description");
         }
     }
 
-    /** Returns what a command does that takes nothing. */
+    /** Returns the description of a command without options. */
     public static CommandInfo of(String... description) {
         return new CommandInfo(List.of(description), List.of(), List.of(), List.of(), List.of());
     }
 
-    /** Returns the same with ways to call it. */
+    /** Returns the same with usage lines. */
     public CommandInfo calledAs(String... calls) {
         return new CommandInfo(description, List.of(calls), options, examples, notes);
     }

@@ -12,8 +12,8 @@ import reseat.check.Check;
  *
  * <p>One class cannot be both a plugin and a family: both have checks.
  *
- * <p>The data lies between the built-in data and the device file: it changes and adds to the
- * former, and the latter changes and adds to it.
+ * <p>The data ranks between the built-in data and the device file: it overrides and extends the
+ * former, and the latter overrides and extends it.
  */
 public interface DeviceFamily {
 
@@ -23,14 +23,14 @@ public interface DeviceFamily {
      */
     String id();
 
-    /** Returns the noun people use for it ("rugged handheld"). Never empty. */
+    /** Returns the usual noun for it ("rugged handheld"). Never empty. */
     String title();
 
     /**
      * Opens the data: YAML in UTF-8 with the keys {@code supplies}, {@code prepare}, {@code tools},
      * {@code setup}, {@code kinds}, {@code hazards} and {@code consumables} as in a device file,
-     * each of which may be left out. Errors in it are reported to the user with the id of the
-     * family as their place.
+     * all optional. Errors in it are reported to the user with the id of the family as their
+     * location.
      *
      * @return a new stream at each call, which the caller closes; never null
      * @throws IOException if the data cannot be read
@@ -40,18 +40,18 @@ public interface DeviceFamily {
     /**
      * Returns rows to add to the fastener tables, such as torques of its screws in {@code
      * family-torques.csv}: text of a CSV file with a header row, by the name of its table. A row
-     * whose key is there already takes its place.
+     * whose key exists already replaces that row.
      */
     default Map<String, String> fastenerRows() {
         return Map.of();
     }
 
-    /** Returns checks that are run on its devices alone. */
+    /** Returns checks that are run only on its devices. */
     default List<Check> checks() {
         return List.of();
     }
 
-    /** Returns templates for new devices; the first is the usual one. */
+    /** Returns templates for new devices; the first is the default. */
     default List<DeviceTemplate> templates() {
         return List.of();
     }

@@ -9,23 +9,23 @@ import reseat.sheet.Sheet;
 /** A way to write a plan: a sheet, drawings, or an export for another program. */
 public interface Output {
 
-    /** Returns the id that people choose it by; lower case with hyphens. */
+    /** Returns the id by which users select it; lower case with hyphens. */
     String id();
 
-    /** Returns what it is, in a few words. */
+    /** Returns a short description. */
     String title();
 
     /** Returns the media type of its files, such as {@code text/html}. */
     String mediaType();
 
-    /** Returns whether it writes one file or several; one, unless it says otherwise. */
+    /** Returns whether it writes one file or several; one by default. */
     default Files files() {
         return Files.ONE;
     }
 
     /**
-     * Returns the name that its one file gets in a folder, such as {@code sheet.html}. An output of
-     * several files is not asked.
+     * Returns the name that its one file gets in a folder, such as {@code sheet.html}. Not called
+     * for an output of several files.
      */
     default String fileName() {
         return id();
@@ -36,7 +36,7 @@ public interface Output {
      *
      * @param content the sheet and the plan
      * @param place takes the files
-     * @throws IOException if the place fails; an output passes on what the place throws
+     * @throws IOException if the place fails; an output propagates what the place throws
      */
     void write(Content content, Place place) throws IOException;
 
@@ -49,7 +49,7 @@ public interface Output {
     }
 
     /**
-     * What is written.
+     * The content to write.
      *
      * @param sheet the whole sheet of the plan: everything that people read, already computed
      * @param plan the plan, which has passed the simulator
@@ -68,8 +68,8 @@ public interface Output {
     }
 
     /**
-     * Where the files of an output go. What is written may be held back until the output has
-     * returned, so that a file appears whole or not at all.
+     * The destination of an output's files. Written data may be buffered until the output has
+     * returned, so that a file appears complete or not at all.
      */
     interface Place {
 
@@ -87,8 +87,8 @@ public interface Output {
          * @param name a plain file name: letters, digits, hyphens, underscores and dots, at most
          *     100, beginning with a letter or digit, without two dots in a row or a dot at the end
          * @throws IOException if it cannot be opened
-         * @throws IllegalArgumentException if the name is not such a name, is reserved on some
-         *     system, or was opened before; upper and lower case do not make a difference
+         * @throws IllegalArgumentException if the name is not of this form, is reserved on some
+         *     system, or was opened before, ignoring case
          * @throws IllegalStateException if the output writes one file
          */
         OutputStream file(String name) throws IOException;

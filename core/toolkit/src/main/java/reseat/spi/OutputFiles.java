@@ -9,9 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 
-/**
- * The files of an output, held in memory until they are complete. Not for use by several threads.
- */
+/** The files of an output, held in memory until they are complete. Not thread-safe. */
 public final class OutputFiles implements Output.Place {
 
     private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_.-]{0,99}";
@@ -32,10 +30,9 @@ public final class OutputFiles implements Output.Place {
      *
      * @return the files by name in the order in which they were opened, at least one; the one file
      *     of an output of one has the name that the output gives it
-     * @throws IOException if the output throws one
+     * @throws IOException if the output throws it
      * @throws IllegalStateException if it wrote no file
-     * @throws IllegalArgumentException if a name is not allowed; {@link Output.Place#file} says
-     *     which are
+     * @throws IllegalArgumentException if a name is not allowed; see {@link Output.Place#file}
      */
     public static Map<String, byte[]> of(Output output, Output.Content content) throws IOException {
         OutputFiles place = new OutputFiles(output);
@@ -51,7 +48,7 @@ public final class OutputFiles implements Output.Place {
     @Override
     public OutputStream single() {
         if (output.files() != Output.Files.ONE) {
-            throw new IllegalStateException("it says that it writes several files");
+            throw new IllegalStateException("it declares that it writes several files");
         }
         if (!files.isEmpty()) {
             throw new IllegalStateException("it opened its one file twice");
@@ -62,7 +59,7 @@ public final class OutputFiles implements Output.Place {
     @Override
     public OutputStream file(String name) {
         if (output.files() != Output.Files.SEVERAL) {
-            throw new IllegalStateException("it says that it writes one file");
+            throw new IllegalStateException("it declares that it writes one file");
         }
         return open(name);
     }

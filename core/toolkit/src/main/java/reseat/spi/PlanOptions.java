@@ -14,8 +14,8 @@ import reseat.plan.Effort;
 import reseat.spi.CommandOption.Kind;
 
 /**
- * The options by which {@code reseat plan} and others are asked for a plan, for commands that ask
- * in the same words: what to achieve, what is forbidden or required, how long to think.
+ * The options of {@code reseat plan} and similar commands, for other commands that plan: the goal,
+ * what is forbidden or required, the effort limit.
  */
 public final class PlanOptions {
 
@@ -40,7 +40,7 @@ public final class PlanOptions {
                             "--forbid-tool",
                             Kind.ID,
                             "TOOL",
-                            "Tools that are not at hand.",
+                            "Tools that are not available.",
                             Rules::forbidTools),
                     new Wish(
                             "--forbid-act",
@@ -52,25 +52,25 @@ public final class PlanOptions {
                             "--require-part",
                             Kind.PART,
                             "PART",
-                            "Parts that have to be moved as well.",
+                            "Parts that must be moved as well.",
                             Rules::requireParts),
                     new Wish(
                             "--require-joint",
                             Kind.JOINT,
                             "JOINT",
-                            "Joints that have to be released as well.",
+                            "Joints that must be released as well.",
                             Rules::requireJoints),
                     new Wish(
                             "--require-tool",
                             Kind.ID,
                             "TOOL",
-                            "Tools that have to be used.",
+                            "Tools that must be used.",
                             Rules::requireTools),
                     new Wish(
                             "--require-act",
                             Kind.ID,
                             "ACT",
-                            "Acts that have to occur, by id.",
+                            "Acts that must occur, by id.",
                             Rules::requireActs),
                     new Wish(
                             "--permit-ruin",
@@ -88,24 +88,24 @@ public final class PlanOptions {
 
     private PlanOptions() {}
 
-    /** Returns the options that say what to achieve. */
+    /** Returns the options for the goal. */
     public static List<CommandOption> forGoal() {
         return List.of(
                 CommandOption.option(
                                 "--free",
                                 Kind.PART,
                                 "PART",
-                                "Take these parts off (and no more than that takes).")
+                                "Take these parts off, and nothing that can stay.")
                         .asRepeatable(),
                 CommandOption.option(
                         "--reach",
                         Kind.JOINT,
                         "JOINT",
-                        "Get to this joint, so that it could be released."),
+                        "Get access to this joint, ready to be released."),
                 CommandOption.flag("--all", "Take everything apart."));
     }
 
-    /** Returns the options that say what is forbidden, required and permitted. */
+    /** Returns the options for what is forbidden, required and permitted. */
     public static List<CommandOption> forRules() {
         return WISHES.stream()
                 .map(
@@ -115,20 +115,20 @@ public final class PlanOptions {
                 .toList();
     }
 
-    /** Returns the options that say how long to think. */
+    /** Returns the options for the effort limit. */
     public static List<CommandOption> forEffort() {
         return List.of(
                 CommandOption.option(
                         "--time",
                         Kind.TEXT,
                         "TIME",
-                        "Longest time to think, such as 500 ms, 20 s, 2 min (default: 5 s)."),
+                        "Time limit, such as 500 ms, 20 s, 2 min (default: 5 s)."),
                 CommandOption.option(
                         "--effort",
                         Kind.WHOLE,
                         "N",
-                        "Number of states to look at; the same plan comes out on any machine."
-                                + " Without --time the clock sets no limit then."));
+                        "Number of states to explore; gives the same plan on any machine."
+                                + " Without --time, there is then no time limit."));
     }
 
     /**
@@ -147,7 +147,7 @@ public final class PlanOptions {
         }
         if (goals.size() > 1) {
             throw new CommandException(
-                    "reseat: one goal at a time: --free PART[,PART], --reach JOINT or --all.");
+                    "reseat: give one goal only: --free PART[,PART], --reach JOINT or --all.");
         }
         return goals.stream().findFirst();
     }
@@ -162,7 +162,7 @@ public final class PlanOptions {
     }
 
     /**
-     * Returns how long to think: {@link Effort#DEFAULT} if nothing was said.
+     * Returns the effort limit: {@link Effort#DEFAULT} if none was given.
      *
      * @throws CommandException if a value cannot be used
      */

@@ -5,15 +5,16 @@ import reseat.check.Check;
 import reseat.stock.StockSource;
 
 /**
- * What a plugin adds to Reseat. A plugin provides one as a service; it adds what it overrides.
+ * The contributions of a plugin, provided as a service. A plugin overrides the methods for what it
+ * contributes.
  *
- * <p>Every method is called once, from one thread, when the plugin is loaded; all of them together
- * have a few seconds. What they return is used from several threads. A plugin that throws, returns
- * null or an id that is taken already is left out as a whole.
+ * <p>Every method is called once, from one thread, when the plugin is loaded; all calls together
+ * must finish within a few seconds. The returned objects are used from several threads. A plugin
+ * that throws, or returns null or an id already in use, is not loaded at all.
  */
 public interface Plugin {
 
-    /** Returns what the plugin says of itself; see {@link PluginInfo#of}. */
+    /** Returns the description of the plugin; see {@link PluginInfo#of}. */
     PluginInfo info();
 
     /** Returns its families of devices. */
@@ -26,22 +27,22 @@ public interface Plugin {
         return List.of();
     }
 
-    /** Returns its sorts of stock. */
+    /** Returns its kinds of stock. */
     default List<StockSource> stockSources() {
         return List.of();
     }
 
-    /** Returns its tables of times and set-ups. */
+    /** Returns its cost tables. */
     default List<CostTable> costTables() {
         return List.of();
     }
 
-    /** Returns its ways to write a plan. */
+    /** Returns its outputs. */
     default List<Output> outputs() {
         return List.of();
     }
 
-    /** Returns its methods to assess a device. */
+    /** Returns its assessment methods. */
     default List<Assessment> assessments() {
         return List.of();
     }

@@ -12,23 +12,24 @@ import reseat.internal.spi.ApiRange;
 import reseat.internal.spi.JarFiles;
 
 /**
- * What a plugin says of itself.
+ * The description of a plugin.
  *
- * @param id id in lower case with hyphens, unlike that of any other plugin
+ * @param id id in lower case with hyphens, unique among all plugins
  * @param version its own version
- * @param title what it is, in a few words
+ * @param title short description
  */
 public record PluginInfo(String id, String version, String title) {
 
     /**
-     * The version of the interface that plugins are written for: of all exported packages of the
-     * toolkit. It grows when a plugin that ran before could run no more.
+     * The version of the plugin interface, which comprises all exported packages of the toolkit. It
+     * is incremented when a change can break an existing plugin.
      */
     public static final int API = 1;
 
     /**
-     * Where a plugin's jar says what it is, in UTF-8: {@code id}, {@code version}, {@code title},
-     * and {@code api}, the versions of the interface that it runs with, such as {@code [1,2)}.
+     * The file in a plugin's jar that describes the plugin, in UTF-8: {@code id}, {@code version},
+     * {@code title}, and {@code api}, the range of interface versions that it supports, such as
+     * {@code [1,2)}.
      */
     public static final String FILE = "META-INF/reseat-plugin.properties";
 
@@ -37,20 +38,19 @@ public record PluginInfo(String id, String version, String title) {
     public PluginInfo {
         if (!ID.matcher(id).matches() || id.length() > 64) {
             throw new IllegalArgumentException(
-                    "an id of a plugin is in lower case with hyphens, 64 characters at most: "
-                            + id);
+                    "a plugin id must be lower case with hyphens, at most 64 characters: " + id);
         }
         if (version.isBlank() || title.isBlank()) {
-            throw new IllegalArgumentException(id + ": a plugin has a version and a title");
+            throw new IllegalArgumentException(id + ": a plugin must have a version and a title");
         }
     }
 
     /**
-     * Returns what the jar of a plugin says in {@link #FILE}.
+     * Returns the description in {@link #FILE} of a plugin's jar.
      *
      * @param plugin a class of the plugin
      * @throws IllegalArgumentException if the jar has no such file, it is incomplete, or its {@code
-     *     api} does not hold {@link #API}
+     *     api} does not include {@link #API}
      */
     public static PluginInfo of(Class<?> plugin) {
         try (InputStream in = JarFiles.open(plugin, FILE)) {

@@ -19,10 +19,10 @@ import reseat.model.BadInputException;
 import reseat.stock.StockSource;
 
 /**
- * The plugins that were loaded, and those that were left out.
+ * The plugins that were loaded, and those that were not.
  *
- * @param loaded the plugins: those that ship with Reseat first, then folder by folder
- * @param refused what was left out, and why
+ * @param loaded the plugins: those included in Reseat first, then folder by folder
+ * @param refused the plugins that were not loaded, and why
  */
 public record Plugins(List<Loaded> loaded, List<Refused> refused) {
 
@@ -44,22 +44,22 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     public record Loaded(Plugin plugin, Optional<Path> from, boolean data) {}
 
     /**
-     * A plugin that was left out.
+     * A plugin that was not loaded.
      *
      * @param name its id, or the name of its jar or folder where the id is not known
-     * @param from its jar or folder; empty if it ships with Reseat
-     * @param why why, as the end of a sentence that begins with its name
+     * @param from its jar or folder; empty if it is included in Reseat
+     * @param why the reason, as the end of a sentence that begins with the name
      */
     public record Refused(String name, Optional<Path> from, String why) {
 
-        /** Returns the whole as one line for people. */
+        /** Returns one line to display. */
         @Override
         public String toString() {
             return "plugin " + name + from.map(p -> " (" + p + ")").orElse("") + ": " + why;
         }
     }
 
-    /** Takes these plugins as they are. */
+    /** Creates a list of plugins. */
     public static Plugins of(List<Plugin> plugins) {
         return new Plugins(
                 plugins.stream()
@@ -68,7 +68,7 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
                 List.of());
     }
 
-    /** Loads the plugins that ship with Reseat. */
+    /** Loads the plugins included in Reseat. */
     public static Plugins bundled() {
         return load(List.of());
     }
@@ -78,7 +78,7 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
      * folder of jars and each folder with a {@code family.ini} is one plugin. Nothing that a plugin
      * does makes this throw.
      *
-     * @param folders the folders; of two plugins with one id the first counts
+     * @param folders the folders; of two plugins with the same id, the first is used
      */
     public static Plugins load(List<Path> folders) {
         return load(folders, START_LIMIT);
@@ -90,9 +90,9 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     }
 
     /**
-     * Loads plugins as {@link #load(List)} does, for a program that has commands of its own.
+     * Loads plugins as {@link #load(List)} does, for a program with its own commands.
      *
-     * @param folders the folders; of two plugins with one id the first counts
+     * @param folders the folders; of two plugins with the same id, the first is used
      * @param startLimit how long a plugin may take to start
      * @param commands names that no command of a plugin may have
      */
@@ -115,7 +115,7 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
         return families().stream().filter(family -> family.id().equals(id)).findFirst();
     }
 
-    /** Returns the checks of all plugins; those of families find nothing in other devices. */
+    /** Returns the checks of all plugins; checks of families apply only to their devices. */
     public List<Check> checks() {
         List<Check> checks = new ArrayList<>(all(Plugin::checks));
         for (DeviceFamily family : families()) {
@@ -124,22 +124,22 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
         return List.copyOf(checks);
     }
 
-    /** Returns the sorts of stock of all plugins. */
+    /** Returns the kinds of stock of all plugins. */
     public List<StockSource> stockSources() {
         return all(Plugin::stockSources);
     }
 
-    /** Returns the tables of times of all plugins. */
+    /** Returns the cost tables of all plugins. */
     public List<CostTable> costTables() {
         return all(Plugin::costTables);
     }
 
-    /** Returns the ways to write a plan of all plugins. */
+    /** Returns the outputs of all plugins. */
     public List<Output> outputs() {
         return all(Plugin::outputs);
     }
 
-    /** Returns the methods to assess a device of all plugins. */
+    /** Returns the assessment methods of all plugins. */
     public List<Assessment> assessments() {
         return all(Plugin::assessments);
     }
@@ -152,7 +152,7 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
     /**
      * Returns the standard fastener tables with the rows of all families.
      *
-     * @throws IllegalArgumentException if a row cannot be understood; loaded plugins have none
+     * @throws IllegalArgumentException if a row is invalid; loaded plugins have none
      */
     public FastenerTables fastenerTables() {
         FastenerTables tables = FastenerTables.standard();

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Something that a template for new devices must be told.
+ * A question of a template for new devices.
  *
  * @param id name of the answer; lower case with hyphens
- * @param asks the question, for people
+ * @param asks text of the question
  * @param choices the answers to choose from; empty if the answer is a whole number
  * @param least the smallest number
  * @param most the greatest number
- * @param usual the answer where nobody gives one
+ * @param usual the default answer
  */
 public record Question(
         String id, String asks, List<String> choices, int least, int most, String usual) {
@@ -19,25 +19,25 @@ public record Question(
     public Question {
         choices = List.copyOf(choices);
         if (id.isBlank() || asks.isBlank()) {
-            throw new IllegalArgumentException("a question has an id and asks something");
+            throw new IllegalArgumentException("a question must have an id and a text");
         }
         Optional<String> wrong = wrongWith(choices, least, most, usual);
         if (wrong.isPresent()) {
-            throw new IllegalArgumentException(id + ": the usual answer: " + wrong.get());
+            throw new IllegalArgumentException(id + ": the default answer: " + wrong.get());
         }
     }
 
-    /** Asks to choose; the first choice is the usual one. */
+    /** Creates a question with choices; the first one is the default. */
     public static Question choice(String id, String asks, String... choices) {
         return new Question(id, asks, List.of(choices), 0, 0, choices[0]);
     }
 
-    /** Asks for a whole number. */
+    /** Creates a question for a whole number. */
     public static Question number(String id, String asks, int least, int most, int usual) {
         return new Question(id, asks, List.of(), least, most, Integer.toString(usual));
     }
 
-    /** Returns what is wrong with an answer; empty if nothing is. */
+    /** Returns the error in an answer; empty if it is valid. */
     public Optional<String> wrongWith(String answer) {
         return wrongWith(choices, least, most, answer);
     }

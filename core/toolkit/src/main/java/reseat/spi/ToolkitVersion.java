@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 
-/** Tells which build of the toolkit is running. */
+/** The version of the running toolkit. */
 public final class ToolkitVersion {
 
     private static final String CURRENT = read();

@@ -1,2 +1,2 @@
-/** What a plugin meets: the toolkit's version, and the services a plugin can offer. */
+/** The plugin interface: the toolkit's version, and the services that a plugin can provide. */
 package reseat.spi;

@@ -7,10 +7,10 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * Shares out lines of a stock among needs that may compete for them, so that as much as can be had
- * is had. Each need takes from its lines in their order; where an earlier need has emptied a line
- * that a later one depends on, the earlier one moves to another of its own. This is a flow with
- * shortest paths, so it ends after at most (needs x lines)^2 rounds.
+ * Allocates lines of a stock to competing needs, so that as much as possible is served. Each need
+ * takes from its lines in their order; where an earlier need has emptied a line that a later one
+ * depends on, the earlier one moves to another of its own. This is a maximum flow by shortest
+ * paths, so it ends after at most (needs x lines)^2 rounds.
  */
 final class Allocation {
 
@@ -31,7 +31,7 @@ final class Allocation {
         }
     }
 
-    /** Takes so much for a need; returns how much could not be had. */
+    /** Takes a quantity for a need; returns how much was not available. */
     BigDecimal take(int need, BigDecimal quantity) {
         BigDecimal open = quantity;
         while (open.signum() > 0) {
@@ -72,8 +72,8 @@ final class Allocation {
     }
 
     /**
-     * A way to a line that has something left: its end (-1 if there is none), for each line met the
-     * need that would take from it, and for each need met the line that it would give up.
+     * A path to a line that has something left: its end (-1 if there is none), for each line met
+     * the need that would take from it, and for each need met the line that it would release.
      */
     private static final class Path {
         private final int[] taker;

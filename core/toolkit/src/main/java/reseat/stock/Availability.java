@@ -7,14 +7,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a stock has of what a plan needs: what to take, what is missing, what is about to expire.
+ * The availability of a plan's needs in a stock: what to take, what is missing, what is about to
+ * expire.
  *
- * <p>Of several lines, that which expires first is taken first; what has expired is left aside.
- * Lengths, volumes and masses are converted; of a line in another unit nothing is taken.
+ * <p>Of several lines, the one that expires first is taken first; expired lines are ignored.
+ * Lengths, volumes and masses are converted; nothing is taken from a line in another unit.
  *
- * @param day the day it is asked for
+ * @param day the day of the work
  * @param lines one for each need, in the order of the needs
- * @param toolsJudged whether tools were looked for; they are not in a stock that lists none at all
+ * @param toolsJudged whether tools were checked; they are not if the stock lists none at all
  */
 public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged) {
 
@@ -23,14 +24,14 @@ public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged)
     }
 
     /**
-     * What there is for one need.
+     * The availability for one need.
      *
      * @param taken what to take, in order
-     * @param missing how much cannot be had, in the unit of the need; zero or more
-     * @param held how much good stock is reserved for other jobs, in the unit of the need
+     * @param missing how much is missing, in the unit of the need; zero or more
+     * @param held how much usable stock is reserved for other jobs, in the unit of the need
      * @param expired lines that would serve, but have expired
-     * @param otherUnit lines that would serve, but are counted in a unit that says nothing here
-     * @param alternates good lines that would serve as well and have something left, those that
+     * @param otherUnit lines that would serve, but whose unit cannot be converted
+     * @param alternates usable lines that would also serve and have something left, those that
      *     expire first before others
      */
     public record Line(
@@ -49,18 +50,18 @@ public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged)
             alternates = List.copyOf(alternates);
         }
 
-        /** Tells whether all of it can be had. */
+        /** Returns whether all of it is available. */
         public boolean complete() {
             return missing.signum() == 0;
         }
     }
 
     /**
-     * So much of one line.
+     * A quantity of one line.
      *
-     * @param item the line as it was seen
+     * @param item a snapshot of the line
      * @param quantity how much of it, in its own unit
-     * @param soon whether it expires within the days that were asked for
+     * @param soon whether it expires within the warning period
      */
     public record Taken(StockItem item, BigDecimal quantity, boolean soon) {}
 
@@ -68,24 +69,25 @@ public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged)
      * Compares needs with a stock.
      *
      * @param needs what is needed
-     * @param items what there is
+     * @param items the lines of the stock
      * @param day the day of the work
-     * @param warnDays what expires within so many days from then is marked; zero or more
+     * @param warnDays what expires within this many days from then is marked; zero or more
      */
     public static Availability of(
             List<StockNeed> needs, List<StockItem> items, LocalDate day, int warnDays) {
         if (warnDays < 0) {
-            throw new IllegalArgumentException("days to warn are zero or more: " + warnDays);
+            throw new IllegalArgumentException(
+                    "the number of days to warn must not be negative: " + warnDays);
         }
         return new Comparison(needs, items, day, warnDays).compare();
     }
 
-    /** Tells whether everything can be had. */
+    /** Returns whether everything is available. */
     public boolean complete() {
         return lines.stream().allMatch(Line::complete);
     }
 
-    /** Returns the lines of what cannot be had. */
+    /** Returns the lines for what is missing. */
     public List<Line> missing() {
         return lines.stream().filter(line -> !line.complete()).toList();
     }
@@ -95,13 +97,13 @@ public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged)
         return lines.stream().flatMap(line -> line.taken().stream()).filter(Taken::soon).toList();
     }
 
-    /** Returns what to reserve, each line of the stock once; empty if nothing is there. */
+    /** Returns what to reserve, each line of the stock once; empty if nothing is available. */
     public List<Reservation.Pick> picks() {
         Map<String, BigDecimal> sums = new LinkedHashMap<>();
         for (Line line : lines) {
             for (Taken taken : line.taken()) {
                 if (line.need().kind() == StockItem.Kind.TOOL) {
-                    // one tool does all that it is good for, one after the other
+                    // one tool serves all needs for it, one after the other
                     sums.merge(taken.item().id(), taken.quantity(), BigDecimal::max);
                 } else {
                     sums.merge(taken.item().id(), taken.quantity(), BigDecimal::add);

@@ -7,13 +7,13 @@ import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 
 /**
- * Whether a repair can be done with what is there.
+ * Whether a repair can be done with the stock.
  *
- * @param request the repair; where a detour was taken, with the rules that led to it
- * @param plan the plan it was judged by; empty if none was found
+ * @param request the repair; if a detour was taken, with its rules
+ * @param plan the plan that was evaluated; empty if none was found
  * @param availability what the stock has for that plan; empty if there is none
- * @param avoided what the plan does without because it is missing, though the best plan needs it;
- *     empty if this is the best plan
+ * @param avoided missing items that the best plan needs and this plan avoids; empty if this is the
+ *     best plan
  * @param reasons why there is no plan, as sentences; empty if there is one
  */
 public record CanDo(
@@ -27,11 +27,12 @@ public record CanDo(
         avoided = List.copyOf(avoided);
         reasons = List.copyOf(reasons);
         if (plan.isPresent() != availability.isPresent()) {
-            throw new IllegalArgumentException("what is there is asked for a plan");
+            throw new IllegalArgumentException(
+                    "availability must be present if and only if there is a plan");
         }
     }
 
-    /** Tells whether there is a plan and all that it needs. */
+    /** Returns whether there is a plan and everything that it needs. */
     public boolean yes() {
         return availability.isPresent() && availability.get().complete();
     }

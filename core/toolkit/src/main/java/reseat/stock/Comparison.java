@@ -89,7 +89,7 @@ final class Comparison {
         return told(needs.get(n), taken, missing, choices, alternates);
     }
 
-    /** Prefers a tool that is taken for another need already. */
+    /** Prefers a tool that is already taken for another need. */
     private Availability.Line tool(
             StockNeed need, List<Integer> choices, Set<Integer> takenAlready) {
         List<Integer> there =

@@ -12,7 +12,7 @@ import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.Way;
 
-/** Forbids whatever needs what is missing, so that a plan does without. */
+/** Forbids everything that needs what is missing, so that a plan does without it. */
 final class Detour {
 
     private final Device device;
@@ -25,9 +25,9 @@ final class Detour {
     }
 
     /**
-     * Returns rules that do without what is missing.
+     * Returns rules that avoid what is missing.
      *
-     * @return the rules; empty if what is to be replaced is missing itself, which no way gets round
+     * @return the rules; empty if the part to replace is itself missing, which cannot be avoided
      */
     static Optional<Rules> around(Device device, Rules rules, List<Availability.Line> missing) {
         Detour detour = new Detour(device);

@@ -2,12 +2,12 @@ package reseat.stock;
 
 import java.util.List;
 
-/** A stock whose lines are kept by Reseat, so that they can be set. */
+/** A stock whose lines are managed by Reseat, so that they can be set. */
 public interface FillableStock extends Stock {
 
     /**
-     * Sets lines: one that is there is changed, one that is not is added, others stay as they are.
-     * All or none. What the lines say of reservations is not looked at: those are the stock's own.
+     * Sets lines, all or none: existing lines are changed, new ones added, others left as they are.
+     * Reservations in the given lines are ignored; the stock keeps its own.
      *
      * @throws StockException {@link StockException.Kind#CONFLICT} if a line would have less on hand
      *     than is reserved of it

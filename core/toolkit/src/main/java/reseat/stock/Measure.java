@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.Map;
 
 /**
- * What is measured in a unit, and by which power of ten: lengths in mm, volumes in ml, masses in g.
- * A unit that is not known measures itself.
+ * The quantity that a unit measures, and its power of ten: lengths in mm, volumes in ml, masses in
+ * g. An unknown unit measures itself.
  */
 record Measure(String of, int power) {
 

@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Things of a stock that are held for a job.
+ * Items of a stock that are held for a job.
  *
- * @param request what was asked for
- * @param state what became of it
+ * @param request the request for
+ * @param state its state
  */
 public record Reservation(Request request, State state) {
 
-    /** What became of a reservation. */
+    /** The state of a reservation. */
     public enum State {
         /** Held; nobody else can take it. */
         RESERVED,
-        /** Used: gone from the stock. */
+        /** Used: taken out of the stock. */
         USED,
         /** Given back. */
         RELEASED
@@ -29,9 +29,9 @@ public record Reservation(Request request, State state) {
     }
 
     /**
-     * A wish to reserve.
+     * A request to reserve.
      *
-     * @param id id that the caller chooses, unlike any other; never blank
+     * @param id id that the caller chooses, unique; never blank
      * @param job id of the job it is for; never blank
      * @param picks what to take; at least one, each of another line
      */
@@ -40,7 +40,8 @@ public record Reservation(Request request, State state) {
         public Request {
             picks = List.copyOf(picks);
             if (id.isBlank() || job.isBlank() || picks.isEmpty()) {
-                throw new IllegalArgumentException("a reservation has an id, a job and picks");
+                throw new IllegalArgumentException(
+                        "a reservation must have an id, a job and picks");
             }
             Set<String> items = new HashSet<>();
             for (Pick pick : picks) {
@@ -52,18 +53,18 @@ public record Reservation(Request request, State state) {
     }
 
     /**
-     * So much of one line of a stock.
+     * A quantity of one line of a stock.
      *
      * @param item id of the line
-     * @param quantity how much, greater than zero; kept without zeros at the end, so that picks of
-     *     as much are equal
+     * @param quantity how much, greater than zero; stored without trailing zeros, so that equal
+     *     quantities are equal
      */
     public record Pick(String item, BigDecimal quantity) {
 
         public Pick {
             if (quantity.signum() <= 0) {
                 throw new IllegalArgumentException(
-                        "a quantity picked is greater than zero: " + quantity);
+                        "a picked quantity must be greater than zero: " + quantity);
             }
             BigDecimal bare = quantity.stripTrailingZeros();
             quantity = bare.scale() < 0 ? bare.setScale(0) : bare;

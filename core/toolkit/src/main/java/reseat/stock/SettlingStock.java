@@ -1,19 +1,19 @@
 package reseat.stock;
 
 /**
- * A stock whose own book is written by others: a spreadsheet, the tables of another program. What
- * is used through Reseat is remembered beside it and taken off what the book says, until somebody
- * says that the book knows of it.
+ * A stock whose records are maintained elsewhere: a spreadsheet, the tables of another program.
+ * What is used through Reseat is recorded separately and subtracted from those records, until it is
+ * settled.
  */
 public interface SettlingStock extends Stock {
 
     /**
-     * Says that the book now knows of everything that was used of a line so far. Settling what is
-     * settled changes nothing.
+     * States that the external records now include everything used of a line so far. Settling is
+     * idempotent.
      *
      * @param item id of the line
-     * @throws StockException {@link StockException.Kind#UNKNOWN} if neither the book nor what is
-     *     remembered beside it has such a line
+     * @throws StockException {@link StockException.Kind#UNKNOWN} if neither the external records
+     *     nor the separate ones have such a line
      */
     void settle(String item) throws StockException;
 }

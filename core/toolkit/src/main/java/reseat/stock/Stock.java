@@ -4,31 +4,31 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An open stock. Safe for use by several threads.
+ * An open stock. Thread-safe.
  *
  * <p>Taking from it is atomic: a reservation holds all of its picks or none, and nothing is ever
- * reserved twice, whoever else uses the same stock at the same time. Each reservation carries an id
- * that the caller chose, so that after a lost connection it can be repeated: doing again what was
- * done already changes nothing.
+ * reserved twice, even if others use the same stock at the same time. Each reservation has an id
+ * chosen by the caller, so that it can be repeated after a lost connection: all operations are
+ * idempotent.
  */
 public interface Stock extends AutoCloseable {
 
-    /** Returns what is there now, in a fixed order. */
+    /** Returns the current lines, in a fixed order. */
     List<StockItem> items() throws StockException;
 
     /**
      * Reserves all picks of a request, or none.
      *
-     * @return the reservation; if one with this id is there already and its job and picks are the
-     *     same, that one, unchanged
+     * @return the reservation; if one with the same id, job and picks exists already, that one,
+     *     unchanged
      * @throws StockException {@link StockException.Kind#SHORT} if some pick is not available,
-     *     {@link StockException.Kind#CONFLICT} if the id stands for another request
+     *     {@link StockException.Kind#CONFLICT} if the id belongs to another request
      */
     Reservation reserve(Reservation.Request request) throws StockException;
 
     /**
-     * Takes what was reserved out of the stock: consumables, parts and screws are gone, tools come
-     * back. Using what is used changes nothing.
+     * Takes what was reserved out of the stock: consumables, parts and screws are used up, tools
+     * come back. Idempotent.
      *
      * @throws StockException {@link StockException.Kind#UNKNOWN} if there is no such reservation,
      *     {@link StockException.Kind#CONFLICT} if it was released
@@ -36,7 +36,7 @@ public interface Stock extends AutoCloseable {
     Reservation use(String reservation) throws StockException;
 
     /**
-     * Gives back what was reserved. Releasing what is released changes nothing.
+     * Returns what was reserved to the stock. Idempotent.
      *
      * @throws StockException {@link StockException.Kind#UNKNOWN} if there is no such reservation,
      *     {@link StockException.Kind#CONFLICT} if it was used
@@ -50,17 +50,16 @@ public interface Stock extends AutoCloseable {
     List<Reservation> open() throws StockException;
 
     /**
-     * Returns what a person should know of, as sentences: a line that vanished while some of it is
-     * reserved, less on hand than reserved, use that the shop's own book does not know of. Empty if
-     * all is well.
+     * Returns warnings, as sentences: a line that vanished while some of it is reserved, less on
+     * hand than reserved, use that the shop's own records lack. Empty if there are none.
      */
     default List<String> notices() throws StockException {
         return List.of();
     }
 
     /**
-     * Returns what opening it did that a person should know of, as sentences without a full stop: a
-     * file of an earlier version was replaced. Empty as a rule.
+     * Returns what opening it changed, as sentences without a full stop, such as a file of an
+     * earlier version that was replaced. Usually empty.
      */
     default List<String> openingNotes() {
         return List.of();

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One line of a stock as it was seen: so many of one thing, of one lot, in one place.
+ * A snapshot of one line of a stock: a quantity of one item, of one lot, in one place.
  *
  * @param id id of the line in its stock
- * @param kind what sort of thing it is
- * @param name the name people use
+ * @param kind the kind of item
+ * @param name display name
  * @param serves what it can be taken for: order numbers, ids of consumables and tools, {@code
- *     device/id} of what has no order number; at least one
+ *     device/id} for parts and screws without an order number; at least one
  * @param onHand how much lies there, reserved or not; zero or more
  * @param reserved how much of it is reserved for jobs; from zero to {@code onHand}
  * @param unit the unit it is counted in ("piece", "mm", "ml")
@@ -32,22 +32,22 @@ public record StockItem(
         Optional<LocalDate> expires,
         Optional<String> place) {
 
-    /** What sort of thing a stock holds. */
+    /** The kind of item in a stock. */
     public enum Kind {
         /** A spare part. */
         PART,
         /** Screws of one type. */
         SCREW,
-        /** What a rebuild uses up. */
+        /** Something that a rebuild uses up. */
         CONSUMABLE,
-        /** A tool or a bit; it is used and comes back. */
+        /** A tool or a bit, which comes back after use. */
         TOOL
     }
 
     public StockItem {
         serves = List.copyOf(serves);
         if (serves.isEmpty()) {
-            throw new IllegalArgumentException(id + " must serve for something");
+            throw new IllegalArgumentException(id + " must list what it serves for");
         }
         if (reserved.signum() < 0 || onHand.compareTo(reserved) < 0) {
             throw new IllegalArgumentException(
@@ -60,7 +60,7 @@ public record StockItem(
         return onHand.subtract(reserved);
     }
 
-    /** Tells whether it may still be used on a day. */
+    /** Returns whether it may still be used on a day. */
     public boolean isGoodOn(LocalDate day) {
         return expires.isEmpty() || !expires.get().isBefore(day);
     }

@@ -4,14 +4,14 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * Something that a plan needs of a stock.
+ * Something that a plan needs from a stock.
  *
- * @param kind what sort of thing it is
+ * @param kind the kind of item
  * @param id id of the part, the screw type, the consumable or the tool
- * @param name the name people use
- * @param takes what a line of the stock has to serve for, any of these: the order number where
- *     there is one, else {@code device/id}; for consumables and tools the id itself as well, and
- *     for a driver the drive that it turns; at least one
+ * @param name display name
+ * @param takes what a line of the stock must serve for, any of these: the order number where there
+ *     is one, else {@code device/id}; for consumables and tools the id itself as well, and for a
+ *     driver the drive that it turns; at least one
  * @param quantity how much, greater than zero
  * @param unit the unit it is counted in
  * @param reason why it is needed
@@ -27,9 +27,9 @@ public record StockNeed(
 
     /** Why a plan needs something. */
     public enum Reason {
-        /** It replaces what the plan takes off. */
+        /** It replaces a part that the plan takes off. */
         TARGET,
-        /** It replaces what the work destroys. */
+        /** It replaces a part that the work destroys. */
         RUINED,
         /** It replaces a screw whose locking patch is spent. */
         LOCKING_PATCH,
@@ -42,15 +42,15 @@ public record StockNeed(
     public StockNeed {
         takes = List.copyOf(takes);
         if (takes.isEmpty()) {
-            throw new IllegalArgumentException(id + ": a need can be served by something");
+            throw new IllegalArgumentException(id + ": a need must list what can serve it");
         }
         if (quantity.signum() <= 0) {
             throw new IllegalArgumentException(
-                    id + ": a need is greater than zero, not " + quantity);
+                    id + ": a need must be greater than zero, not " + quantity);
         }
     }
 
-    /** Tells whether a line of a stock is what is needed, however much there is of it. */
+    /** Returns whether a line of a stock serves this need, whatever its quantity. */
     public boolean servedBy(StockItem item) {
         return item.kind() == kind && takes.stream().anyMatch(item.serves()::contains);
     }

@@ -17,7 +17,7 @@ import reseat.plan.Rebuild;
 import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
 
-/** Works out what a plan needs of a stock. */
+/** Determines what a plan needs from a stock. */
 public final class StockNeeds {
 
     private static final String PIECE = "piece";
@@ -26,7 +26,7 @@ public final class StockNeeds {
 
     /**
      * Returns what a plan and its rebuild need: spares, screws, consumables, then tools, each in
-     * the order of first use. The bare hand is not asked for.
+     * the order of first use. The bare hand is not included.
      *
      * @param replace whether the parts it frees are replaced, and not put back
      */
@@ -38,7 +38,7 @@ public final class StockNeeds {
      * Returns what a plan and its rebuild need.
      *
      * @param rebuild its rebuild
-     * @param replace whether the parts it frees are replaced, and not put back
+     * @param replace whether the parts that it frees are replaced instead of put back
      */
     public static List<StockNeed> of(Plan plan, Rebuild rebuild, boolean replace) {
         Device device = plan.request().device();
@@ -65,8 +65,8 @@ public final class StockNeeds {
                 screw ? StockItem.Kind.SCREW : StockItem.Kind.PART,
                 spare.id(),
                 spare.name(),
-                // ids of parts mean something in their device alone, and a number tells variants
-                // apart that an id does not
+                // part ids are meaningful only within their device, and a number distinguishes
+                // variants that an id does not
                 List.of(spare.number().orElse(device.id() + "/" + spare.id())),
                 BigDecimal.valueOf(spare.count()),
                 PIECE,

@@ -16,39 +16,40 @@ import reseat.plan.Plans;
 import reseat.plan.Watch;
 
 /**
- * Answers what can be done on a day with what a stock has. Looks at a stock as it was seen; each
- * repair is asked for by itself, as if it were the only one.
+ * Determines which repairs a stock allows on a day. It uses a snapshot of the stock and considers
+ * each repair separately, as if it were the only one.
  *
- * @param items what there is
+ * @param items the lines of the stock
  * @param day the day of the work
- * @param warnDays what expires within so many days from then is marked; zero or more
- * @param plans asked for the plan of each repair
+ * @param warnDays what expires within this many days from then is marked; zero or more
+ * @param plans creates the plan of each repair
  */
 public record Today(List<StockItem> items, LocalDate day, int warnDays, Plans plans) {
 
-    /** How often to look for a way that does without what is missing. */
+    /** How often to look for a plan that avoids what is missing. */
     private static final int DETOURS = 3;
 
     public Today {
         items = List.copyOf(items);
         if (warnDays < 0) {
-            throw new IllegalArgumentException("days to warn are zero or more: " + warnDays);
+            throw new IllegalArgumentException(
+                    "the number of days to warn must not be negative: " + warnDays);
         }
     }
 
-    /** Looks into a stock. */
+    /** Creates the query. */
     public static Today of(Stock stock, LocalDate day, int warnDays, Plans plans)
             throws StockException {
         return new Today(stock.items(), day, warnDays, plans);
     }
 
     /**
-     * Asks for one repair: plans it and compares what the plan needs with what there is. Where the
-     * best plan needs what is missing, another that does without is looked for, a few times.
+     * Evaluates one repair: plans it and compares its needs with the stock. If the best plan needs
+     * what is missing, it looks a few times for another plan that avoids it.
      *
      * @param repair the device and what to achieve
-     * @param replace whether the parts that it frees are replaced, and not put back
-     * @param watch hears how the planner goes and may cancel
+     * @param replace whether the parts that it frees are replaced instead of put back
+     * @param watch receives the planner's progress and may cancel
      * @return the answer for the best plan that can be done; if there is none, for the best plan
      */
     public CanDo canDo(PlanRequest repair, boolean replace, Watch watch) {
@@ -86,7 +87,7 @@ public record Today(List<StockItem> items, LocalDate day, int warnDays, Plans pl
     }
 
     /**
-     * Asks for the whole catalogue: every part of every device that can be ordered.
+     * Evaluates the whole catalogue: every part of every device that can be ordered.
      *
      * @param effort how long to think about each repair
      * @param watch hears how the planner goes; when it cancels, the repairs so far are returned

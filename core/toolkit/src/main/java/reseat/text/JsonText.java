@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Writes maps, lists, texts, numbers and truth values as JSON, two blanks a level, keys in the
- * order given.
+ * Writes maps, lists, strings, numbers and booleans as JSON, indented by two spaces, with keys in
+ * the order given.
  */
 public final class JsonText {
 
@@ -20,8 +20,8 @@ public final class JsonText {
     private JsonText() {}
 
     /**
-     * Returns a value as JSON that ends in a line end. Empty optionals become null, and so do
-     * numbers without end.
+     * Returns a value as JSON with a line feed at the end. Empty optionals, infinities and NaN
+     * become null.
      */
     public static String of(Object value) {
         JsonText text = new JsonText();
@@ -29,7 +29,7 @@ public final class JsonText {
         return text.out.append('\n').toString();
     }
 
-    /** Returns a map of keys and values, in this order. */
+    /** Returns a map of keys and values, in the given order. */
     public static Map<String, Object> map(Object... keysAndValues) {
         Map<String, Object> map = new LinkedHashMap<>();
         for (int i = 0; i < keysAndValues.length; i += 2) {
@@ -81,8 +81,8 @@ public final class JsonText {
     }
 
     /**
-     * Writes nine figures, which is more than any of these numbers is good for, and hides the noise
-     * of binary.
+     * Writes nine digits, which exceeds the precision of any of these numbers and hides binary
+     * rounding noise.
      */
     private void number(double number) {
         if (!Double.isFinite(number)) {

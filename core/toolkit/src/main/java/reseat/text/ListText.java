@@ -3,7 +3,7 @@ package reseat.text;
 import java.util.Collection;
 import java.util.List;
 
-/** Lists as people read them. */
+/** Formats lists for people. */
 public final class ListText {
 
     private static final int MOST = 3;

@@ -4,19 +4,19 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as people read them. */
+/** Formats numbers for people. */
 public final class NumberText {
 
     private static final int DECIMALS = 3;
 
     private NumberText() {}
 
-    /** Returns a number with up to three decimals, without trailing zeros and without exponent. */
+    /** Returns a number with up to three decimals, without trailing zeros and exponent. */
     public static String of(double value) {
         return of(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
     }
 
-    /** Returns a number with all its decimals, without trailing zeros and without exponent. */
+    /** Returns a number with all its decimals, without trailing zeros and exponent. */
     public static String of(BigDecimal value) {
         return value.stripTrailingZeros().toPlainString();
     }

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Puts cells below each other. */
+/** Lays out cells in columns. */
 public final class Table {
 
     private Table() {}
 
     /**
-     * Returns the rows as lines, two blanks between columns.
+     * Returns the rows as lines, two spaces between columns.
      *
      * @param rows rows of as many cells each
-     * @param right columns of numbers, which end below each other
+     * @param right columns to align at the right, for numbers
      */
     public static List<String> of(List<List<String>> rows, int... right) {
         List<Integer> widths = new ArrayList<>();

@@ -1,8 +1,8 @@
 package reseat.text;
 
 /**
- * Times as people read them: {@code 59.5 s}, {@code 3 min 20 s}, {@code 1 h 5 min}. Each is rounded
- * to its smallest unit first, so that no time reads 60 s or 60 min.
+ * Formats times for people: {@code 59.5 s}, {@code 3 min 20 s}, {@code 1 h 5 min}. Each is first
+ * rounded to its smallest unit, so that no time reads 60 s or 60 min.
  */
 public final class TimeText {
 
@@ -41,8 +41,8 @@ public final class TimeText {
     }
 
     /**
-     * Returns a difference of times in words: {@code 5 s more}, {@code 2 min less}, or {@code the
-     * same time}.
+     * Returns a time difference in words: {@code 5 s more}, {@code 2 min less}, or {@code the same
+     * time}.
      *
      * @param ms milliseconds
      */

@@ -71,9 +71,11 @@ class EstimateTest {
                 estimate("M2 8.8 pan T5 oiled tapped into magnesium, 3 mm, head 3.5 mm");
         assertEquals(
                 List.of(
-                        "50 to 70 % of the stripping load 1450 N of 3 mm in magnesium, shear strength"
+                        "50 to 70 % of the stripping load 1450 N of 3 mm in magnesium,"
+                                + " shear strength"
                                 + " 140 N/mm²",
-                        "70 to 90 % of the yield stress 640 N/mm² at friction 0.08: preload 844 to 1080"
+                        "70 to 90 % of the yield stress 640 N/mm² at friction 0.08:"
+                                + " preload 844 to 1080"
                                 + " N",
                         "80 to 100 % of 0.43 N·m, the least that T5 drivers are sold or tested for",
                         "60 to 80 % of the breaking torque 0.368 N·m; the thread takes 56 % of the"
@@ -92,7 +94,7 @@ class EstimateTest {
                         "engagement: 3 mm"),
                 estimate.inputs().stream().map(i -> i.name() + ": " + i.value()).toList());
         assertEquals(
-                List.of("The hole under the head was not told; assumed 2.4 mm, ISO 273 medium."),
+                List.of("The hole under the head was not given; assumed 2.4 mm, ISO 273 medium."),
                 estimate.assumptions());
         assertEquals(List.of(TorqueEstimate.CAUTION), estimate.cautions());
         assertEquals("the thread of the seat strips", estimate.governing().kind().words());
@@ -102,12 +104,13 @@ class EstimateTest {
     void whatIsNotToldIsAssumedOneByOne() {
         assertEquals(
                 List.of(
-                        "Friction was not told; assumed from 0.08 to 0.3.",
-                        "The head was not told; assumed to bear on 3.07 mm, the least that is known for"
+                        "Friction was not given; assumed from 0.08 to 0.3.",
+                        "The head was not given; assumed to bear on 3.07 mm, the least"
+                                + " that is known for"
                                 + " M2.",
-                        "What the seat is was not told; assumed a tapped hole.",
-                        "The drive was not told; it does not limit the value.",
-                        "The hole under the head was not told; assumed 2.4 mm, ISO 273 medium."),
+                        "The form of the seat was not given; assumed a tapped hole.",
+                        "The drive was not given; it does not limit the value.",
+                        "The hole under the head was not given; assumed 2.4 mm, ISO 273 medium."),
                 estimate("M2 8.8 into steel, 3 mm").assumptions());
     }
 
@@ -120,7 +123,7 @@ class EstimateTest {
         assertTrue(
                 estimate(words)
                         .assumptions()
-                        .contains("What the seat is was not told; assumed " + assumed));
+                        .contains("The form of the seat was not given; assumed " + assumed));
     }
 
     /** Five full turns of M2 are 2 mm. */
@@ -190,7 +193,7 @@ class EstimateTest {
         TorqueEstimate estimate = estimate("M2 8.8 5L0.8 into steel, 3 mm");
         assertTrue(estimate.limits().stream().noneMatch(l -> l.kind() == Limit.Kind.DRIVE));
         assertEquals(
-                "What torque the drive 5L0.8 stands is not known; it does not limit the value.",
+                "The torque that drive 5L0.8 withstands is not known; it does not limit the value.",
                 estimate.cautions().get(1));
     }
 
@@ -200,7 +203,8 @@ class EstimateTest {
         "'M2 8.8 10.9 into steel, 3 mm', 'A second property class \"10.9\" beside \"8.8\".'",
         "'M2 8.8 into steel magnesium, 3 mm', 'A second material \"magnesium\" beside \"steel\".'",
         "'M2 8.8 tapped nut into steel, 3 mm', 'A second form of seat \"nut\" beside \"tapped\".'",
-        "'M2 8.8 oiled zinc-dry into steel, 3 mm', 'A second friction \"zinc-dry\" beside \"oiled\".'",
+        "'M2 8.8 oiled zinc-dry into steel, 3 mm', 'A second friction \"zinc-dry\""
+                + " beside \"oiled\".'",
         "'M2 8.8 pan csk into steel, 3 mm', 'A second head \"csk\" beside \"pan\".'",
         "'M2 8.8 T5 T6 into steel, 3 mm', 'A second drive \"T6\" beside \"T5\".'"
     })
@@ -225,7 +229,7 @@ class EstimateTest {
         assertEquals(
                 1000, advisor.read("M2 8.8 into steel, 1 m").engagementMm().orElseThrow(), 1e-9);
         assertEquals(
-                "An engagement of \"1001mm\" is beyond any screw; the most is 1000 mm.",
+                "An engagement of \"1001mm\" is too long for any screw; the maximum is 1000 mm.",
                 refusal("M2 8.8 into steel, 1001 mm"));
     }
 
@@ -252,10 +256,12 @@ class EstimateTest {
     @ParameterizedTest
     @CsvSource({
         "'M2 8.8 head 2 mm into steel, 3 mm', A head of 2 mm is no wider than the thread M2.",
-        "'M2 8.8 into steel, nan', '\"nan\" is no number; a length is one such as 3 mm.'",
-        "'M2 8.8 into steel, 3 furlongs', '\"3\" is no property class, and a length needs a unit:'",
-        "'M2 8.8 into steel, 3ft', '\"3ft\" is no length; its unit must be mm, cm or in.'",
-        "'M2 8.8 panne into steel, 3 mm', '\"panne\" is no thread, class, head, drive, friction or'"
+        "'M2 8.8 into steel, nan', '\"nan\" is not a number; expected a length such as 3 mm.'",
+        "'M2 8.8 into steel, 3 furlongs', '\"3\" is not a property class, and a length"
+                + " needs a unit:'",
+        "'M2 8.8 into steel, 3ft', '\"3ft\" is not a length; its unit must be mm, cm or in.'",
+        "'M2 8.8 panne into steel, 3 mm', '\"panne\" is not a thread, class, head,"
+                + " drive, friction or'"
     })
     void whatMakesNoSenseIsNamed(String words, String why) {
         assertTrue(refusal(words).startsWith(why), refusal(words));
@@ -268,8 +274,10 @@ class EstimateTest {
                 estimate("M2 8.8 head 2.5 mm into steel, 3 mm")
                         .assumptions()
                         .contains(
-                                "The hole under the head was not told; the head would fall through the"
-                                        + " 2.4 mm that is usual, so it is taken as wide as the thread,"
+                                "The hole under the head was not given; the head would"
+                                        + " fall through the"
+                                        + " 2.4 mm that is usual, so it is taken as"
+                                        + " wide as the thread,"
                                         + " 2 mm."));
         TorqueRequest wide =
                 boss("M2", "steel", 9).head(tables.headSize("pan", 3)).holeMm(3).build();

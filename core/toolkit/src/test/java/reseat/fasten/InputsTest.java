@@ -155,7 +155,7 @@ class InputsTest {
     @Test
     void aTorqueIsToldWithItsUnit() {
         assertEquals("0.06 N·m", Torque.newtonMetres(0.06).toString());
-        assertTrue(refusal(() -> Torque.newtonMetres(0)).contains("A torque is above 0"));
+        assertTrue(refusal(() -> Torque.newtonMetres(0)).contains("A torque must be above 0"));
     }
 
     @Test
@@ -183,7 +183,8 @@ class InputsTest {
         assertEquals(List.of("a", "b", "c"), order.passes().get(0).joints());
         assertEquals(
                 List.of(
-                        "The order is that of the device file, because the position of a is not known;"
+                        "The order is that of the device file, because the position of"
+                                + " a is not known;"
                                 + " tighten opposite screws in turn."),
                 order.notes());
         assertEquals(

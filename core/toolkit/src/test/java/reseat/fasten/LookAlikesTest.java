@@ -183,7 +183,7 @@ class LookAlikesTest {
                         "thread M2 / M2x0.25",
                         "length 4 mm / 4.5 mm",
                         "drive PH1 / JIS1",
-                        "class 8.8 / not told",
+                        "class 8.8 / not stated",
                         "patch no / yes"),
                 LookAlikes.of(tables, device).pairs().get(0).differences());
     }
@@ -242,7 +242,8 @@ class LookAlikesTest {
         assertTrue(
                 plan.proof()
                         .startsWith(
-                                "Fewer will not do: every way to use 2 compartments was tried ("),
+                                "Fewer compartments are impossible: every way to use 2"
+                                        + " was tried ("),
                 plan.proof());
     }
 

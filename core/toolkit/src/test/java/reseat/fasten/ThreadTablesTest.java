@@ -191,8 +191,8 @@ class ThreadTablesTest {
 
     @Test
     void refusesWhatIsNoThread() {
-        assertTrue(message("two").contains("is no thread"), message("two"));
-        assertTrue(message("").contains("is no thread"), message(""));
+        assertTrue(message("two").contains("is not a thread"), message("two"));
+        assertTrue(message("").contains("is not a thread"), message(""));
     }
 
     /** Cores of forming screws follow from the breaking loads of mastik.pt page701. */

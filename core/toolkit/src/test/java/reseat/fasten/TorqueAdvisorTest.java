@@ -27,7 +27,8 @@ class TorqueAdvisorTest {
         FastenerTables own =
                 tables.withRows(
                         "family-torques.csv",
-                        "family,thread,material,torque,source,tag\nslates,M2,any,0.9 kgf·cm,manual 7,shop\n"
+                        "family,thread,material,torque,source,tag\nslates,M2,any,0.9"
+                                + " kgf·cm,manual 7,shop\n"
                                 + "slates,M2,magnesium,12 N·cm,manual 8,shop\n");
         TorqueAdvisor ofShop = TorqueAdvisor.of(own);
         Device device =
@@ -49,7 +50,7 @@ class TorqueAdvisorTest {
         TorqueAdvice known = ofShop.forSeat(device, "known", SeatConditions.unknown());
         assertEquals(TorqueAdvice.Basis.FAMILY, known.basis());
         assertEquals(0.12, known.valueNm(), 1e-12);
-        assertTrue(known.cautions().get(0).contains("local codes come first"));
+        assertTrue(known.cautions().get(0).contains("local codes take precedence"));
         assertEquals(
                 0.0882598,
                 ofShop.forSeat(device, "steel", SeatConditions.unknown()).valueNm(),
@@ -66,7 +67,7 @@ class TorqueAdvisorTest {
         assertEquals(Kind.SCREW_YIELD, estimate.governing().kind());
         assertEquals(0.103, estimate.valueNm(), 0.001);
         assertEquals(5, estimate.assumptions().size());
-        assertTrue(estimate.assumptions().get(0).startsWith("Friction was not told"));
+        assertTrue(estimate.assumptions().get(0).startsWith("Friction was not given"));
         assertEquals(TorqueEstimate.CAUTION, estimate.cautions().get(0));
     }
 
@@ -151,7 +152,8 @@ class TorqueAdvisorTest {
                                         device, "a", new SeatConditions(Optional.empty(), false)));
         assertTrue(
                 message.startsWith(
-                        "No torque is given for a. The torque cannot be estimated. Missing: the friction"),
+                        "No torque is given for a. The torque cannot be estimated."
+                                + " Missing: the friction"),
                 message);
         TorqueAdvice told =
                 advisor.forSeat(device, "a", SeatConditions.of(tables.friction("oiled")));
@@ -203,7 +205,7 @@ class TorqueAdvisorTest {
         "'M2 8.8 into cheddar, 2 mm', There is no material \"cheddar\"",
         "'M10 brass into steel, 8 mm', known up to M6 only",
         "'M2 8.8 into steel, 2 mm, 3 mm', A second length",
-        "'M2 8.8 set into steel, 2 mm', tell its diameter"
+        "'M2 8.8 set into steel, 2 mm', give its diameter"
     })
     void saysWhy(String text, String why) {
         String message = message(() -> advisor.estimate(advisor.read(text)));

@@ -69,7 +69,9 @@ class TrayPlanTest {
         assertEquals(2, plan.compartments().size());
         assertTrue(plan.proved());
         assertEquals("m2x4.8", plan.compartments().get(0).content().get(0).screw());
-        assertTrue(plan.proof().startsWith("Fewer will not do: m2x4.8, m2x"), plan.proof());
+        assertTrue(
+                plan.proof().startsWith("Fewer compartments are impossible: none of m2x4.8, m2x"),
+                plan.proof());
         assertEquals(
                 List.of("a", "a2"),
                 plan.compartments().stream()

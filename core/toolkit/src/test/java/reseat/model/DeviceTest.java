@@ -360,7 +360,8 @@ class DeviceTest {
         IllegalStateException refused =
                 assertThrows(IllegalStateException.class, () -> change.accept(kept.get()));
 
-        assertEquals("slate is built; its builder cannot change it any more", refused.getMessage());
+        assertEquals(
+                "slate has been built; its builder can no longer change it", refused.getMessage());
         assertEquals("slate", device.name());
         assertEquals(Optional.empty(), device.variant());
         assertEquals(List.of("frame", "lid"), List.copyOf(device.parts().keySet()));

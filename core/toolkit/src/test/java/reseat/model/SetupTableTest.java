@@ -53,11 +53,11 @@ class SetupTableTest {
     void whatTheTableDoesNotKnowIsNamed() {
         SetupTable table = new SetupTable(tools(100, 110), POSTURES);
         assertEquals(
-                "the set-up table does not know tool ph0",
+                "the set-up table has no tool ph0",
                 assertThrows(IllegalArgumentException.class, () -> table.toolChangeMs("ph0", "t5"))
                         .getMessage());
         assertEquals(
-                "the set-up table does not know posture edge",
+                "the set-up table has no posture edge",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> table.postureChangeMs("up", "edge"))
@@ -78,10 +78,10 @@ class SetupTableTest {
                 Map.of("up", Map.of("down", 86_400_000L), "down", Map.of("up", 0L));
         assertEquals(Optional.empty(), SetupTable.check("posture", edges));
         assertEquals(
-                "the change of posture from up to down must lie between 0 and 24 h, not 86400001 ms",
+                "the change of posture from up to down must be between 0 and 24 h, not 86400001 ms",
                 SetupTable.check("posture", ordered("up", 86_400_001L, "down", 5L)).orElse(""));
         assertEquals(
-                "the change of posture from up to down must lie between 0 and 24 h, not -1 ms",
+                "the change of posture from up to down must be between 0 and 24 h, not -1 ms",
                 SetupTable.check("posture", ordered("up", -1L, "down", 5L)).orElse(""));
     }
 
@@ -107,7 +107,8 @@ class SetupTableTest {
     @Test
     void allThatIsWrongIsToldAtOnce() {
         assertEquals(
-                "the change of tool from a to b has no time; the change of posture from up to down has no time",
+                "the change of tool from a to b has no time; the change of posture"
+                        + " from up to down has no time",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () ->

@@ -85,7 +85,7 @@ class CostRulesTest {
     void noOtherActComesBeforeThem() {
         assertRefused(
                 1,
-                "\"Shut the device down\" comes before any other act.",
+                "\"Shut the device down\" must come before any other act.",
                 run(prepared, prepared("clean"), move("lid")));
     }
 
@@ -101,7 +101,7 @@ class CostRulesTest {
     void noneComesAfterWorkHasBegun() {
         assertRefused(
                 3,
-                "\"Clean the bench\" belongs before all work on the device.",
+                "\"Clean the bench\" must come before all work on the device.",
                 run(
                         prepared,
                         prepared("clean"),

@@ -57,7 +57,8 @@ class UserRulesTest {
         assertBroken(
                 rules,
                 List.of(
-                        "Releasing the lid screw by the way \"turn\" takes the T5 bit, which must not be used.",
+                        "Releasing the lid screw by the way \"turn\" takes the T5 bit,"
+                                + " which must not be used.",
                         "The lid screw must not be released.",
                         "The lid must not be moved."),
                 usual);
@@ -69,7 +70,8 @@ class UserRulesTest {
         assertBroken(
                 Rules.none(),
                 List.of(
-                        "Releasing the lid screw by the way \"drill\" ruins the lid, which nobody permitted."),
+                        "Releasing the lid screw by the way \"drill\" ruins the lid,"
+                                + " which is not permitted."),
                 drill);
         assertTrue(judge(Rules.none().permitRuin(List.of("lid")), drill).valid());
         assertTrue(Simulator.simulate(sketch.device(), State.closed(), List.of(drill)).valid());
@@ -86,9 +88,9 @@ class UserRulesTest {
         assertBroken(
                 rules,
                 List.of(
-                        "The act \"move:display\" is required and missing.",
-                        "The display has to be moved and is not.",
-                        "The tweezers has to be used and is not."),
+                        "The act \"move:display\" is required but missing.",
+                        "The display must be moved and is not.",
+                        "The tweezers must be used and is not."),
                 usual);
         assertBroken(Rules.none().requireJoints(List.of("lid-screw")), List.of(), usual);
     }
@@ -102,7 +104,7 @@ class UserRulesTest {
                                 Kind.REQUIRED_JOINT,
                                 "lid-clip",
                                 OptionalInt.empty(),
-                                "The lid clip has to be released and is not.")),
+                                "The lid clip must be released and is not.")),
                 judge(Rules.none().requireJoints(List.of("lid-clip")), usual[0]).breaches());
     }
 
@@ -136,7 +138,7 @@ class UserRulesTest {
         assertEquals(
                 List.of(
                         "The lid screw is already released.",
-                        "The tweezers has to be used and is not."),
+                        "The tweezers must be used and is not."),
                 verdict.sentences().subList(0, 2));
         assertEquals(verdict.goalMissing().orElseThrow(), verdict.sentences().get(2));
     }

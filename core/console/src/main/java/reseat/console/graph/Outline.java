@@ -13,9 +13,9 @@ import reseat.model.Goal;
 import reseat.text.ListText;
 
 /**
- * The part of a graph that is worth showing for a goal: of the steps that reach a fact the one that
- * needs the fewest works besides what every way needs is unfolded, the others are only named with
- * what they need more. For the graph of everything nothing is folded.
+ * The part of a graph that is worth showing for a goal. Of the steps that reach a fact, only the
+ * one that needs the fewest works besides what every way needs is expanded; the others are named
+ * with what they need in addition. The graph of everything is expanded completely.
  */
 final class Outline {
 
@@ -24,7 +24,7 @@ final class Outline {
     private final Set<Work> always;
     private final boolean whole;
 
-    /** A way to reach a fact that is only named. */
+    /** A collapsed way to reach a fact. */
     record Folded(String label, int more) {}
 
     Outline(StepGraph graph) {
@@ -34,15 +34,12 @@ final class Outline {
         whole = graph.goal().isEmpty();
     }
 
-    /** The facts to begin with; partings with those {@link #aside} left out. */
+    /** The facts to start from, without the separations from parts {@link #aside}. */
     List<Fact> roots() {
         return graph.goalFacts().stream().filter(fact -> !small(fact)).toList();
     }
 
-    /**
-     * Parts that a target must not take along when it leaves the base, which goes without saying
-     * much.
-     */
+    /** Parts that a target must not take along when it leaves the base; they need no mention. */
     List<String> aside() {
         Set<String> parts = new LinkedHashSet<>();
         for (Fact fact : graph.goalFacts()) {

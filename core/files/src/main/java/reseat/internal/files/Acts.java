@@ -16,10 +16,10 @@ import reseat.text.ListText;
 import reseat.text.QuoteText;
 
 /**
- * Makes moves and ways, with what kinds say where the file is silent. The kind of part or joint
- * speaks first and its usual manipulation second. Where the file names another manipulation, that
- * speaks first, and alone about tool and posture: a plug that is usually levered off with a tool
- * needs none when it is lifted off with a nail.
+ * Creates moves and ways, with defaults from their kinds where the file states nothing. The kind of
+ * part or joint takes precedence over its default manipulation. If the file names another
+ * manipulation, that one takes precedence, and it alone gives tool and posture: a plug that is
+ * usually levered off with a tool needs none when it is lifted off with a fingernail.
  */
 final class Acts {
 
@@ -46,7 +46,7 @@ final class Acts {
     }
 
     /**
-     * Makes the move of a part.
+     * Creates the move of a part.
      *
      * @param part id of the part
      * @param look the facts of the part
@@ -72,7 +72,7 @@ final class Acts {
     }
 
     /**
-     * Makes the ways of a joint.
+     * Creates the ways of a joint.
      *
      * @param joint id of the joint
      * @param look the facts of the joint
@@ -157,13 +157,13 @@ final class Acts {
         return kinds.registered(kind.scope(), kind.id());
     }
 
-    /** The kind of manipulation that a file states, be it in the short form or in the long one. */
+    /** The kind of manipulation that a file states, in the short or in the long form. */
     private static Optional<String> stated(Look parent, String key, Look full) {
         String brief = parent.fields().text(key);
         return brief == null ? full.text("kind") : Optional.of(brief);
     }
 
-    /** An act, with the kinds that speak where its file is silent. */
+    /** An act, with the kinds that supply its defaults. */
     private final class Silent {
         private final Supplier<String> who;
         private final Look look;
@@ -190,7 +190,7 @@ final class Acts {
             this.held = held.kind();
         }
 
-        /** Whether what is silent here is not silent because of a wrong name alone. */
+        /** Whether a value is missing for a reason other than a wrong name. */
         private boolean spokenFor() {
             return registered(held) && (!told || registered(kind));
         }
@@ -241,7 +241,7 @@ final class Acts {
                 problems.error(
                         look.at(),
                         who.get()
-                                + ": nothing says its "
+                                + ": no value for "
                                 + key
                                 + ": give "
                                 + QuoteText.of(key)

@@ -20,7 +20,7 @@ import reseat.model.Tool;
 import reseat.model.Way;
 import reseat.text.QuoteText;
 
-/** Makes facts of a device tree that {@link ShapeCheck} has been over. */
+/** Creates facts from a device tree that {@link ShapeCheck} has checked. */
 final class Assembly {
 
     private final Look device;
@@ -34,13 +34,13 @@ final class Assembly {
     private final Acts acts;
 
     /**
-     * Makes the facts.
+     * Creates the facts.
      *
-     * @param tree the device with its defaults, seats spread out
-     * @param stated the device file without its defaults: what it states stays, used or not
+     * @param tree the device with its defaults, seats expanded
+     * @param stated the device file without its defaults: what it states is kept, used or not
      * @param file name of the device file
      * @param resolved whether no default applies
-     * @param problems takes what is wrong
+     * @param problems collects the errors
      */
     Assembly(
             Node.Fields tree,
@@ -157,7 +157,8 @@ final class Assembly {
                     look.at(),
                     "part "
                             + id
-                            + ": the key \"move\" is missing; no default applies in a resolved file");
+                            + ": the key \"move\" is missing; no default applies in a"
+                            + " resolved file");
         }
         Optional<Move> move = base ? Optional.empty() : Optional.of(acts.move(id, look, kind));
         draft.parts.put(
@@ -189,7 +190,7 @@ final class Assembly {
         if (place.has("x") != place.has("y")) {
             problems.error(
                     place.at(place.has("x") ? "x" : "y"),
-                    "joint " + id + ": a seat has both x and y, or neither");
+                    "joint " + id + ": a seat must have both x and y, or neither");
         }
         Optional<String> driver =
                 resolved ? Optional.empty() : screw.flatMap(type -> driver(id, look, type));
@@ -197,7 +198,7 @@ final class Assembly {
         if (ways.isEmpty()) {
             problems.error(
                     look.at("ways"),
-                    "joint " + id + ": a joint has at least one way to release it");
+                    "joint " + id + ": a joint must have at least one way to release it");
         }
         List<String> holds = look.texts("holds");
         if (holds.size() < 2 || ways.isEmpty()) {
@@ -224,7 +225,7 @@ final class Assembly {
     }
 
     /**
-     * Finds the first tool of the list that turns the drive of a screw; needed unless every way
+     * Finds the first tool of the list that turns the drive of a screw; required unless every way
      * names its tool.
      */
     private Optional<String> driver(String joint, Look look, String screwType) {

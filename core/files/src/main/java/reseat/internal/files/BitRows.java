@@ -1,15 +1,13 @@
 package reseat.internal.files;
 
-/**
- * Rows of bits of one length, kept word by word: sets of parts are joined and compared 64 at once.
- */
+/** Bit rows of one length, stored in words: sets of parts are merged and compared 64 at a time. */
 final class BitRows {
 
     private final long[] words;
     private final int width;
 
     /**
-     * Makes rows without a bit set.
+     * Creates rows with no bit set.
      *
      * @param count number of rows
      * @param length bits in each
@@ -31,7 +29,7 @@ final class BitRows {
         words[row * width + (bit >>> 6)] &= ~(1L << bit);
     }
 
-    /** Tells whether a row has a bit in common with another. */
+    /** Returns whether a row has a bit in common with another. */
     boolean meets(int row, BitRows others, int other) {
         for (int w = 0; w < width; w++) {
             if ((words[row * width + w] & others.words[other * width + w]) != 0) {
@@ -78,17 +76,17 @@ final class BitRows {
         return -1;
     }
 
-    /** Makes one row of these the same as another of them. */
+    /** Copies one row of these to another. */
     void copy(int from, int to) {
         System.arraycopy(words, from * width, words, to * width, width);
     }
 
-    /** Makes a row the same as that of others with the same number. */
+    /** Copies the row with the same number from others. */
     void copyFrom(BitRows others, int row) {
         System.arraycopy(others.words, row * width, words, row * width, width);
     }
 
-    /** Makes a row that of others with the same number, without the bits of a third. */
+    /** Copies the row with the same number from others, without the bits of a third. */
     void copyWithout(int row, BitRows others, BitRows without) {
         for (int w = row * width; w < (row + 1) * width; w++) {
             words[w] = others.words[w] & ~without.words[w];
@@ -102,7 +100,7 @@ final class BitRows {
         }
     }
 
-    /** Tells whether each bit of a row is set in another row too. */
+    /** Returns whether each bit of a row is set in another row too. */
     boolean within(int row, BitRows others, int other) {
         for (int w = 0; w < width; w++) {
             if ((words[row * width + w] & ~others.words[other * width + w]) != 0) {

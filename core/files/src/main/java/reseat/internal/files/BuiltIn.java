@@ -8,7 +8,7 @@ import reseat.model.Problem;
 /** The kinds, tools, hazards and set-up times that every device starts from. */
 final class BuiltIn {
 
-    /** How places in the built-in data are named. */
+    /** The file name in locations of the built-in data. */
     static final String NAME = "built-in";
 
     private static final String RESOURCE = "builtin.yaml";

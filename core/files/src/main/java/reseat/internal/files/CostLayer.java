@@ -7,14 +7,14 @@ import reseat.model.Origin;
 import reseat.spi.CostTable;
 import reseat.text.QuoteText;
 
-/** Lays a table of costs over the defaults of a device. */
+/** Applies a cost table to the defaults of a device. */
 final class CostLayer {
 
     private static final List<String> KEYS = List.of("setup", "tools", "kinds");
 
     private CostLayer() {}
 
-    /** Returns the defaults with a table over them; what is wrong with it is told. */
+    /** Returns the defaults with a table applied; its errors are reported. */
     static Node.Fields over(Node.Fields defaults, CostTable table, Problems problems) {
         String name = "cost table " + table.id();
         try (InputStream in = table.open()) {
@@ -35,7 +35,7 @@ final class CostLayer {
                 return (Node.Fields) MergePatch.apply(defaults, fields);
             }
         } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
-            // a plugin is a stranger: whatever it throws is a problem of its data
+            // third-party code: whatever it throws is reported as a problem of its data
             problems.error(new Origin(name, 0, 0), "this table cannot be read: " + e.getMessage());
         }
         return defaults;

@@ -8,13 +8,13 @@ import java.util.stream.Collectors;
 import reseat.model.Origin;
 
 /**
- * What devices start from, and how much of it needs no second look. Immutable and for all threads:
- * it is made and checked once, while files are read by the thousand.
+ * The defaults of devices, and which of them are known to be valid. Immutable and thread-safe:
+ * created and checked once, for thousands of files.
  *
  * @param tree the data
  * @param known the ids that the data defines
- * @param checked the nodes of the data that were found sound, by identity: a node that is the very
- *     same in a device file's tree was not touched by the file
+ * @param checked the valid nodes of the data, by identity: the same node in a device file's tree
+ *     was not modified by the file
  * @param files the files that these nodes stand in
  */
 record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked, Set<String> files) {
@@ -22,12 +22,14 @@ record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked, Set<String>
     /** No defaults at all. */
     static final Defaults NONE = unchecked(new Node.Fields(Origin.MEMORY, Map.of()));
 
-    /** Makes defaults of which nothing counts as sound. */
+    /** Creates defaults none of which count as valid. */
     static Defaults unchecked(Node.Fields tree) {
         return new Defaults(tree, new KnownIds(tree, false), Set.of(), Set.of());
     }
 
-    /** Makes defaults of a tree; if it is not sound by itself, each device is checked in full. */
+    /**
+     * Creates defaults from a tree; if it is not valid on its own, each device is checked in full.
+     */
     static Defaults of(Node.Fields tree) {
         Defaults all = unchecked(tree);
         Problems problems = new Problems(BuiltIn.NAME);
@@ -55,15 +57,15 @@ record Defaults(Node.Fields tree, KnownIds known, Set<Node> checked, Set<String>
 
     /**
      * Returns the defaults as they hold under a device: where the device took an id away, whatever
-     * names it has to be looked at again.
+     * names it has to be examined again.
      */
     Defaults under(KnownIds device) {
         return checked.isEmpty() || device.includes(known) ? this : NONE;
     }
 
-    /** Tells whether a node is part of these defaults, and sound. */
+    /** Returns whether a node is part of these defaults, and valid. */
     boolean sound(Node node) {
-        // most nodes are of the device file: no hash of their identity need be made
+        // most nodes come from the device file: avoids hashing their identity
         return !files.isEmpty() && files.contains(node.file()) && checked.contains(node);
     }
 }

@@ -12,7 +12,7 @@ import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 import reseat.text.QuoteText;
 
-/** Reads one device file from bytes to model. An instance reads once. */
+/** Reads one device file, from bytes to model. Single use. */
 public final class DeviceReader {
 
     private final Path path;
@@ -38,7 +38,7 @@ public final class DeviceReader {
         this.problems = new Problems(file);
     }
 
-    /** Reads a file; the contract is that of {@code DeviceFiles.read}. */
+    /** Reads a file; see {@code DeviceFiles.read}. */
     public static Reading read(
             Path path,
             Optional<String> variant,
@@ -149,8 +149,7 @@ public final class DeviceReader {
     }
 
     /**
-     * What a file leaves out is looked up as well: a shop's own data may lack the hand or the usual
-     * posture.
+     * Omitted values are checked as well: a shop's own data may lack the hand or the usual posture.
      */
     private void defaultsExist(Node.Fields full, KnownIds known, boolean resolved) {
         if (!resolved
@@ -158,7 +157,8 @@ public final class DeviceReader {
                 && !known.allows(Shape.Scope.POSTURE, "face-up")) {
             problems.error(
                     full.at(),
-                    "the usual posture face-up is not in setup.posture; name one with usualPosture");
+                    "the usual posture face-up is not in setup.posture; name one with"
+                            + " usualPosture");
         }
     }
 

@@ -16,8 +16,8 @@ import reseat.model.Supply;
 import reseat.model.Tool;
 
 /**
- * The facts of a device as far as they could be read; may still be unsound. Filled by {@link
- * Assembly} alone.
+ * The facts of a device as far as they could be read; may still be invalid. Filled only by {@link
+ * Assembly}.
  */
 final class Draft {
     String base = "";

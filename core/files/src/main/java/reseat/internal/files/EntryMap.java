@@ -14,8 +14,8 @@ import reseat.model.Origin;
 
 /**
  * Entries in the order of their file; never changes. A device file has hundreds of maps with a
- * handful of keys, for which arrays cost a fraction of the memory of a hash map, and less time; an
- * entry is made when somebody asks for it.
+ * handful of keys, for which arrays need a fraction of the memory of a hash map, and less time;
+ * entries are created on demand.
  */
 final class EntryMap extends AbstractMap<String, Node.Entry> {
 
@@ -23,7 +23,7 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
 
     private final Keys keys;
 
-    /** The files that the keys stand in; one, where it is the same for all. */
+    /** The files that contain the keys; a single one if it is the same for all. */
     private final String[] files;
 
     private final long[] spots;
@@ -31,7 +31,7 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
     private final boolean nulls;
 
     /**
-     * Makes a map that takes the arrays over.
+     * Creates a map that takes ownership of the arrays.
      *
      * @param keys the keys, all different
      * @param files the files that they stand in, or the one for all of them
@@ -96,7 +96,7 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
         return i < 0 ? null : values[i];
     }
 
-    /** Tells whether a value is empty. */
+    /** Returns whether a value is empty. */
     boolean hasNulls() {
         return nulls;
     }
@@ -154,7 +154,7 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
         private boolean less;
 
         /**
-         * Begins with the entries of a map.
+         * Starts with the entries of a map.
          *
          * @param from the map
          * @param most how many entries will be added at most
@@ -177,12 +177,12 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
             less = true;
         }
 
-        /** Replaces a value; its key stays where it stands. */
+        /** Replaces a value; the location of its key is kept. */
         void set(int i, Node value) {
             values[i] = value;
         }
 
-        /** Replaces a value, with a key that stands where another map has it. */
+        /** Replaces a value, with the location of its key in another map. */
         void set(int i, EntryMap other, int there, Node value) {
             files[i] = other.file(there);
             spots[i] = other.spots[there];
@@ -215,7 +215,7 @@ final class EntryMap extends AbstractMap<String, Node.Entry> {
         }
     }
 
-    /** What each entry says, as a set. */
+    /** A set view of the entries. */
     private class View<T> extends AbstractSet<T> {
         private final IntFunction<T> item;
 

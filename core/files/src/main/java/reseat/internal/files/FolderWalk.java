@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Finds device files by what they say of themselves, without reading them through. */
+/** Finds device files by their first lines, without reading them completely. */
 public final class FolderWalk {
 
     private static final int LOOKED_AT = 64 * 1024;
@@ -32,7 +32,7 @@ public final class FolderWalk {
 
     private FolderWalk() {}
 
-    /** Finds device files; the contract is that of {@code DeviceFolder.files}. */
+    /** Finds device files; see {@code DeviceFolder.files}. */
     public static List<Path> devices(Path folder) throws IOException {
         List<Path> found = new ArrayList<>();
         Files.walkFileTree(
@@ -59,12 +59,12 @@ public final class FolderWalk {
                         return FileVisitResult.CONTINUE;
                     }
                 });
-        // by names, folder by folder, whatever the separator of this machine
+        // by name, folder by folder, independent of the file separator
         found.sort(Comparator.comparing(path -> path.toString().replace('\\', '/')));
         return found;
     }
 
-    /** The devices of a project are what it tests with: whoever builds it checks them. */
+    /** Device files of a software project are its test data, which its own build checks. */
     private static boolean isProject(Path folder) {
         return Files.exists(folder.resolve("pom.xml"));
     }
@@ -75,7 +75,7 @@ public final class FolderWalk {
 
     private static String head(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
-            // the words looked for are ASCII; any other byte may become what it likes
+            // the words searched for are ASCII; other bytes do not matter
             return new String(in.readNBytes(LOOKED_AT), ISO_8859_1);
         }
     }

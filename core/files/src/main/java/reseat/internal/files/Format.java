@@ -18,8 +18,8 @@ import reseat.internal.files.Shape.Need;
 import reseat.internal.files.Shape.Scope;
 
 /**
- * The one description of a device file. {@link ShapeCheck} reads by it and {@link SchemaWriter}
- * writes the JSON Schema from it, so that the two cannot differ. In words:
+ * The one description of a device file. {@link ShapeCheck} uses it to validate and {@link
+ * SchemaWriter} to generate the JSON Schema, so that the two cannot differ. Documentation:
  * core/docs/device-file.md.
  */
 final class Format {
@@ -44,7 +44,7 @@ final class Format {
     private static final FormatKey PREPARE =
             may("prepare", idKeyed(FormatParts.PREPARE, "a prepare act"), "Acts before work.");
 
-    /** What a built-in or family file of defaults holds. */
+    /** The contents of a built-in or family file of defaults. */
     static final Shape.Group DEFAULTS =
             group("defaults", join(FormatParts.defaults(), List.of(SUPPLIES, PREPARE)));
 
@@ -116,7 +116,7 @@ final class Format {
                                             value(ScalarType.TEXT),
                                             "What it is ordered by."))));
 
-    /** The variants of a device; each is looked into when it is applied. */
+    /** The variants of a device; each is checked when it is applied. */
     static final Shape VARIANTS = idKeyed(new Shape.Anything(), "a variant");
 
     /** A whole device file. */

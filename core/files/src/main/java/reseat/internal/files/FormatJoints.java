@@ -19,7 +19,7 @@ import reseat.internal.files.Shape.FormatKey;
 import reseat.internal.files.Shape.Need;
 import reseat.internal.files.Shape.Scope;
 
-/** What a device file may say of a joint. */
+/** The joint entries of a device file. */
 final class FormatJoints {
 
     private static final Shape.Group SEAT =
@@ -54,12 +54,14 @@ final class FormatJoints {
                             seatLength(
                                     "clamped",
                                     Need.NEVER,
-                                    "Between bearing face of the head and first thread of the seat."),
+                                    "Between bearing face of the head and first thread"
+                                            + " of the seat."),
                             seatLength("threaded", Need.NEVER, "Depth of usable thread."),
                             seatLength(
                                     "depth",
                                     Need.NEVER,
-                                    "Depth of the hole from its first thread; left out: a through hole."),
+                                    "Depth of the hole from its first thread; left"
+                                            + " out: a through hole."),
                             seatLength(
                                     "bossOuter", Need.NEVER, "Outer diameter of boss or insert."),
                             List.of(
@@ -80,7 +82,8 @@ final class FormatJoints {
                                                                             "gap",
                                                                             Need.ALWAYS,
                                                                             "Distance from the end of the hole.")))),
-                                            "What lies behind the end of the hole, nearest first.")),
+                                            "What lies behind the end of the hole,"
+                                                    + " nearest first.")),
                             seatTorque("torque", "Torque that the maker gives."),
                             List.of(
                                     may(
@@ -178,9 +181,9 @@ final class FormatJoints {
                                     may(
                                             "restore",
                                             value(ScalarType.TEXT),
-                                            "What the restore act is, in the imperative."))));
+                                            "Wording of the restore act, in the imperative."))));
 
-    /** A joint, or several that differ by their seats alone. */
+    /** A joint, or several that differ only in their seats. */
     static final Shape.Group JOINT =
             group(
                     "joint",

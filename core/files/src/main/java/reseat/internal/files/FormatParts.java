@@ -13,14 +13,14 @@ import reseat.model.Kind;
 import reseat.model.Seat;
 import reseat.model.Signal;
 
-/** The smaller parts of the {@link Format}, and the words it is written in. */
+/** The smaller parts of the {@link Format}, and helpers for describing it. */
 final class FormatParts {
 
     static final List<String> FORMS = lower(Seat.Form.values());
 
     private static final List<String> SIGNALS = Stream.of(Signal.values()).map(Enum::name).toList();
 
-    /** Things that are used up. */
+    /** Consumable uses. */
     static final Shape USES =
             several(
                     group(
@@ -31,7 +31,8 @@ final class FormatParts {
                                     may(
                                             "unit",
                                             value(ScalarType.TEXT),
-                                            "The unit it is counted in; that of the consumable by default."))));
+                                            "The unit it is counted in; that of the"
+                                                    + " consumable by default."))));
 
     static final Shape.Group PREPARE =
             group(
@@ -58,10 +59,7 @@ final class FormatParts {
             group(
                     "test",
                     List.of(
-                            must(
-                                    "text",
-                                    value(ScalarType.TEXT),
-                                    "What to do and what must be seen."),
+                            must("text", value(ScalarType.TEXT), "What to do and what to expect."),
                             must(
                                     "of",
                                     new Shape.Several(new Shape.Ref(Scope.JOINT_OR_PART), 1, true),
@@ -79,15 +77,15 @@ final class FormatParts {
                             may(
                                     "verb",
                                     value(ScalarType.TEXT),
-                                    "How the act is told, in the imperative."),
+                                    "Wording of the act, in the imperative."),
                             may(
                                     "restoreVerb",
                                     value(ScalarType.TEXT),
-                                    "How the restore act is told."),
+                                    "Wording of the restore act."),
                             may(
                                     "role",
                                     new Shape.Choice(lower(Kind.Role.values())),
-                                    "What the toolkit computes with it as."),
+                                    "Role that the toolkit computes with."),
                             may(
                                     "tool",
                                     new Shape.Ref(Scope.TOOL),
@@ -103,7 +101,7 @@ final class FormatParts {
                             may(
                                     "timeBasis",
                                     basis(),
-                                    "How that time is known, if not as its place says."),
+                                    "How that time is known, if not by where it is stated."),
                             may(
                                     "restoreTime",
                                     value(ScalarType.TIME),
@@ -111,7 +109,7 @@ final class FormatParts {
                             may(
                                     "restoreTimeBasis",
                                     basis(),
-                                    "How that time is known, if not as its place says."),
+                                    "How that time is known, if not by where it is stated."),
                             may(
                                     "slack",
                                     value(ScalarType.BOOL),
@@ -244,7 +242,7 @@ final class FormatParts {
                                 "Kinds of manipulation.")));
     }
 
-    /** The keys of everything that a hand does with a tool in a posture. */
+    /** The keys of acts done with a tool in a posture. */
     static List<FormatKey> actKeys(String kindHelp) {
         return join(
                 List.of(
@@ -279,7 +277,7 @@ final class FormatParts {
         return new FormatKey(name, shape, Need.NEVER, "", help);
     }
 
-    /** A length with its unit, or the same in bare millimetres under a key that says so. */
+    /** A length with its unit, or the same in bare millimetres under a separate key. */
     static List<FormatKey> length(String name, Need need, String help) {
         return List.of(
                 new FormatKey(name, value(ScalarType.LENGTH), need, name + "Mm", help),
@@ -291,7 +289,7 @@ final class FormatParts {
                         help + " In millimetres."));
     }
 
-    /** A length of a seat: as {@link #length}, and a bare number will do. */
+    /** A length of a seat: like {@link #length}, but a bare number is allowed. */
     static List<FormatKey> seatLength(String name, Need need, String help) {
         return List.of(
                 new FormatKey(name, value(ScalarType.SEAT_LENGTH), need, name + "Mm", help),
@@ -303,9 +301,7 @@ final class FormatParts {
                         help + " In millimetres."));
     }
 
-    /**
-     * A torque of a seat, with its unit or bare, or in bare newton metres under a key that says so.
-     */
+    /** A torque of a seat, with its unit or bare, or in bare newton metres under a separate key. */
     static List<FormatKey> seatTorque(String name, String help) {
         return List.of(
                 new FormatKey(name, value(ScalarType.SEAT_TORQUE), Need.NEVER, name + "Nm", help),

@@ -6,10 +6,10 @@ final class Islands {
     private Islands() {}
 
     /**
-     * Names for each part its group, by the first part of that.
+     * Returns for each part the first part of its group.
      *
      * @param parts how many parts there are
-     * @param base the one that is taken away
+     * @param base the base
      * @param holds for each joint the parts that it holds
      */
     static int[] of(int parts, int base, int[][] holds) {

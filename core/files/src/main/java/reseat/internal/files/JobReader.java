@@ -42,7 +42,7 @@ public final class JobReader {
 
     private JobReader() {}
 
-    /** Reads a file; the contract is that of {@code JobFiles.read}. */
+    /** Reads a file; see {@code JobFiles.read}. */
     public static JobFile read(Path path) throws BadInputException {
         String file = path.toString();
         Problems problems = new Problems(file);
@@ -63,7 +63,7 @@ public final class JobReader {
         }
         for (String key : List.of("id", "unit")) {
             if (look.text(key).filter(String::isBlank).isPresent()) {
-                problems.error(look.at(key), key + ": found nothing but blanks, expected a text");
+                problems.error(look.at(key), key + ": found only spaces, expected text");
             }
         }
         if (problems.hasErrors()) {
@@ -85,7 +85,7 @@ public final class JobReader {
         return dot > 0 ? name.substring(0, dot) : name;
     }
 
-    /** Holds a job against a device; the contract is that of {@code JobFile.problems}. */
+    /** Checks a job against a device; see {@code JobFile.problems}. */
     public static List<Problem> problems(JobFile file, Device device) {
         Job job = file.job();
         List<Problem> problems = new ArrayList<>();

@@ -13,7 +13,7 @@ import reseat.model.Origin;
 /** Feeds a {@link TreeBuilder} from JSON. */
 final class JsonEvents {
 
-    // the builder has bounds of its own, with messages of its own; these only have to be wider
+    // the builder has its own limits with its own messages; these only have to be wider
     private static final JsonFactory FACTORY =
             JsonFactory.builder()
                     .streamReadConstraints(
@@ -36,8 +36,7 @@ final class JsonEvents {
                 Origin at = place(name, parser.currentTokenLocation());
                 if (done) {
                     throw new TreeException(
-                            at,
-                            "a device file ends with its outermost brace; here something follows");
+                            at, "unexpected text after the outermost closing brace");
                 }
                 switch (token) {
                     case START_OBJECT, START_ARRAY -> {
@@ -61,7 +60,10 @@ final class JsonEvents {
         }
     }
 
-    /** Leaves out what only a programmer can use: how to be lenient, and the name of the source. */
+    /**
+     * Removes what is useful only to programmers: hints about lenient parsing, and the name of the
+     * source.
+     */
     private static String words(String message) {
         String[] useless = {": enable `", " (start marker at [", " at [Source"};
         String left = message;

@@ -63,8 +63,8 @@ final class JsonObject {
     }
 
     /**
-     * Writes the object the same way on every system: two blanks of indent, line feeds, one at the
-     * end.
+     * Writes the object identically on every system: indented by two spaces, with line feeds, one
+     * at the end.
      */
     String text() {
         StringWriter out = new StringWriter();

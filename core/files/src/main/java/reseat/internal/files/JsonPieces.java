@@ -8,7 +8,7 @@ import reseat.fasten.SeatOrder;
 import reseat.model.ConsumableUse;
 import reseat.plan.Tally;
 
-/** Pieces that several of our JSON formats have in common. */
+/** Objects common to several JSON formats. */
 final class JsonPieces {
 
     private JsonPieces() {}

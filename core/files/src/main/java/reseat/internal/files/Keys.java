@@ -4,14 +4,14 @@ import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The keys of a map, in the order of its file; never change. The joints of a device have one
- * handful of keys after the other alike, so that their maps share one of these.
+ * The keys of a map, in the order of its file; immutable. The joints of a device tend to have the
+ * same keys, so their maps share one instance.
  */
 final class Keys {
 
     static final Keys NONE = new Keys(new String[0]);
 
-    /** Up to here, a key is expected to stand in the next map too. */
+    /** Up to this number, a key is expected in the next map too. */
     private static final int FEW = 12;
 
     private final String[] names;
@@ -23,13 +23,13 @@ final class Keys {
     private final int different;
     private byte[][] plain = new byte[0][];
 
-    /** What a check found of these keys, for the next map that has them. */
+    /** Cached result of a check of these keys, for the next map that has them. */
     private Shape.@Nullable Fit fit;
 
     /**
-     * Makes keys that take the array over.
+     * Creates keys that take ownership of the array.
      *
-     * @param names the keys; one that stands twice counts once in {@link #different}
+     * @param names the keys; a repeated one counts once in {@link #different}
      */
     Keys(String[] names) {
         this.names = names;
@@ -46,11 +46,11 @@ final class Keys {
         this.different = count;
     }
 
-    /** Returns the slot of a key, or the free one where it would belong. */
+    /** Returns the slot of a key, or the free slot for it. */
     private int slot(String key) {
-        // the golden ratio spreads what differs in the last letter alone
+        // the golden ratio spreads keys that differ only in the last letter
         int at = (key.hashCode() * 0x9E3779B9) >>> shift;
-        // keys of the format are the very strings that the code asks for: equal at once
+        // keys of the format are interned: the identity check succeeds
         while (slots[at] != 0 && !names[slots[at] - 1].equals(key)) {
             at = at + 1 & slots.length - 1;
         }
@@ -67,8 +67,8 @@ final class Keys {
     }
 
     /**
-     * Returns how a key stands in a file, with its quotes; empty if it may stand there otherwise or
-     * is but one of many.
+     * Returns the usual spelling of a key in a file, with its quotes; empty if it may be spelled
+     * differently or is one of many.
      */
     byte[] plain(int i) {
         if (plain.length == 0) {
@@ -99,7 +99,7 @@ final class Keys {
         return different;
     }
 
-    /** Tells whether these are the texts from a place of an array up to another. */
+    /** Returns whether these are the texts from a place of an array up to another. */
     boolean are(String[] others, int from, int to) {
         if (to - from != names.length) {
             return false;
@@ -113,10 +113,10 @@ final class Keys {
     }
 
     /**
-     * Returns how these keys fit a group. Kept for the next map: two threads may both find it out,
-     * to the same effect.
+     * Returns how these keys fit a group. Cached for the next map: two threads may both compute it,
+     * with the same result.
      */
-    @SuppressWarnings("ReferenceEquality") // a group is made once; comparing all of it is dear
+    @SuppressWarnings("ReferenceEquality") // one instance per group; comparing contents is slow
     Shape.Fit fit(Shape.Group group, boolean resolved) {
         Shape.Fit known = fit;
         if (known == null || known.group() != group || known.resolved() != resolved) {

@@ -33,7 +33,7 @@ final class KindTable {
     private final Uses uses;
 
     /**
-     * A kind with what only the reader needs of it.
+     * A kind with properties that only the reader needs.
      *
      * @param slack whether joints of it are slack unless a device says otherwise
      * @param way the manipulation that releases a joint or moves a part of it, if it names one
@@ -138,7 +138,7 @@ final class KindTable {
         return look.text(key).flatMap(text -> constant(values, text));
     }
 
-    /** Returns the constant that a word of the format stands for. */
+    /** Returns the constant for a word of the format. */
     static <E extends Enum<E>> Optional<E> constant(E[] values, String word) {
         for (E value : values) {
             if (value.name().toLowerCase(Locale.ROOT).equals(word.toLowerCase(Locale.ROOT))) {
@@ -149,8 +149,8 @@ final class KindTable {
     }
 
     /**
-     * Returns a kind and counts it as used; a device uses few of those that there are, so they are
-     * made here. One that nobody registered is a plain one without defaults.
+     * Returns a kind and counts it as used; a device uses few of them, so they are created here. An
+     * unregistered one is plain, without defaults.
      */
     Entry use(Kind.Scope scope, String id) {
         Map<String, Entry> before = Objects.requireNonNull(used.get(scope));
@@ -168,7 +168,7 @@ final class KindTable {
         return new Look(entry.value(), entry.keyAt());
     }
 
-    /** Whether a kind is registered; of one that is not, a single problem is told, and no more. */
+    /** Whether a kind is registered; for one that is not, a single problem is reported. */
     boolean registered(Kind.Scope scope, String id) {
         return Objects.requireNonNull(registered.get(scope)).get(id) != null;
     }
@@ -178,8 +178,7 @@ final class KindTable {
     }
 
     /**
-     * Returns the kinds that were used, in the order of the registry; those that nobody registered
-     * come last.
+     * Returns the kinds that were used, in the order of the registry; unregistered ones come last.
      */
     List<Kind> used() {
         List<Kind> all = new ArrayList<>();

@@ -10,8 +10,8 @@ import reseat.internal.files.Shape.Scope;
 import reseat.model.Ids;
 
 /**
- * The ids that a device tree defines, by what they name. Looks at keys alone, so that it works on a
- * faulty tree too.
+ * The ids that a device tree defines, by what they name. Uses only keys, so that it works on an
+ * invalid tree too.
  */
 final class KnownIds {
 
@@ -19,13 +19,15 @@ final class KnownIds {
     private final Node.Fields device;
     private final boolean resolved;
 
-    /** Whether all of them are well formed; of joints, which are seldom named, nobody asks. */
+    /**
+     * Whether all of them are well formed; not recorded for joints, which are seldom referenced.
+     */
     private final boolean sound;
 
     /**
-     * Knows the ids of a tree.
+     * Collects the ids of a tree.
      *
-     * @param device a whole device with its defaults, before seats were made joints
+     * @param device a whole device with its defaults, before seats were expanded to joints
      * @param resolved whether kinds and tools need no entry of their own
      */
     KnownIds(Node.Fields device, boolean resolved) {
@@ -95,7 +97,7 @@ final class KnownIds {
                 : Objects.requireNonNull(ids.get(scope));
     }
 
-    /** Tells whether whatever may be named in some defaults may be named in this tree. */
+    /** Returns whether every id of some defaults is also known in this tree. */
     boolean includes(KnownIds defaults) {
         return defaults.ids.entrySet().stream()
                 .filter(each -> each.getKey() != Scope.JOINT_OR_PART)
@@ -103,15 +105,15 @@ final class KnownIds {
     }
 
     /**
-     * Tells of most ids that may be named that they may, and that they are ids: where all that are
-     * defined here are.
+     * A fast test that accepts most known, well-formed ids, if all ids defined here are well
+     * formed.
      */
     boolean surelyAllows(Scope scope, String id) {
         Set<String> some = ids.get(scope);
         return sound && scope != Scope.JOINT_OR_PART && some != null && some.contains(id);
     }
 
-    /** Tells whether an id may be named. A resolved file need not register its kinds. */
+    /** Returns whether an id may be named. A resolved file need not register its kinds. */
     boolean allows(Scope scope, String id) {
         boolean kind =
                 scope == Scope.PART_KIND

@@ -24,7 +24,7 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.text.QuoteText;
 
-/** Reads files of known findings, and adds to them. */
+/** Reads files of accepted findings, and adds to them. */
 public final class KnownReader {
 
     private static final String FORMAT = "reseat-known/1";
@@ -53,7 +53,7 @@ public final class KnownReader {
         return must(key, value(ScalarType.TEXT), "");
     }
 
-    /** Reads a file; the contract is that of {@code KnownFiles.read}. */
+    /** Reads a file; see {@code KnownFiles.read}. */
     public static List<KnownFinding> read(Path path) throws BadInputException {
         Problems problems = new Problems(path.toString());
         return entries(SmallFile.read(path, "known", KNOWN, problems), problems);
@@ -87,7 +87,7 @@ public final class KnownReader {
     private static Optional<KnownFinding> entry(Node.Fields fields, Problems problems) {
         Look look = new Look(fields, fields.at());
         if (look.text("reason").filter(String::isBlank).isPresent()) {
-            problems.error(look.at("reason"), "reason: found nothing but blanks, expected why");
+            problems.error(look.at("reason"), "reason: found only spaces, expected the reason");
         }
         LocalDate until = LocalDate.MAX;
         if (look.has("until")) {
@@ -114,7 +114,7 @@ public final class KnownReader {
                                 fields.at()));
     }
 
-    /** Adds entries to a file; the contract is that of {@code KnownFiles.add}. */
+    /** Adds entries to a file; see {@code KnownFiles.add}. */
     public static void add(Path path, List<KnownFinding> more)
             throws BadInputException, IOException {
         String name = path.toString();
@@ -130,9 +130,10 @@ public final class KnownReader {
             throw new BadInputException(
                     Problem.error(
                             new Origin(name, 0, 0),
-                            "entries cannot be added at the end of this file: let known be its last"
-                                    + " key, with one entry below the other and a dash before"
-                                    + " each"));
+                            "entries cannot be added at the end of this file: make"
+                                    + " \"known\" its last"
+                                    + " key, with one entry below the other, each"
+                                    + " beginning with a dash"));
         }
         Path target = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
         Path beside = target.resolveSibling(target.getFileName() + ".new");
@@ -161,7 +162,7 @@ public final class KnownReader {
     }
 
     private static String head() {
-        return "# Findings that we know of and live with until a day; see core/docs/checking.md.\n"
+        return "# Known findings, accepted until the day given; see core/docs/checking.md.\n"
                 + "format: "
                 + FORMAT
                 + "\nknown:\n";
@@ -171,7 +172,7 @@ public final class KnownReader {
         text.append(indent).append("  ").append(key).append(": ").append(value).append('\n');
     }
 
-    /** Returns how far the dashes of the entries stand in; 2 where there are none yet. */
+    /** Returns the indentation of the entries' dashes; 2 if there are none yet. */
     private static int indent(String name, String text) {
         Node root = Trees.parse(name, text.getBytes(UTF_8), new Problems(name)).orElse(null);
         if (root instanceof Node.Fields fields

@@ -12,13 +12,13 @@ import reseat.model.Origin;
 import reseat.spi.DeviceFamily;
 import reseat.text.QuoteText;
 
-/** Lays built-in data, family and device over each other, in rising order of rank. */
+/** Merges built-in data, family and device, in rising order of precedence. */
 final class Layers {
 
     private static final List<String> WITH_DEFAULTS =
             List.of("supplies", "prepare", "tools", "setup", "kinds", "hazards", "consumables");
 
-    /** What families gave last, by their ids; a family whose data is the same is not read again. */
+    /** The last data of each family, by id; unchanged data is not read again. */
     private static final Map<String, Given> GIVEN = new ConcurrentHashMap<>();
 
     private final List<DeviceFamily> families;
@@ -32,14 +32,14 @@ final class Layers {
     }
 
     /**
-     * The data of a family, and what came of it.
+     * The data of a family, and the result of reading it.
      *
-     * @param data the bytes that the family gave
-     * @param defaults the built-in data with them over it
+     * @param data the bytes from the family
+     * @param defaults the built-in data merged with them
      */
     private record Given(ByteBuffer data, Defaults defaults) {}
 
-    /** Returns what a device starts from; reports a family that is missing or faulty. */
+    /** Returns the defaults of a device; reports a family that is missing or invalid. */
     Defaults defaults(Node.Fields stated) {
         String id = stated.text("family");
         if (id == null) {
@@ -68,7 +68,7 @@ final class Layers {
         try (InputStream in = family.openDefaults()) {
             data = in.readNBytes(Sources.MAX_BYTES);
         } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
-            // a plugin is a stranger: whatever it throws is a problem of its data
+            // third-party code: whatever it throws is reported as a problem of its data
             problems.error(
                     new Origin(name, 0, 0),
                     "the data of this family cannot be read: " + e.getMessage());
@@ -111,7 +111,7 @@ final class Layers {
                         });
     }
 
-    /** Returns a device tree with what it leaves out taken from its defaults. */
+    /** Returns a device tree completed from its defaults. */
     static Node.Fields over(Defaults defaults, Node.Fields stated) {
         Map<String, Node.Entry> layered = new LinkedHashMap<>(stated.entries());
         for (String key : WITH_DEFAULTS) {

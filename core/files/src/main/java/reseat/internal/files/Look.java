@@ -19,14 +19,14 @@ import reseat.model.Origin;
 import reseat.model.Point;
 
 /**
- * Typed access to a map that {@link ShapeCheck} has been over. What is wrong has been reported
- * there and counts as not given here, so that the checks that follow can still look at the rest.
+ * Typed access to a map that {@link ShapeCheck} has checked. Invalid values have been reported
+ * there and count as missing here, so that later checks can still examine the rest.
  */
 final class Look {
 
     private final Node.Fields fields;
 
-    /** Looks at a node; at an empty map if it is none. */
+    /** Wraps a node; an empty map if it is not a map. */
     Look(@Nullable Node node, Origin at) {
         this.fields =
                 node instanceof Node.Fields map
@@ -42,7 +42,7 @@ final class Look {
         return fields.at();
     }
 
-    /** Returns the place of a key, or of the map where it is missing. */
+    /** Returns the location of a key, or of the map if the key is missing. */
     Origin at(String key) {
         Node node = fields.get(key);
         return node == null ? fields.at() : node.at();
@@ -95,7 +95,7 @@ final class Look {
                 .orElse(OptionalDouble.empty());
     }
 
-    /** Without the sign of what is too small to be anything but zero. */
+    /** Removes the sign of values too small to differ from zero. */
     static double real(BigDecimal value) {
         return value.doubleValue() + 0.0;
     }
@@ -128,7 +128,7 @@ final class Look {
                 .orElse(OptionalLong.empty());
     }
 
-    /** Returns the texts of a list, or the one text that stands for it. */
+    /** Returns the texts of a list, or a single text in place of the list. */
     List<String> texts(String key) {
         List<Node> nodes = nodes(key);
         if (nodes.isEmpty()) {
@@ -153,7 +153,7 @@ final class Look {
         return node == null ? List.of() : List.of(node);
     }
 
-    /** Returns the maps of a list, or the one map that stands for it. */
+    /** Returns the maps of a list, or a single map in place of the list. */
     List<Look> looks(String key) {
         return nodes(key).stream().map(node -> new Look(node, node.at())).toList();
     }
@@ -188,7 +188,7 @@ final class Look {
         return all;
     }
 
-    /** Hands over the entries of the map under a key, as {@link #table} has them. */
+    /** Passes the entries of the map under a key to a consumer, as {@link #table} returns them. */
     void each(String key, BiConsumer<String, Look> action) {
         Node.Fields table = fields.fields(key);
         EntryMap entries = table == null ? EntryMap.NONE : table.entries();

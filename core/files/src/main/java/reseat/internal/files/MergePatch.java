@@ -2,10 +2,7 @@ package reseat.internal.files;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * JSON Merge Patch (RFC 7396) on located trees: what comes from the patch keeps the place it has
- * there.
- */
+/** JSON Merge Patch (RFC 7396) on located trees: values from the patch keep their locations. */
 final class MergePatch {
 
     private MergePatch() {}

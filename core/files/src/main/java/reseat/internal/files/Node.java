@@ -9,12 +9,12 @@ import reseat.model.Origin;
 import reseat.text.QuoteText;
 
 /**
- * A value of a YAML or JSON file that knows where it stands. Immutable; an alias shares the node of
- * its anchor.
+ * A value of a YAML or JSON file with its location. Immutable; an alias shares the node of its
+ * anchor.
  */
 sealed interface Node {
 
-    /** Returns the file that the value stands in. */
+    /** Returns the file that contains the value. */
     String file();
 
     /** Returns where the value begins, as a {@link Spot}. */
@@ -23,20 +23,20 @@ sealed interface Node {
     /** Returns where the value begins. */
     Origin at();
 
-    /** Tells whether it is the empty value. */
+    /** Returns whether it is the empty value. */
     default boolean isNull() {
         return isEmpty(this);
     }
 
-    /** Tells of any node whether it is the empty value; where it is asked often, the quicker. */
+    /** Returns whether any node is the empty value; faster where it is called often. */
     static boolean isEmpty(@Nullable Node node) {
         return node instanceof Scalar scalar && scalar.kind() == ScalarKind.NULL;
     }
 
-    /** Returns what it is, for a message. */
+    /** Returns a description for messages. */
     String describe();
 
-    /** What a scalar was resolved to. */
+    /** The resolved type of a scalar. */
     enum ScalarKind {
         TEXT,
         NUMBER,
@@ -47,9 +47,9 @@ sealed interface Node {
     /**
      * A single value.
      *
-     * @param file the file it stands in
+     * @param file the file that contains it
      * @param spot where it begins, as a {@link Spot}
-     * @param kind what it is
+     * @param kind its resolved type
      * @param text its text as written, without quotes
      */
     record Scalar(String file, long spot, ScalarKind kind, String text) implements Node {
@@ -76,7 +76,7 @@ sealed interface Node {
     /**
      * A list.
      *
-     * @param file the file it stands in
+     * @param file the file that contains it
      * @param spot where it begins, as a {@link Spot}
      * @param items its entries
      */
@@ -107,13 +107,13 @@ sealed interface Node {
     /**
      * A map from keys to values, in the order of the file.
      *
-     * @param file the file it stands in
+     * @param file the file that contains it
      * @param spot where it begins, as a {@link Spot}
      * @param entries its entries by key
      */
     record Fields(String file, long spot, EntryMap entries) implements Node {
 
-        /** Makes fields of a copy of entries. */
+        /** Creates fields from a copy of entries. */
         Fields(Origin at, Map<String, Entry> entries) {
             this(at.file(), Spot.of(at), EntryMap.of(entries));
         }
@@ -129,12 +129,12 @@ sealed interface Node {
             return Node.isEmpty(value) ? null : value;
         }
 
-        /** Returns the fields under a key; null if there is something else or nothing. */
+        /** Returns the fields under a key; null if it is missing or of another type. */
         @Nullable Fields fields(String key) {
             return entries.value(key) instanceof Fields fields ? fields : null;
         }
 
-        /** Returns the text of a scalar under a key; null if there is something else or nothing. */
+        /** Returns the text of a scalar under a key; null if it is missing or of another type. */
         @Nullable String text(String key) {
             return entries.value(key) instanceof Scalar scalar && scalar.kind() != ScalarKind.NULL
                     ? scalar.text()

@@ -9,8 +9,8 @@ import reseat.model.Joint;
 import reseat.model.Part;
 
 /**
- * The parts and joints of a device whose references are sound, by number in the order of the file,
- * and what lies over what as rows of bits. Whoever gets it must not change it.
+ * The parts and joints of a device whose references are valid, numbered in the order of the file,
+ * and their covers as bit rows. Callers must not modify it.
  */
 final class Numbered {
 

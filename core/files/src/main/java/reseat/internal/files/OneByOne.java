@@ -4,10 +4,9 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * Takes a device apart part by part, each alone, whatever is free first. Where that works there is
- * a plan in which every joint is released and every part moved, so that {@link Reachability} has
- * nothing to find; where it does not, nothing is known yet. Most devices come apart like this, and
- * it is found out in a fraction of the time.
+ * Takes a device apart greedily, one part at a time. If that works there is a plan in which every
+ * joint is released and every part moved, so that {@link Reachability} has nothing to find; if not,
+ * nothing is known yet. Most devices come apart like this, and it takes a fraction of the time.
  *
  * <p>Time O(r · (j + p) · w) for p parts in w machine words, j joints and r rounds, each of which
  * does at least one act.
@@ -40,7 +39,7 @@ final class OneByOne {
         }
     }
 
-    /** Tells whether a device comes apart like this. */
+    /** Returns whether a device comes apart like this. */
     static boolean works(Numbered all) {
         return new OneByOne(all).run();
     }
@@ -68,7 +67,7 @@ final class OneByOne {
                     open--;
                 }
             }
-            // what is mounted last stands last in most files, and comes off first
+            // parts mounted last are usually listed last, and come off first
             for (int p = ties.length - 1; p >= 0; p--) {
                 if (ties[p] == 0
                         && p != all.base

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.model.Origin;
 
 /**
- * Where the facts of a device tree stand, by JSON Pointer. Ids need no escapes in a pointer. Most
- * devices are never asked, so the places are collected at the first question.
+ * The locations of the facts of a device tree, by JSON Pointer. Ids need no escapes in a pointer.
+ * Locations are collected on first use, as most are never needed.
  */
 final class Places {
 
@@ -18,12 +18,12 @@ final class Places {
     private @Nullable Map<String, Origin> collected;
 
     /**
-     * Knows the places of a tree.
+     * Creates the locations of a tree.
      *
      * @param tree the device tree, seats spread out
-     * @param file the file as a whole, for facts that stand nowhere
-     * @param builtIn name of the built-in data, whose places are left out: they are no part of the
-     *     device
+     * @param file the file as a whole, for facts without a location
+     * @param builtIn name of the built-in data, whose locations are omitted: they are not part of
+     *     the device
      */
     Places(Node.Fields tree, Origin file, String builtIn) {
         this.tree = tree;
@@ -36,7 +36,7 @@ final class Places {
             origins.put(pointer, at);
         }
         if (node instanceof Node.Fields fields) {
-            // an entry is shown by its key: that is where a person looks for "lid-screw"
+            // an entry is located by its key: that is where a person looks for "lid-screw"
             fields.entries()
                     .forEach(
                             (key, entry) ->
@@ -53,7 +53,7 @@ final class Places {
         }
     }
 
-    /** Returns all places. */
+    /** Returns all locations. */
     Map<String, Origin> all() {
         Map<String, Origin> origins = collected;
         if (origins == null) {
@@ -64,7 +64,7 @@ final class Places {
         return origins;
     }
 
-    /** Returns the place of a pointer, or of the nearest fact that encloses it. */
+    /** Returns the location of a pointer, or of the nearest enclosing fact. */
     Origin at(String pointer) {
         for (String at = pointer; ; at = at.substring(0, at.lastIndexOf('/'))) {
             Origin origin = all().get(at);

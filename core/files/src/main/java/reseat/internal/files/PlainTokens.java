@@ -26,7 +26,7 @@ final class PlainTokens {
         this.texts = new TextMemory(in);
     }
 
-    /** Thrown where the text is not plain; nobody looks into it. */
+    /** Thrown if the text is not plain; carries no details. */
     static final class NotPlain extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -35,7 +35,7 @@ final class PlainTokens {
         }
     }
 
-    /** Returns where the token begins that was looked at last, as a {@link Spot}. */
+    /** Returns the start of the last token, as a {@link Spot}. */
     long spot() {
         return Spot.of(line, at - lineStart + 1);
     }

@@ -18,7 +18,7 @@ import reseat.model.Rules;
 import reseat.model.State;
 import reseat.text.QuoteText;
 
-/** Reads plans and states. An instance reads once. */
+/** Reads plans and states. Single use. */
 public final class PlanReader {
 
     private static final Set<String> RULES =
@@ -39,7 +39,7 @@ public final class PlanReader {
         this.problems = new Problems(file);
     }
 
-    /** Reads a plan; the contract is that of {@code PlanFiles.readPlan}. */
+    /** Reads a plan; see {@code PlanFiles.readPlan}. */
     public static PlanFile plan(Path path) throws BadInputException {
         String file = path.toString();
         PlanReader reader = new PlanReader(file);
@@ -49,7 +49,7 @@ public final class PlanReader {
         return plan;
     }
 
-    /** Reads a state; the contract is that of {@code PlanFiles.readState}. */
+    /** Reads a state; see {@code PlanFiles.readState}. */
     public static State state(Path path) throws BadInputException {
         String file = path.toString();
         PlanReader reader = new PlanReader(file);

@@ -28,14 +28,14 @@ import reseat.plan.Wear;
 /** Writes plans as {@code reseat-plan/1}. */
 public final class PlanWriter {
 
-    /** The name and version of the shape. */
+    /** The name and version of the format. */
     static final String FORMAT = "reseat-plan/1";
 
     private final JsonObject root = new JsonObject();
 
     private PlanWriter() {}
 
-    /** Writes a plan; the contract is that of {@code PlanJson.write}. */
+    /** Writes a plan; see {@code PlanJson.write}. */
     public static String write(Plan plan, Rebuild rebuild, Tally tally, PlanNotes notes) {
         PlanWriter writer = new PlanWriter();
         writer.head(plan);

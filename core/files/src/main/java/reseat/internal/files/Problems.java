@@ -8,7 +8,7 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 
 /**
- * Collects what is wrong with a file. Keeps the first {@value #KEPT} and counts the rest, so that
+ * Collects the problems of a file. Keeps the first {@value #KEPT} and counts the rest, so that
  * memory is bounded.
  */
 final class Problems {
@@ -21,7 +21,7 @@ final class Problems {
     private boolean errors;
 
     /**
-     * Makes an empty collection.
+     * Creates an empty collection.
      *
      * @param file name of the file, as the user named it
      */
@@ -53,7 +53,7 @@ final class Problems {
         return kept.isEmpty();
     }
 
-    /** Returns how many there were, those included that were only counted. */
+    /** Returns the number of problems, including those only counted. */
     long count() {
         return kept.size() + more;
     }
@@ -63,7 +63,8 @@ final class Problems {
     }
 
     /**
-     * Returns the problems sorted by place; where some were only counted, a last one says how many.
+     * Returns the problems sorted by location; if some were only counted, the last one gives their
+     * number.
      */
     List<Problem> sorted() {
         List<Problem> all = new ArrayList<>(kept.stream().sorted().toList());

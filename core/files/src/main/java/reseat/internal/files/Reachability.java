@@ -15,25 +15,25 @@ import reseat.model.Move;
 import reseat.model.Part;
 
 /**
- * Finds what surely cannot be done: joints that no plan releases, parts that no plan moves, pairs
- * that no plan parts.
+ * Finds what is certainly impossible: joints that no plan releases, parts that no plan moves, pairs
+ * that no plan separates.
  *
- * <p>It looks at a device in which more is possible than in truth. What was possible once stays
- * possible, and each condition of an act counts as met if it can be met at some time, whether or
- * not together with the others:
+ * <p>It uses a relaxed model, in which more is possible than on the real device. What was possible
+ * once stays possible, and each condition of an act counts as met if it can be met at some time,
+ * whether or not together with the others:
  *
  * <ul>
- *   <li>joint j can be released if each part of {@code under(j)} can be parted from j's site and
+ *   <li>joint j can be released if each part of {@code under(j)} can be separated from j's site and
  *       each supply it needs is cut by a joint that can be released;
- *   <li>parts u and s can be parted if a group with one of them and without the other can be moved.
- *       Every group with u contains the <em>train</em> of u: the least set with u that takes along,
- *       for each of its members, the other parts of each rigid joint that cannot be released and
- *       each cover that cannot be parted from it. So no group can be moved if the train contains
- *       the base, or is at odds about tool or posture, or can never hang together.
+ *   <li>parts u and s can be separated if a group with one of them and without the other can be
+ *       moved. Every group with u contains the <em>train</em> of u: the least set with u that takes
+ *       along, for each of its members, the other parts of each rigid joint that cannot be released
+ *       and each cover that cannot be separated from it. So no group can be moved if the train
+ *       contains the base, or differs in tool or posture, or can never hang together.
  * </ul>
  *
- * <p>Starting from nothing, both sets grow until they stand still. By induction over the acts of
- * any valid plan, whatever the plan does is in them; so what is not in them is in no plan, and a
+ * <p>Starting from nothing, both sets grow until they no longer change. By induction over the acts
+ * of any valid plan, whatever the plan does is in them; so what is not in them is in no plan, and a
  * device that can be torn down fully is never refused. The converse does not hold: a ring of covers
  * may pass here and still defeat every plan; only a search, the planner's, decides that.
  *
@@ -73,7 +73,7 @@ final class Reachability {
     /** Parts that can be moved alone: there is no more to find out about them. */
     private final boolean[] apartFromAll;
 
-    /** Looks at a device. */
+    /** Analyses a device. */
     Reachability(Numbered all) {
         this.all = all;
         this.parts = all.parts;
@@ -207,13 +207,15 @@ final class Reachability {
         return grown;
     }
 
-    /** Parts that hide a joint and cannot be parted from its site. */
+    /** Parts that hide a joint and cannot be separated from its site. */
     private List<String> hiding(Joint joint) {
         int site = all.of(joint.site());
         return joint.under().stream().filter(u -> !parted.get(all.of(u), site)).toList();
     }
 
-    /** Tells whether there is nothing to report: each joint is released, each part moved alone. */
+    /**
+     * Returns whether there is nothing to report: each joint is released, each part moved alone.
+     */
     boolean everythingComesApart() {
         boolean apart = true;
         for (boolean each : released) {
@@ -225,7 +227,7 @@ final class Reachability {
         return apart;
     }
 
-    /** Tells whether some plan may release a joint. */
+    /** Returns whether some plan may release a joint. */
     boolean canRelease(String jointId) {
         for (int j = 0; j < released.length; j++) {
             if (joints.get(j).id().equals(jointId)) {
@@ -235,19 +237,17 @@ final class Reachability {
         throw new IllegalArgumentException("no joint " + jointId);
     }
 
-    /** Tells whether some plan may move a part. */
+    /** Returns whether some plan may move a part. */
     boolean canMove(String partId) {
         return moves[all.of(partId)];
     }
 
-    /** Tells whether some plan may bring two parts to different places. */
+    /** Returns whether some plan may bring two parts to different places. */
     boolean canPart(String one, String other) {
         return parted.get(all.of(one), all.of(other));
     }
 
-    /**
-     * Returns the first fact that stands in the way of releasing a joint that cannot be released.
-     */
+    /** Returns the first fact that prevents the release of a joint that cannot be released. */
     Obstacle obstacleTo(Joint joint) {
         for (String supply : joint.needs()) {
             if (!cut.contains(supply)) {
@@ -334,12 +334,12 @@ final class Reachability {
     }
 
     /**
-     * What stands in the way.
+     * An obstacle.
      *
      * @param how how, as the middle of a sentence
      * @param id id of the joint or part
      * @param joint whether it is a joint
-     * @param last whether nothing stands behind it
+     * @param last whether it is the last of the chain
      */
     record Obstacle(String how, String id, boolean joint, boolean last) {}
 }

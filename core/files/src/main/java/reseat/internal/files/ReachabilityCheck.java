@@ -9,7 +9,7 @@ import reseat.model.Joint;
 import reseat.model.Part;
 import reseat.text.ListText;
 
-/** Reports what {@link Reachability} finds, with the chain of facts that leads back into itself. */
+/** Reports what {@link Reachability} finds, with the circular chain of facts. */
 final class ReachabilityCheck {
 
     private final Draft draft;
@@ -70,7 +70,7 @@ final class ReachabilityCheck {
                                     + other.id()
                                     + " and "
                                     + one.id()
-                                    + " can never be parted: "
+                                    + " can never be separated: "
                                     + chain(one.id(), false, other.id()));
                     break;
                 }
@@ -114,7 +114,7 @@ final class ReachabilityCheck {
         return !reach.canMove(part) || !reach.canPart(part, without);
     }
 
-    /** Parts and joints may share an id; a chain must not take one for the other. */
+    /** Parts and joints may share an id; a chain must not confuse them. */
     private static String key(String id, boolean joint) {
         return (joint ? "j" : "p") + id;
     }

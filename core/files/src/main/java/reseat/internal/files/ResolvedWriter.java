@@ -15,7 +15,7 @@ import reseat.model.Seat;
 import reseat.model.SetupTable;
 import reseat.model.Way;
 
-/** Writes a device as a resolved device file. What it holds is told in core/docs/resolved.md. */
+/** Writes a device as a resolved device file. The format is documented in core/docs/resolved.md. */
 public final class ResolvedWriter {
 
     private ResolvedWriter() {}
@@ -333,13 +333,13 @@ public final class ResolvedWriter {
         value.ifPresent(real -> node.put(key, real));
     }
 
-    /** Writes what a program computes with, empty or not. */
+    /** Writes a value that programs use, even if empty. */
     private static void list(JsonObject node, String key, List<String> texts) {
         JsonArray all = node.putArray(key);
         texts.forEach(all::add);
     }
 
-    /** Writes what is only printed, unless it is empty. */
+    /** Writes a value that is only printed, unless empty. */
     private static void texts(JsonObject node, String key, List<String> texts) {
         if (!texts.isEmpty()) {
             list(node, key, texts);

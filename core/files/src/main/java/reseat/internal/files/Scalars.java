@@ -12,7 +12,7 @@ import reseat.model.Units;
 import reseat.text.ListText;
 import reseat.text.Nearest;
 
-/** Makes values of scalars, or says in a sentence what was expected. */
+/** Converts scalars to values, or reports in a sentence what was expected. */
 final class Scalars {
 
     /** Longest name or sentence, in characters. */
@@ -27,15 +27,15 @@ final class Scalars {
     private static final BigDecimal MAX_MS = new BigDecimal(Duration.MAX_MS);
     private static final BigDecimal MAX_DWELL_MS = new BigDecimal(90L * Duration.MAX_MS);
 
-    /** How an index string begins, sound or not; every other time begins with a number. */
+    /** The beginning of an index string, valid or not; every other time begins with a number. */
     private static final Pattern INDEX_STRING = Pattern.compile("\\(?\\s*[A-Za-z]\\s*[0-9]");
 
     private Scalars() {}
 
-    /** What a single value may be. */
+    /** The types of single values. */
     enum ScalarType {
         ID("an id"),
-        TEXT("a text"),
+        TEXT("text"),
         FORMAT("the text " + Format.NAME),
         BOOL("true or false"),
         COUNT("a whole number from 0"),
@@ -45,9 +45,9 @@ final class Scalars {
         QUANTITY("a number greater than zero"),
         LENGTH("a length"),
         TORQUE("a torque"),
-        /** A length of a seat: as in seat tables, bare numbers are millimetres. */
+        /** A length of a seat: as in seat tables, bare numbers are in millimetres. */
         SEAT_LENGTH("a length"),
-        /** A torque of a seat: as in seat tables, bare numbers are newton metres. */
+        /** A torque of a seat: as in seat tables, bare numbers are in newton metres. */
         SEAT_TORQUE("a torque"),
         MS("a whole number of milliseconds"),
         TIME("a time"),
@@ -65,7 +65,8 @@ final class Scalars {
     }
 
     /**
-     * Thrown where a scalar is not what was expected; the message is a sentence without the place.
+     * Thrown where a scalar is not what was expected; the message is a sentence without the
+     * location.
      */
     static final class WrongValue extends Exception {
         private static final long serialVersionUID = 1L;
@@ -79,7 +80,7 @@ final class Scalars {
         }
     }
 
-    /** Checks a scalar against a type and throws the value away. */
+    /** Checks a scalar against a type and discards the value. */
     static void check(ScalarType type, Node.Scalar scalar) throws WrongValue {
         switch (type) {
             case ID -> id(scalar);
@@ -104,7 +105,7 @@ final class Scalars {
 
     static String text(Node.Scalar scalar) throws WrongValue {
         if (scalar.kind() == Node.ScalarKind.BOOL) {
-            throw new WrongValue("found " + scalar.text() + ", expected a text: put it in quotes");
+            throw new WrongValue("found " + scalar.text() + ", expected text: put it in quotes");
         }
         if (scalar.text().length() > MAX_TEXT) {
             throw new WrongValue("this text is longer than " + MAX_TEXT + " characters");
@@ -167,7 +168,7 @@ final class Scalars {
                             scalar);
             case DWELL ->
                     rounded(between(type, scalar, anyTime(scalar), BigDecimal.ZERO, MAX_DWELL_MS));
-            default -> throw new IllegalArgumentException(type + " is no number");
+            default -> throw new IllegalArgumentException(type + " is not numeric");
         };
     }
 
@@ -175,7 +176,7 @@ final class Scalars {
      * Returns a time.
      *
      * @param scalar milliseconds, a number with a unit, or an index string
-     * @param stated how a time that is no index string is known
+     * @param stated the basis of a time that is not an index string
      */
     static Duration duration(Node.Scalar scalar, Duration.Basis stated) throws WrongValue {
         String text = scalar.text().strip();
@@ -234,9 +235,9 @@ final class Scalars {
         }
         try {
             BigDecimal value = new BigDecimal(scalar.text());
-            // an exponent of a thousand million would make every later step expensive
+            // an exponent of a billion would make every later step expensive
             if (Math.abs((long) value.scale()) > 1000) {
-                throw new WrongValue("found " + scalar.describe() + ", which is out of all range");
+                throw new WrongValue("found " + scalar.describe() + ", which is out of range");
             }
             return value;
         } catch (NumberFormatException e) {
@@ -282,7 +283,7 @@ final class Scalars {
         return value;
     }
 
-    /** Finds a word in a list, told apart by letters alone. */
+    /** Finds a word in a list, ignoring everything but letters. */
     static String choice(List<String> words, Node.Scalar scalar) throws WrongValue {
         if (!words.contains(scalar.text())) {
             throw new WrongValue(

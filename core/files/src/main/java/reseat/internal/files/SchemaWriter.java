@@ -6,9 +6,9 @@ import reseat.internal.files.Shape.FormatKey;
 import reseat.model.Ids;
 
 /**
- * Writes the JSON Schema (2020-12) of the {@link Format}. What a schema can say it says: keys,
- * types, patterns, ranges. What references and facts mean together only {@link ShapeCheck} and
- * {@link Soundness} know.
+ * Writes the JSON Schema (2020-12) of the {@link Format}. The schema covers keys, types, patterns
+ * and ranges. References and the consistency of facts are covered only by {@link ShapeCheck} and
+ * {@link Soundness}.
  */
 public final class SchemaWriter {
 

@@ -26,7 +26,7 @@ import reseat.model.Origin;
 import reseat.model.Severity;
 import reseat.text.QuoteText;
 
-/** Reads script files: the comment in front, and the text as it is. An instance reads once. */
+/** Reads script files: the leading comment, and the text as it is. Single use. */
 public final class ScriptReader {
 
     private static final String OPENING = "/* reseat-script";
@@ -58,7 +58,7 @@ public final class ScriptReader {
         this.problems = new Problems(file);
     }
 
-    /** Reads a script; the contract is that of {@code ScriptFile.read}. */
+    /** Reads a script; see {@code ScriptFile.read}. */
     public static ScriptFile read(Path path) throws BadInputException {
         ScriptReader reader = new ScriptReader(path);
         ScriptFile script = reader.read();
@@ -72,7 +72,7 @@ public final class ScriptReader {
         Optional<Language> language =
                 Arrays.stream(Language.values()).filter(l -> file.endsWith(l.ending())).findFirst();
         if (language.isEmpty()) {
-            problems.error(new Origin(file, 0, 0), "a script is a file that ends in .js or .java");
+            problems.error(new Origin(file, 0, 0), "a script file must end in .js or .java");
             return null;
         }
         byte[] bytes = Sources.load(path, file, problems).orElse(null);
@@ -82,7 +82,7 @@ public final class ScriptReader {
         if (bytes.length > ScriptFile.MAX_BYTES) {
             problems.error(
                     new Origin(file, 0, 0),
-                    "a script has at most " + ScriptFile.MAX_BYTES / 1024 + " KiB");
+                    "a script must not exceed " + ScriptFile.MAX_BYTES / 1024 + " KiB");
             return null;
         }
         String text;
@@ -101,16 +101,16 @@ public final class ScriptReader {
         return new ScriptFile(file, language.get(), info, from, sha256(bytes), text);
     }
 
-    /** Finds the comment and reads it where it stands, so that lines count as in the file. */
+    /** Finds the comment and reads it where it stands, so that line numbers match the file. */
     private Node.@Nullable Fields comment(String text) {
         int opening = text.indexOf(OPENING);
         int closing = opening < 0 ? -1 : text.indexOf(CLOSING, opening + OPENING.length());
         if (closing < 0 || !text.substring(0, opening).isBlank()) {
             problems.error(
                     new Origin(file, 1, 1),
-                    "a script begins with the comment \""
+                    "a script must begin with the comment \""
                             + OPENING
-                            + "\" that says what it is and ends in \""
+                            + "\" that describes it and ends in \""
                             + CLOSING
                             + "\"");
             return null;
@@ -216,7 +216,7 @@ public final class ScriptReader {
             return scalar.text();
         }
         if (required || node != null) {
-            problems.error(at(fields, key), key + ": expected a text");
+            problems.error(at(fields, key), key + ": expected text");
         }
         return "";
     }

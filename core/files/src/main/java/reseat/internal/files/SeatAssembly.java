@@ -7,13 +7,13 @@ import reseat.model.Bond;
 import reseat.model.Point;
 import reseat.model.Seat;
 
-/** Makes seats and bonds. */
+/** Creates seats and bonds. */
 final class SeatAssembly {
 
     private SeatAssembly() {}
 
     /**
-     * Makes a seat.
+     * Creates a seat.
      *
      * @param screw id of its screw type
      * @param look the facts of the seat
@@ -48,7 +48,7 @@ final class SeatAssembly {
                 look.count("formedCycles").orElse(0));
     }
 
-    /** Makes a bond. */
+    /** Creates a bond. */
     static Bond bond(Look look) {
         List<Bond.Strip> strips =
                 look.table("strips").entrySet().stream()

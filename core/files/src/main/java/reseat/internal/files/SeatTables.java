@@ -59,8 +59,8 @@ final class SeatTables {
      * Adds the tables that a device names.
      *
      * @param device the device tree
-     * @param file the device file; tables lie beside it
-     * @param problems takes what is wrong
+     * @param file the device file; tables are in the same folder
+     * @param problems collects the errors
      * @return the tree with every row as a seat of its joint
      */
     static Node.Fields add(Node.Fields device, Path file, Problems problems) {
@@ -94,7 +94,8 @@ final class SeatTables {
         try {
             table = file.resolveSibling(text);
         } catch (InvalidPathException e) {
-            problems.error(name.at(), "found " + name.describe() + ", which is no name of a file");
+            problems.error(
+                    name.at(), "found " + name.describe() + ", which is not a valid file name");
             return device;
         }
         if (!Files.exists(table)) {
@@ -132,7 +133,7 @@ final class SeatTables {
         if (joints == null) {
             return device;
         }
-        // collected by joint first: a map of seats is copied once per table, not once per row
+        // grouped by joint: a map of seats is copied once per table, not once per row
         Map<String, Map<String, Node.Entry>> added = new LinkedHashMap<>();
         for (List<Cell> row : rows.subList(1, rows.size())) {
             row(header, row, joints, added);
@@ -229,7 +230,7 @@ final class SeatTables {
                             + QuoteText.of(seat.text())
                             + " of "
                             + joint.text()
-                            + " was given before, at "
+                            + " is already defined at "
                             + first.keyAt());
             return;
         }
@@ -298,7 +299,10 @@ final class SeatTables {
         return NUMBER.matcher(number).matches() ? number + unit : number;
     }
 
-    /** Makes a decimal comma a point; where commas separate, it can only stand in a quoted cell. */
+    /**
+     * Replaces a decimal comma by a point; if commas separate cells, it can only occur in a quoted
+     * cell.
+     */
     private static String point(String text) {
         return DECIMAL_COMMA.matcher(text).replaceFirst("$1.$2");
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import reseat.model.Ids;
 import reseat.text.QuoteText;
 
-/** Makes one joint of each seat of an entry that stands for several. */
+/** Expands an entry with several seats into one joint per seat. */
 final class Seats {
 
     private Seats() {}
@@ -15,7 +15,7 @@ final class Seats {
         return entry + "." + seat;
     }
 
-    /** Tells whether any entry has {@code seats}. */
+    /** Returns whether any entry has {@code seats}. */
     static boolean any(Node.Fields joints) {
         EntryMap entries = joints.entries();
         for (int i = 0; i < entries.size(); i++) {
@@ -27,11 +27,11 @@ final class Seats {
     }
 
     /**
-     * Spreads out the entries with {@code seats}.
+     * Expands the entries with {@code seats}.
      *
      * @param joints the entries of the file
-     * @param problems takes ids that are taken or too long
-     * @return one entry per joint; what was shared by seats keeps its place
+     * @param problems collects ids that are in use or too long
+     * @return one entry per joint; values shared by seats keep their location
      */
     static Node.Fields spread(Node.Fields joints, Problems problems) {
         Map<String, Node.Entry> all = new LinkedHashMap<>();
@@ -102,7 +102,7 @@ final class Seats {
             }
             own = new Node.Fields(seat.at(), facts.without("screw").entries());
         }
-        // the seat itself stands where its own facts stand, not where the shared ones do
+        // the location of a seat is that of its own facts, not of the shared ones
         return result.without("seat").with("seat", own);
     }
 }

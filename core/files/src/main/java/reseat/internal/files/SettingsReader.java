@@ -8,7 +8,7 @@ import reseat.files.SettingsFile;
 import reseat.model.BadInputException;
 import reseat.text.QuoteText;
 
-/** Reads settings files; the contract is that of {@code SettingsFile}. */
+/** Reads settings files; see {@code SettingsFile}. */
 public final class SettingsReader {
 
     private SettingsReader() {}
@@ -29,7 +29,7 @@ public final class SettingsReader {
                                         root.at(),
                                         "found "
                                                 + root.describe()
-                                                + ", expected settings: a name, a colon and a text"
+                                                + ", expected settings: a name, a colon and a value"
                                                 + " on each line");
                             }
                         });
@@ -39,12 +39,12 @@ public final class SettingsReader {
         return new SettingsFile(file, entries);
     }
 
-    /** Returns a text in quotes, fit for a message. */
+    /** Returns a text in quotes, for messages. */
     public static String quoted(String text) {
         return QuoteText.of(text);
     }
 
-    /** Returns what a name may have meant, with a blank before it. */
+    /** Returns a suggestion for a name, with a leading space. */
     public static String hint(String found, List<String> known) {
         return Words.hint(found, known, "settings");
     }

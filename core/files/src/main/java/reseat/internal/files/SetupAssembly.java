@@ -12,7 +12,7 @@ import reseat.model.SetupTable;
 import reseat.model.Tool;
 import reseat.text.QuoteText;
 
-/** Makes the set-up table: explicit entries first, general times for all other pairs. */
+/** Creates the set-up table: explicit entries first, general times for all other pairs. */
 final class SetupAssembly {
 
     private final Look setup;
@@ -26,7 +26,7 @@ final class SetupAssembly {
     }
 
     /**
-     * Makes the table over the tools and postures that a device uses.
+     * Creates the table for the tools and postures that a device uses.
      *
      * @param tools the tools, the hand among them
      * @return the table, or empty after a problem
@@ -60,7 +60,7 @@ final class SetupAssembly {
             }
             table.put(from, row);
         }
-        // a column without a row has no change away from it, and is then reported as such
+        // a column without a row has no change away from it, which is reported
         List.copyOf(table.values())
                 .forEach(
                         row ->
@@ -132,7 +132,7 @@ final class SetupAssembly {
         return ms.orElse(0L);
     }
 
-    /** Reports what {@link SetupTable#check} would, entry by entry and each at its place. */
+    /** Reports what {@link SetupTable#check} would, for every entry and with its location. */
     private boolean sound(String which, Map<String, Map<String, Long>> table) {
         if (SetupTable.check(which, table).isEmpty()) {
             return true;

@@ -7,15 +7,16 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * What may stand at a place of a device file. One tree of shapes ({@link Format}) is the only
- * description of the format: reading checks against it and the JSON Schema is written from it.
+ * The allowed structure of a value in a device file. One tree of shapes ({@link Format}) is the
+ * only description of the format: the reader validates against it and the JSON Schema is generated
+ * from it.
  */
 sealed interface Shape {
 
     /**
      * A single value.
      *
-     * @param type what it is
+     * @param type its type
      */
     record Value(Scalars.ScalarType type) implements Shape {}
 
@@ -23,18 +24,18 @@ sealed interface Shape {
     record Choice(List<String> words) implements Shape {}
 
     /**
-     * An id of something that is defined elsewhere.
+     * The id of something defined elsewhere.
      *
      * @param scope what it names
      */
     record Ref(Scope scope) implements Shape {}
 
     /**
-     * A list; where it has one entry, the entry alone will do unless entries are lists themselves.
+     * A list; a single entry may be given without a list, unless entries are lists themselves.
      *
      * @param item shape of its entries
      * @param least least number of entries
-     * @param distinct whether an entry may stand in it but once
+     * @param distinct whether entries must be distinct
      */
     record Several(Shape item, int least, boolean distinct) implements Shape {
         boolean soleItemWillDo() {
@@ -59,7 +60,7 @@ sealed interface Shape {
      *
      * @param name what it describes, in a word; names its part of the schema
      * @param keys its keys by name, in the order in which they are written
-     * @param judged those of them that may be missing where they must not, or be there twice over
+     * @param judged those that can be missing or conflicting
      */
     record Group(String name, Map<String, FormatKey> keys, List<FormatKey> judged)
             implements Shape {
@@ -92,21 +93,21 @@ sealed interface Shape {
      */
     record Either(Shape brief, Group full) implements Shape {}
 
-    /** Anything: looked into later. */
+    /** Anything: checked later. */
     record Anything() implements Shape {}
 
     /**
      * A key of a {@link Group}.
      *
      * @param name the key
-     * @param shape what stands under it
-     * @param need whether it must be there
-     * @param instead a key that may stand in its place, never beside it; empty if there is none
+     * @param shape shape of its value
+     * @param need whether it is required
+     * @param instead an alternative key, never given together with it; empty if there is none
      * @param help one sentence for the schema
      */
     record FormatKey(String name, Shape shape, Need need, String instead, String help) {
 
-        /** Either key of a pair names the other; the one that sorts first speaks for both. */
+        /** Either key of a pair names the other; the one that sorts first is reported for both. */
         boolean speaksForBoth() {
             return name.compareTo(instead) < 0;
         }
@@ -116,8 +117,8 @@ sealed interface Shape {
      * How the keys of a map fit a group.
      *
      * @param resolved whether no default applies
-     * @param keys for each of the keys what it is; empty if a key is unknown or missing, or there
-     *     beside another that may only stand in its place
+     * @param keys the definition of each key; empty if a key is unknown, missing, or given together
+     *     with its alternative
      */
     record Fit(Group group, boolean resolved, List<FormatKey> keys) {
 
@@ -142,17 +143,17 @@ sealed interface Shape {
         }
     }
 
-    /** Whether a key must be there. */
+    /** Whether a key is required. */
     enum Need {
-        /** In every file. */
+        /** Required in every file. */
         ALWAYS,
-        /** In a resolved file, to which no default applies. */
+        /** Required in a resolved file, to which no default applies. */
         RESOLVED,
-        /** In a file that people write; a resolved one may leave it out. */
+        /** Required in a file that people write; optional in a resolved one. */
         AUTHORED,
-        /** It may be left out. */
+        /** Optional. */
         NEVER,
-        /** It may be left out, and stands in resolved files only. */
+        /** Optional, and only allowed in resolved files. */
         ONLY_RESOLVED;
 
         boolean required(boolean resolved) {
@@ -160,9 +161,9 @@ sealed interface Shape {
         }
     }
 
-    /** What an id names. */
+    /** The scope of an id. */
     enum Scope {
-        /** Nothing yet: it is defined where it stands. */
+        /** None yet: the id is defined here. */
         NEW("id", "ids"),
         PART("part", "parts"),
         JOINT_OR_PART("part or joint", "parts and joints"),

@@ -13,10 +13,10 @@ import reseat.model.Origin;
 import reseat.text.ListText;
 import reseat.text.QuoteText;
 
-/** Holds a tree against the description of the format and reports every difference. */
+/** Checks a tree against the description of the format and reports every difference. */
 final class ShapeCheck {
 
-    /** Up to here, the entries of a list are told apart by comparing each with each. */
+    /** Up to this size, the entries of a list are compared pairwise. */
     private static final int FEW = 8;
 
     private final KnownIds known;
@@ -29,13 +29,13 @@ final class ShapeCheck {
     }
 
     /**
-     * Makes a check of a tree that lies over defaults.
+     * Creates a check of a tree merged with defaults.
      *
      * @param known the ids that may be named
      * @param resolved whether no default applies
-     * @param problems takes what is wrong
+     * @param problems collects the errors
      * @param defaults the defaults, if they are sound with these ids; what the tree has from them
-     *     unchanged is not looked at again
+     *     unchanged is not examined again
      */
     ShapeCheck(KnownIds known, boolean resolved, Problems problems, Defaults defaults) {
         this.known = known;
@@ -73,7 +73,7 @@ final class ShapeCheck {
         }
     }
 
-    /** Tells of most scalars that there is nothing to say of them. */
+    /** A fast test that accepts most valid scalars. */
     private boolean surely(Node.Scalar scalar, Shape shape) {
         if (shape instanceof Shape.Value value) {
             return SureScalars.sound(value.type(), scalar);
@@ -173,7 +173,7 @@ final class ShapeCheck {
                         id
                                 + ": found nothing, expected "
                                 + table.what()
-                                + "; {} stands for one without facts");
+                                + "; write {} for one without facts");
             } else {
                 check(id, value, table.value());
             }
@@ -209,7 +209,7 @@ final class ShapeCheck {
                     && item instanceof Node.Scalar scalar
                     && (seen == null ? standsBefore(items, i, scalar) : !seen.add(scalar.text()))) {
                 problems.error(
-                        item.at(), label + ": " + scalar.describe() + " stands in this list twice");
+                        item.at(), label + ": " + scalar.describe() + " occurs twice in this list");
             }
         }
     }

@@ -18,12 +18,12 @@ import reseat.sheet.Step;
 /** Writes sheets as {@code reseat-sheet/1}. */
 public final class SheetWriter {
 
-    /** The name and version of the shape. */
+    /** The name and version of the format. */
     static final String FORMAT = "reseat-sheet/1";
 
     private SheetWriter() {}
 
-    /** Writes a sheet; the contract is that of {@code SheetJson.write}. */
+    /** Writes a sheet; see {@code SheetJson.write}. */
     public static String write(Sheet sheet) {
         JsonObject root = new JsonObject();
         root.put("format", FORMAT).put("extent", lower(sheet.extent()));

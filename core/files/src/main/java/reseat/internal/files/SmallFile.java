@@ -11,11 +11,11 @@ final class SmallFile {
     private SmallFile() {}
 
     /**
-     * Reads a file and holds it against its shape. Faults of the shape are left among the problems,
-     * so that the caller can add his own.
+     * Reads a file and checks it against its shape. Errors are only collected, so that the caller
+     * can add more.
      *
      * @param what what the file is, for messages
-     * @throws BadInputException if there is nothing that one could look into
+     * @throws BadInputException if the text cannot be parsed
      */
     static Node.Fields read(Path path, String what, Shape.Group shape, Problems problems)
             throws BadInputException {

@@ -17,7 +17,7 @@ import reseat.model.ScrewType;
 import reseat.model.Seat;
 import reseat.model.Tool;
 
-/** Looks at what facts mean together, where each by itself is well formed. */
+/** Checks the consistency of facts that are each well formed. */
 final class Soundness {
 
     private final Draft draft;
@@ -33,8 +33,8 @@ final class Soundness {
     /**
      * Runs every check.
      *
-     * @param named finds the parts that some joint entry of the file holds, be the entry itself
-     *     sound or not
+     * @param named finds the parts that some joint entry of the file holds, whether or not the
+     *     entry itself is valid
      */
     void run(Supplier<Set<String>> named) {
         Set<String> loose = new HashSet<>();
@@ -101,14 +101,14 @@ final class Soundness {
                     at(part, ""),
                     "part "
                             + part.id()
-                            + " is kept by nothing: no joint holds it and it lies under no part");
+                            + " is not held in place: no joint holds it and it lies under no part");
         }
         if (part.spareIncludes().contains(part.id()) || part.spareIncludes().contains(draft.base)) {
             problems.error(
                     at(part, "/spareIncludes"),
                     "part "
                             + part.id()
-                            + ": a spare unit includes other parts, neither itself nor the base");
+                            + ": a spare unit can include neither the part itself nor the base");
         }
     }
 
@@ -215,7 +215,7 @@ final class Soundness {
         }
     }
 
-    /** Two seats of one site at one point are nearly always a slip of copying. */
+    /** Two seats of one site at the same point are nearly always a copying error. */
     private void seatsApart() {
         Map<List<Object>, String> first = new HashMap<>();
         for (Joint joint : draft.joints.values()) {

@@ -20,7 +20,7 @@ final class Sources {
     private Sources() {}
 
     /**
-     * Loads a file; never more than one byte above the limit, whatever its size.
+     * Loads a file; never reads more than one byte above the limit.
      *
      * @param name how the user named it
      * @param problems takes what is wrong
@@ -50,7 +50,7 @@ final class Sources {
         return Optional.empty();
     }
 
-    /** Reads in one go what has the size it says; of pipes and devices, what they give. */
+    /** Reads regular files at once; pipes and devices until they end. */
     private static byte[] bytes(Path file, long size) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] start = new byte[(int) Math.min(size, MAX_BYTES)];

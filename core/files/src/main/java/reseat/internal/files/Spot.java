@@ -3,8 +3,8 @@ package reseat.internal.files;
 import reseat.model.Origin;
 
 /**
- * A line and a column in one number. A tree has thousands of places, of which hardly one is ever
- * told: an {@link Origin} is made of those alone.
+ * A line and a column packed into one number. A tree has thousands of locations, hardly any of
+ * which is reported: an {@link Origin} is created only for those.
  */
 final class Spot {
 

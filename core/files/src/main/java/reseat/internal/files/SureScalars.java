@@ -3,14 +3,13 @@ package reseat.internal.files;
 import reseat.internal.files.Scalars.ScalarType;
 import reseat.model.Duration;
 
-/** Looks at scalars without making values of them: most are sound, and are looked at twice. */
+/** Checks scalars without creating values: most are valid, and are visited twice. */
 final class SureScalars {
 
     private SureScalars() {}
 
     /**
-     * Tells of most scalars that are as they should be that they are, at little cost. What it does
-     * not tell of is left to {@link Scalars#check}.
+     * A cheap test that accepts most valid scalars. The others are left to {@link Scalars#check}.
      */
     static boolean sound(ScalarType type, Node.Scalar scalar) {
         return switch (type) {

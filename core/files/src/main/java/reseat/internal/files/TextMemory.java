@@ -9,9 +9,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes strings of the texts in a file, each but once where it is short: a device of a hundred
- * joints says "holds" a hundred times. The keys of the format are known from the start, as the very
- * strings that the code asks for, so that most comparisons end before they begin.
+ * Creates strings from the texts in a file and deduplicates short ones: a device with a hundred
+ * joints contains "holds" a hundred times. The keys of the format are interned in advance, so that
+ * most comparisons are identity checks.
  */
 final class TextMemory {
 
@@ -50,7 +50,7 @@ final class TextMemory {
             collect(Format.DEVICE, keys);
             @Nullable String[] texts = new String[SLOTS];
             long[] ends = new long[2 * SLOTS];
-            // sorted: which of two keys of one slot is kept must not hang on hash order
+            // sorted: which of two keys of one slot is kept must not depend on hash order
             keys.stream()
                     .sorted()
                     .forEach(
@@ -81,7 +81,7 @@ final class TextMemory {
         }
     }
 
-    /** Keeps a text that is all there is in the file. */
+    /** Stores a text. */
     private void keep(String key) {
         long first = first(0, in.length);
         long last = last(0, in.length);
@@ -123,7 +123,7 @@ final class TextMemory {
      * @param from the first byte
      * @param to the byte after the last; all are ASCII
      */
-    @SuppressWarnings("deprecation") // the constructor for bytes that are characters; quickest
+    @SuppressWarnings("deprecation") // the fastest constructor for ASCII bytes
     String text(int from, int to) {
         int length = to - from;
         if (length > LONGEST) {

@@ -12,12 +12,12 @@ import reseat.model.Origin;
 import reseat.text.QuoteText;
 
 /**
- * Puts a tree together from the events of a YAML or JSON parser, within bounds: a file of a few
- * bytes can otherwise stand for a tree that fills the memory.
+ * Builds a tree from the events of a YAML or JSON parser, within limits: otherwise a file of a few
+ * bytes could expand to a tree that exhausts the memory.
  */
 final class TreeBuilder {
 
-    /** How many collections may lie within each other. A device file needs about eight. */
+    /** Maximum nesting depth of collections. A device file needs about eight. */
     static final int DEPTH = 64;
 
     /** How many values a file may have, aliases counted each time they are used. */
@@ -26,7 +26,7 @@ final class TreeBuilder {
     private final Problems problems;
     private final Deque<Open> open = new ArrayDeque<>();
 
-    /** Collections that end are measured: an alias may stand for any of them. */
+    /** Completed collections are measured: an alias may refer to any of them. */
     private final IdentityHashMap<Node, Measure> measures = new IdentityHashMap<>();
 
     private @Nullable Node root;
@@ -40,13 +40,13 @@ final class TreeBuilder {
      * How large a node is.
      *
      * @param size how many values it counts with everything inside, aliases counted each time
-     * @param height how many collections lie within each other at most, itself included
+     * @param height its maximum nesting depth, itself included
      */
     private record Measure(long size, int height) {
         private static final Measure SCALAR = new Measure(1, 0);
     }
 
-    /** A collection that has begun and not ended; a list where keys is null. */
+    /** An open collection; a list if {@code keys} is null. */
     private static final class Open {
         private final Origin at;
         private final @Nullable Map<String, Node.Entry> keys;
@@ -67,11 +67,11 @@ final class TreeBuilder {
     void begin(Origin at, boolean map) throws TreeException {
         Open parent = open.peek();
         if (parent != null && parent.keys != null && parent.key == null) {
-            throw new TreeException(at, "a key must be a plain text, not a map or a list");
+            throw new TreeException(at, "a key must be plain text, not a map or a list");
         }
         if (open.size() >= DEPTH) {
             throw new TreeException(
-                    at, "maps and lists lie more than " + DEPTH + " deep within each other");
+                    at, "maps and lists are nested more than " + DEPTH + " levels deep");
         }
         count(at, 1);
         open.push(new Open(at, map));
@@ -90,7 +90,7 @@ final class TreeBuilder {
         return node;
     }
 
-    /** Adds a scalar: a key where a key is due, else a value. */
+    /** Adds a scalar: a key if a key is expected, else a value. */
     void scalar(Node.Scalar scalar) throws TreeException {
         count(scalar.at(), 1);
         Open parent = open.peek();
@@ -106,12 +106,15 @@ final class TreeBuilder {
     void again(Origin at, Node node) throws TreeException {
         Open parent = open.peek();
         if (parent != null && parent.keys != null && parent.key == null) {
-            throw new TreeException(at, "a key must be a plain text, not an alias");
+            throw new TreeException(at, "a key must be plain text, not an alias");
         }
         Measure measure = measures.getOrDefault(node, Measure.SCALAR);
         if (open.size() + measure.height() > DEPTH) {
             throw new TreeException(
-                    at, "with this alias, maps and lists lie more than " + DEPTH + " deep");
+                    at,
+                    "with this alias, maps and lists are nested more than "
+                            + DEPTH
+                            + " levels deep");
         }
         count(at, measure.size());
         place(node, measure);

@@ -4,8 +4,8 @@ import java.io.Serial;
 import reseat.model.Origin;
 
 /**
- * Thrown where a text cannot be made a tree, so that reading on would only produce noise. Never
- * leaves this package.
+ * Thrown when a text cannot be parsed into a tree, so that continuing would only produce follow-up
+ * errors. Never leaves this package.
  */
 final class TreeException extends Exception {
 

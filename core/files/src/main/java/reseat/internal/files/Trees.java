@@ -9,19 +9,19 @@ import java.util.Locale;
 import java.util.Optional;
 import reseat.model.Origin;
 
-/** Makes a located tree of the bytes of a YAML or JSON file. */
+/** Parses the bytes of a YAML or JSON file into a located tree. */
 final class Trees {
 
     private Trees() {}
 
     /**
-     * Parses a file. What begins with a brace is JSON, or YAML in braces if it does not hold as
-     * JSON because its first key has no quotes; everything else is YAML.
+     * Parses a file. A text that begins with a brace is JSON, or YAML flow style if its first key
+     * is not quoted; everything else is YAML.
      *
      * @param name name of the file, for places
      * @param content its bytes
-     * @param problems takes what is wrong
-     * @return the tree, or empty if there is none that one could look into
+     * @param problems collects the errors
+     * @return the tree, or empty if the text cannot be parsed
      */
     static Optional<Node> parse(String name, byte[] content, Problems problems) {
         Node plain = PlainJson.parse(name, content);
@@ -47,9 +47,7 @@ final class Trees {
         }
     }
 
-    /**
-     * JSON proper begins with a brace and a quoted key; YAML in braces is left to the YAML parser.
-     */
+    /** JSON begins with a brace and a quoted key; YAML flow style is left to the YAML parser. */
     private static boolean isJson(String text) {
         int i = blank(text, 0);
         if (i == text.length() || (text.charAt(i) != '{' && text.charAt(i) != '[')) {
@@ -68,7 +66,8 @@ final class Trees {
     }
 
     /**
-     * Decodes UTF-8 strictly and refuses what is no text, with the place of the first wrong byte.
+     * Decodes UTF-8 strictly and rejects anything that is not text, with the location of the first
+     * invalid byte.
      */
     static String decode(String name, byte[] content) throws TreeException {
         ByteBuffer in = ByteBuffer.wrap(content);
@@ -95,13 +94,17 @@ final class Trees {
                     place(name, text, text.length()),
                     String.format(
                             Locale.ROOT,
-                            "found the byte 0x%02X, which is no UTF-8 here: save the file as UTF-8",
+                            "found the byte 0x%02X, which is not valid UTF-8: save the"
+                                    + " file as UTF-8",
                             content[in.position()] & 0xFF));
         }
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
-    /** Tells whether a decoded text has what no JSON text should have, or what was no UTF-8. */
+    /**
+     * Returns whether a decoded text has characters that JSON does not allow, or was not valid
+     * UTF-8.
+     */
     static boolean strange(String text) {
         return firstControl(text) >= 0
                 || text.indexOf('\uFEFF') >= 0

@@ -17,9 +17,9 @@ import reseat.model.Tool;
 import reseat.model.Way;
 
 /**
- * Takes over from the defaults what the facts of a device use: a device carries its tools, set-ups,
- * hazards and consumables along, not those of every bench. What its own file states stays in any
- * case.
+ * Copies from the defaults what the facts of a device use: a device includes its own tools,
+ * set-ups, hazards and consumables, not those of every bench. What its own file states is always
+ * kept.
  */
 final class Usage {
 
@@ -42,7 +42,7 @@ final class Usage {
      *
      * @param tools all tools, in the order of the list
      * @param consumables all consumables
-     * @param problems takes what is wrong with the set-up table and the hazards
+     * @param problems collects the errors with the set-up table and the hazards
      */
     void fill(Map<String, Tool> tools, Map<String, Consumable> consumables, Problems problems) {
         tools(tools, problems);
@@ -73,7 +73,7 @@ final class Usage {
         if (resolved) {
             used.addAll(device.look("setup").look("tool").fields().entries().keySet());
         }
-        // in the order of the list; what is in no list comes last, as a plain tool
+        // in the order of the list; tools that are not listed come last, as plain tools
         tools.keySet().stream()
                 .filter(used::contains)
                 .forEach(id -> draft.tools.put(id, Objects.requireNonNull(tools.get(id))));
@@ -84,8 +84,7 @@ final class Usage {
                                 plain ->
                                         new Tool(
                                                 plain, plain, Optional.empty(), Optional.empty())));
-        // in a resolved file, a tool that stands in neither list nor table has been reported where
-        // it is named
+        // in a resolved file, a tool in neither list nor table has been reported where it is used
         List<Tool> inTable =
                 draft.tools.values().stream()
                         .filter(
@@ -135,7 +134,7 @@ final class Usage {
                 });
     }
 
-    /** Most lists are empty: no iterator need be made of them. */
+    /** Most lists are empty: avoids creating an iterator. */
     private static void addAll(List<String> some, Set<String> to) {
         if (!some.isEmpty()) {
             to.addAll(some);
@@ -155,7 +154,7 @@ final class Usage {
         } else if (look.has("nature") && look.has("consequence") && look.has("avoidance")) {
             problems.error(
                     look.at(),
-                    "hazard " + id + " must say what it is, what follows and how to avoid it");
+                    "hazard " + id + " must state its nature, its consequence and how to avoid it");
         }
     }
 }

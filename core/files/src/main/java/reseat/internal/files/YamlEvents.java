@@ -80,7 +80,7 @@ final class YamlEvents {
                 plainTag(event, start.getTag());
                 builder.begin(place(event), event.getEventId() == Event.ID.MappingStart);
                 Optional<String> anchor = anchor(start);
-                // until it ends, an alias to it would lie within itself
+                // until it ends, an alias to it would be recursive
                 anchor.ifPresent(id -> anchors.put(id, Optional.empty()));
                 open.push(anchor);
             }
@@ -97,7 +97,7 @@ final class YamlEvents {
             }
             case Alias -> alias((AliasEvent) event);
             default -> {
-                // beginnings and ends of stream and document carry nothing
+                // stream and document boundaries carry no data
             }
         }
     }
@@ -121,7 +121,7 @@ final class YamlEvents {
                 target.orElseThrow(
                         () ->
                                 new TreeException(
-                                        place(event), "alias *" + id + " lies within itself")));
+                                        place(event), "alias *" + id + " contains itself")));
     }
 
     private static Optional<String> anchor(NodeEvent event) {
@@ -148,7 +148,7 @@ final class YamlEvents {
         if (BOOLS.contains(text)) {
             return Node.ScalarKind.BOOL;
         }
-        // most texts are ids and words, and the expression takes its time to say so
+        // most texts are ids and words, and the regular expression is slow
         char first = text.charAt(0);
         boolean maybe = first <= '9' && first >= '+';
         return maybe && text.length() < 1000 && NUMBER.matcher(text).matches()

@@ -10,9 +10,9 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /**
- * The Basic MOST index card: which indices each letter of an index string may carry, and what they
- * mean. Data, read from {@code card.csv} beside this class; each row says whether it was read in a
- * source or is remembered.
+ * The Basic MOST index card: the indices that each letter of an index string may have, and their
+ * meaning. Data from {@code card.csv} next to this class; each row is marked as read in a source or
+ * as remembered.
  */
 public final class Card {
 
@@ -61,7 +61,7 @@ public final class Card {
 
     /**
      * Returns the indices that a letter may carry, in rising order; empty for a letter that is not
-     * on the card. 0 is allowed everywhere: it says that nothing of the kind happens.
+     * on the card. 0 is allowed everywhere: it means that nothing of the kind happens.
      */
     public List<Integer> allowed(char letter) {
         return allowed.getOrDefault(letter, List.of());
@@ -123,7 +123,7 @@ public final class Card {
             Row last = rows.get(rows.size() - 1);
             throw new IllegalArgumentException(
                     last.upTo().isEmpty()
-                            ? "the column \"" + id + "\" describes, it has no limits"
+                            ? "the column \"" + id + "\" holds descriptions, not limits"
                             : what
                                     + ": the card ends at "
                                     + last.upTo().getAsDouble()

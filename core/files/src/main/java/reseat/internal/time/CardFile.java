@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Reads the card that ships with the toolkit. Cells are parted by semicolons; none is quoted. */
+/** Reads the card included in the toolkit. Cells are separated by semicolons; none is quoted. */
 final class CardFile {
 
     private CardFile() {}

@@ -4,18 +4,18 @@ import java.util.List;
 import reseat.model.Duration;
 
 /**
- * A Basic MOST index string, added up: {@code A1 B0 G1 A1 B0 P3 L16 A1 B0 P1 A0}.
+ * A Basic MOST index string with its sum: {@code A1 B0 G1 A1 B0 P3 L16 A1 B0 P1 A0}.
  *
  * <p>The time is ten times the sum of the indices, in TMU. Indices in brackets are multiplied by
  * the number in brackets that follows the group or, for all groups that have none of their own,
  * ends the string: {@code A1 B0 G3 (A1 B0 P1) A0 (6)} adds up to 4 + 6 × 2 = 16. The letters follow
  * one of the {@link SequenceModel}s; a last A may be left out and counts as A0. Each index is one
- * that the {@link Card} knows for its letter. Blanks and small letters do not matter.
+ * that the {@link Card} knows for its letter. Spaces and case do not matter.
  *
- * @param text the string, its blanks tidied up
+ * @param text the string, with normalized spaces
  * @param model the sequence model that it follows
  * @param elements its indices in order
- * @param sum the indices added up, repeats counted
+ * @param sum the sum of the indices, including repeats
  */
 public record IndexString(String text, SequenceModel model, List<Element> elements, long sum) {
 
@@ -52,7 +52,7 @@ public record IndexString(String text, SequenceModel model, List<Element> elemen
         return msOf(tmu());
     }
 
-    /** Returns the time with its string, as one that was added up from elements. */
+    /** Returns the time as a duration, with its string. */
     public Duration duration() {
         return new Duration(ms(), Duration.Basis.ELEMENTS, text);
     }

@@ -3,8 +3,8 @@ package reseat.internal.time;
 import java.io.Serial;
 
 /**
- * Thrown when a text is not a Basic MOST index string. The message names the token and what would
- * do.
+ * Thrown when a text is not a Basic MOST index string. The message names the token and what was
+ * expected.
  */
 public final class IndexStringException extends IllegalArgumentException {
 
@@ -24,7 +24,7 @@ public final class IndexStringException extends IllegalArgumentException {
         return token;
     }
 
-    /** Returns where the token stands in the text, from 1. */
+    /** Returns the position of the token in the text, from 1. */
     public int position() {
         return position;
     }

@@ -17,7 +17,7 @@ final class IndexStringParser {
     private static final int LONGEST = 400;
 
     /**
-     * A letter with its index, a bare number, a bracket, or whatever else stands between blanks and
+     * A letter with its index, a bare number, a bracket, or anything else between spaces and
      * brackets.
      */
     private static final Pattern TOKEN =
@@ -32,10 +32,10 @@ final class IndexStringParser {
     private final List<Token> tokens = new ArrayList<>();
     private final List<Element> elements = new ArrayList<>();
 
-    /** Number of the group that each element stands in, from 1; 0 outside of brackets. */
+    /** Number of the group that contains each element, from 1; 0 outside of brackets. */
     private final List<Integer> groupOf = new ArrayList<>();
 
-    /** Repeats of each group; 0 where the end of the string has to tell. */
+    /** Repeats of each group; 0 if the end of the string gives it. */
     private final List<Integer> repeats = new ArrayList<>();
 
     private String letters = "";
@@ -91,14 +91,15 @@ final class IndexStringParser {
         for (int group = 1; group <= repeats.size(); group++) {
             if (repeats.get(group - 1) == 0) {
                 throw atEnd(
-                        "a group in brackets needs the number of its repeats, such as (6), behind it or at the end");
+                        "a group in brackets needs the number of its repeats, such as"
+                                + " (6), behind it or at the end");
             }
         }
         SequenceModel model =
                 Arrays.stream(MODELS)
                         .filter(m -> m.completedBy(letters))
                         .findFirst()
-                        .orElseThrow(() -> atEnd("it ends too early: next comes " + expected()));
+                        .orElseThrow(() -> atEnd("it ends too early: expected " + expected()));
         List<Element> counted = new ArrayList<>();
         long sum = 0;
         for (int i = 0; i < elements.size(); i++) {
@@ -115,7 +116,7 @@ final class IndexStringParser {
 
     private void takeElement(Token token, int group) {
         if (!ELEMENT.matcher(token.text).matches()) {
-            throw wrong(token, "this is no letter with an index; next comes " + expected());
+            throw wrong(token, "this is not a letter with an index: expected " + expected());
         }
         char letter = token.text.charAt(0);
         String digits = token.text.substring(1).strip();
@@ -166,7 +167,7 @@ final class IndexStringParser {
                         + allowed.stream().map(String::valueOf).collect(Collectors.joining(", ")));
     }
 
-    /** Tells whether a number of repeats stands next: {@code (6)} or {@code 6}. */
+    /** Returns whether a number of repeats comes next: {@code (6)} or {@code 6}. */
     private boolean isRepeats() {
         return next < tokens.size() && lengthOfRepeats() > 0;
     }
@@ -187,16 +188,15 @@ final class IndexStringParser {
         return at < tokens.size() && NUMBER.matcher(tokens.get(at).text).matches();
     }
 
-    /** Takes the number that ends the string and counts for all groups without one of their own. */
+    /** Reads the number at the end of the string, which applies to all groups without their own. */
     private void takeRepeats(boolean inGroup) {
         Token token = tokens.get(next);
         if (inGroup || repeats.isEmpty()) {
-            throw wrong(
-                    token,
-                    "a number of repeats follows indices in brackets, and there are none before it");
+            throw wrong(token, "a number of repeats must follow indices in brackets");
         }
         if (next + lengthOfRepeats() < tokens.size() || !repeats.contains(0)) {
-            throw wrong(token, "a number of repeats stands right behind its group or at the end");
+            throw wrong(
+                    token, "a number of repeats must directly follow its group or end the string");
         }
         int times = takeNumber();
         repeats.replaceAll(known -> known == 0 ? times : known);
@@ -207,7 +207,7 @@ final class IndexStringParser {
         Token token = tokens.get(bracketed ? next + 1 : next);
         int times = token.text.length() > 6 ? Integer.MAX_VALUE : Integer.parseInt(token.text);
         if (times < 1 || times > IndexString.MAX_REPEATS) {
-            throw wrong(token, "repeats lie between 1 and " + IndexString.MAX_REPEATS);
+            throw wrong(token, "repeats must be between 1 and " + IndexString.MAX_REPEATS);
         }
         next += bracketed ? 3 : 1;
         return times;

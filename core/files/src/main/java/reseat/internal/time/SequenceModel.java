@@ -23,7 +23,7 @@ public enum SequenceModel {
         return letters;
     }
 
-    /** Tells whether letters are the beginning of this model, or all of it. */
+    /** Returns whether letters are the beginning of this model, or all of it. */
     boolean begins(String given) {
         if (given.length() > letters.length()) {
             return false;
@@ -46,8 +46,8 @@ public enum SequenceModel {
     }
 
     /**
-     * Tells whether nothing is missing from letters that begin this model; the return (last A) may
-     * be left out.
+     * Returns whether nothing is missing from letters that begin this model; the return (last A)
+     * may be left out.
      */
     boolean completedBy(String given) {
         return begins(given) && given.length() >= letters.length() - 1;

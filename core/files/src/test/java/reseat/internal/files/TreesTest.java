@@ -56,10 +56,10 @@ class TreesTest {
     @Test
     void saysWhereAKeyStandsTwice() {
         assertEquals(
-                "f:3:1: error: key \"a\" stands here a second time; the first is in line 1",
+                "f:3:1: error: key \"a\" is repeated; it first occurs in line 1",
                 Trays.problems("a: 1\nb: 2\na: 3\n"));
         assertEquals(
-                "f:2:2: error: key \"a\" stands here a second time; the first is in line 1",
+                "f:2:2: error: key \"a\" is repeated; it first occurs in line 1",
                 Trays.problems("{\"a\": 1,\n \"a\": 2}"));
     }
 
@@ -81,7 +81,7 @@ class TreesTest {
 
     @Test
     void refusesAnAliasWithinItself() {
-        assertEquals("f:1:8: error: alias *a lies within itself", Trays.problems("a: &a [*a]"));
+        assertEquals("f:1:8: error: alias *a contains itself", Trays.problems("a: &a [*a]"));
         assertEquals(
                 "f:2:4: error: alias *lip has no anchor &lip before it. Did you mean \"lid\"?",
                 Trays.problems("a: &lid 1\nb: *lip"));
@@ -91,13 +91,13 @@ class TreesTest {
     void refusesWhatLiesTooDeep() {
         String yaml = "[".repeat(100_000);
         assertEquals(
-                "f:1:65: error: maps and lists lie more than 64 deep within each other",
+                "f:1:65: error: maps and lists are nested more than 64 levels deep",
                 Trays.problems(yaml));
         String json = "{\"a\":".repeat(100_000);
         assertEquals(
-                "f:1:321: error: maps and lists lie more than 64 deep within each other",
+                "f:1:321: error: maps and lists are nested more than 64 levels deep",
                 Trays.problems(json));
-        assertTrue(Trays.problems("- ".repeat(100_000)).contains("more than 64 deep"));
+        assertTrue(Trays.problems("- ".repeat(100_000)).contains("more than 64 levels deep"));
         assertTrue(
                 Trays.problems("a: &a [[[[]]]]\nb: " + "[".repeat(60) + "*a")
                         .contains("with this alias"));
@@ -109,10 +109,12 @@ class TreesTest {
                 "f:2:4: error: found the control character U+0000: a device file is text in UTF-8",
                 Trays.problems(new byte[] {'a', '\n', 'b', ':', ' ', 0, 'c'}));
         assertEquals(
-                "f:1:4: error: found the byte 0xFF, which is no UTF-8 here: save the file as UTF-8",
+                "f:1:4: error: found the byte 0xFF, which is not valid UTF-8: save the"
+                        + " file as UTF-8",
                 Trays.problems(new byte[] {'a', ':', ' ', (byte) 0xFF}));
         assertEquals(
-                "f:1:4: error: found the byte 0xB5, which is no UTF-8 here: save the file as UTF-8",
+                "f:1:4: error: found the byte 0xB5, which is not valid UTF-8: save the"
+                        + " file as UTF-8",
                 Trays.problems("a: µm".getBytes(StandardCharsets.ISO_8859_1)));
     }
 
@@ -122,7 +124,8 @@ class TreesTest {
         assertTrue(Trays.problems("a: \"x").startsWith("f:1:6: error: this is not YAML: "));
         assertTrue(Trays.problems("{\"a\": [1,\n").startsWith("f:2:1: error: this is not JSON: "));
         assertEquals(
-                "f:1:9: error: this is not JSON: Unexpected end-of-input: expected close marker for Object",
+                "f:1:9: error: this is not JSON: Unexpected end-of-input: expected"
+                        + " close marker for Object",
                 Trays.problems("{\"a\": 1 "));
         assertTrue(Trays.problems("{\"a\": NaN}").startsWith("f:1:10: error: this is not JSON: "));
         assertEquals("f:1:1: error: the file is empty", Trays.problems("# nothing\n"));
@@ -135,10 +138,10 @@ class TreesTest {
                 "f:2:1: error: a second document begins here; a file holds one device",
                 Trays.problems("a: 1\n---\nb: 2"));
         assertEquals(
-                "f:1:4: error: tag \"!java.lang.Runtime\" has no meaning in a device file",
+                "f:1:4: error: tag \"!java.lang.Runtime\" is not supported in a device file",
                 Trays.problems("a: !java.lang.Runtime x"));
         assertEquals(
-                "f:1:3: error: a key must be a plain text, not a map or a list",
+                "f:1:3: error: a key must be plain text, not a map or a list",
                 Trays.problems("? [a]\n: b"));
         assertTrue(Trays.problems("{\"a\": 1} x").startsWith("f:1:10: error: "));
     }

@@ -76,7 +76,7 @@ class CardTest {
                 "finger spins cannot be -1.0",
                 refusal(() -> card.column("finger-spins").rowFor(-1)));
         assertEquals(
-                "the column \"body\" describes, it has no limits",
+                "the column \"body\" holds descriptions, not limits",
                 refusal(() -> card.column("body").rowFor(1)));
         assertTrue(
                 refusal(() -> card.column("spins"))

@@ -106,10 +106,10 @@ class IndexStringTest {
                 "A1 B0 G1 X6 | X6 | 10 | \"X6\" at character 10: after A B G comes A or M",
                 "B0 | B0 | 1 | \"B0\" at character 1: after nothing comes A",
                 "A1 B0 G1 A1 B0 P1 A0 A1 | A1 | 22 | \"A1\" at character 22: the sequence is complete before it",
-                "A1 B0 wash A1 | WASH | 7 | \"WASH\" at character 7: this is no letter with an index; next comes G",
-                "A1.5 B0 | A1.5 | 1 | \"A1.5\" at character 1: this is no letter with an index; next comes A",
-                "A1 B0 G1 A1 B0 P1 A0 (6) | ( | 22 | \"(\" at character 22: a number of repeats follows indices in brackets, and there are none before it",
-                "A1 B0 G3 (A1 B0 P1) A0 (0) | 0 | 25 | \"0\" at character 25: repeats lie between 1 and 9999",
+                "A1 B0 wash A1 | WASH | 7 | \"WASH\" at character 7: this is not a letter with an index: expected G",
+                "A1.5 B0 | A1.5 | 1 | \"A1.5\" at character 1: this is not a letter with an index: expected A",
+                "A1 B0 G1 A1 B0 P1 A0 (6) | ( | 22 | \"(\" at character 22: a number of repeats must follow indices in brackets",
+                "A1 B0 G3 (A1 B0 P1) A0 (0) | 0 | 25 | \"0\" at character 25: repeats must be between 1 and 9999",
                 "A1 B0 G3 (A1 (B0) P1) A0 (6) | ( | 14 | \"(\" at character 14: brackets do not nest: close the first one before the next",
                 "A1 B0 G3 A1 B0 P1) A0 | ) | 18 | \")\" at character 18: this bracket closes no indices",
             })
@@ -125,8 +125,8 @@ class IndexStringTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "A1 B0 G1 A1 B0 | \"A1 B0 G1 A1 B0\": it ends too early: next comes P",
-                "'' | \"\": it ends too early: next comes A",
+                "A1 B0 G1 A1 B0 | \"A1 B0 G1 A1 B0\": it ends too early: expected P",
+                "'' | \"\": it ends too early: expected A",
                 "A1 B0 G3 (A1 B0 P1 A0 | \"A1 B0 G3 (A1 B0 P1 A0\": a bracket is not closed",
                 "A1 B0 G3 (A1 B0 P1) A0 | \"A1 B0 G3 (A1 B0 P1) A0\": a group in brackets needs the number of its repeats, such as (6), behind it or at the end",
                 "A330 B0 G3 (A330 B16 P6) A0 (9999) | \"A330 B0 G3 (A330 B16 P6) A0 (9999)\": it adds up to more than a day",

@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A worksheet as somebody printed it. Re-adds it: each line from its own elements, and the total
- * from the printed lines. All numbers are seconds, with the decimals that were printed.
+ * A worksheet as printed. Recomputes it: each line from its own elements, and the total from the
+ * printed lines. All numbers are seconds, with the decimals that were printed.
  *
- * @param title what the sheet is about
+ * @param title title of the sheet
  * @param lines lines in their order
  * @param total the total that was printed
  */
@@ -21,24 +21,24 @@ public record PrintedSheet(String title, List<Line> lines, BigDecimal total) {
         lines = List.copyOf(lines);
     }
 
-    /** Returns the printed lines added up, in seconds. */
+    /** Returns the sum of the printed lines, in seconds. */
     public BigDecimal addedUp() {
         return lines.stream().map(Line::printed).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**
-     * Returns the total that the elements of the lines come to, whatever was printed, in seconds.
+     * Returns the total of the elements of the lines, regardless of what was printed, in seconds.
      */
     public BigDecimal recomputed() {
         return lines.stream().map(Line::computed).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** Returns the slip of the total against the printed lines; empty if they add up to it. */
+    /** Returns the error of the total against the printed lines; empty if they add up to it. */
     public Optional<Slip> slipOfTotal() {
         return slip("total", total, addedUp());
     }
 
-    /** Returns the slips of single lines against their own elements, in order. */
+    /** Returns the errors of single lines against their own elements, in order. */
     public List<Slip> slipsOfLines() {
         List<Slip> slips = new ArrayList<>();
         lines.forEach(
@@ -62,7 +62,7 @@ public record PrintedSheet(String title, List<Line> lines, BigDecimal total) {
      * @param count how often the other two are counted
      * @param first time of the first element (handling, removal), in seconds
      * @param second time of the second element (insertion, laying aside), in seconds
-     * @param printed what the sheet says it comes to, in seconds
+     * @param printed the printed sum, in seconds
      */
     public record Line(
             String name,
@@ -72,14 +72,14 @@ public record PrintedSheet(String title, List<Line> lines, BigDecimal total) {
             BigDecimal second,
             BigDecimal printed) {
 
-        /** Returns what the line comes to, in seconds. */
+        /** Returns the computed sum of the line, in seconds. */
         public BigDecimal computed() {
             return tool.add(first.add(second).multiply(BigDecimal.valueOf(count)));
         }
     }
 
     /**
-     * A number that does not follow from the others.
+     * A printed number that disagrees with the others.
      *
      * @param where name of the line, or "total"
      * @param printed what is printed, in seconds
@@ -92,7 +92,7 @@ public record PrintedSheet(String title, List<Line> lines, BigDecimal total) {
             return printed.subtract(computed);
         }
 
-        /** Returns the slip as a sentence. */
+        /** Returns the error as a sentence. */
         public String sentence() {
             return String.format(
                     Locale.ROOT,

@@ -1,7 +1,7 @@
 package reseat.internal.time;
 
 /**
- * What a service takes in all, and how near that is to the ideal.
+ * The time of a whole service, and its ratio to the ideal.
  *
  * @param teardownMs time to take apart, in milliseconds
  * @param rebuildMs time to put together, in milliseconds
@@ -12,7 +12,7 @@ public record ServiceTime(long teardownMs, long rebuildMs, int servicedParts, lo
 
     public ServiceTime {
         if (teardownMs < 0 || rebuildMs < 0 || teardownMs + rebuildMs == 0) {
-            throw new IllegalArgumentException("a service takes time");
+            throw new IllegalArgumentException("the time of a service must be above 0");
         }
     }
 

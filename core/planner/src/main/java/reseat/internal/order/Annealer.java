@@ -3,8 +3,7 @@ package reseat.internal.order;
 import java.util.Arrays;
 
 /**
- * Improves an order by exchanging neighbouring stretches of it, accepting worse ones less and less
- * often.
+ * Improves an order by exchanging adjacent stretches, accepting worse orders less and less often.
  *
  * <p>A proposal swaps two consecutive stretches without turning either, mostly such that acts come
  * together that have a cheap step between them (the path-preserving 3-exchange of Gambardella and
@@ -18,7 +17,7 @@ final class Annealer {
     private static final int NEAR = 12;
 
     /**
-     * Of ten proposals, how many swap short stretches wherever; the others bring likely neighbours
+     * Of ten proposals, how many swap short stretches anywhere; the others bring likely neighbours
      * together.
      */
     private static final int NEARBY_OF_TEN = 3;
@@ -43,7 +42,7 @@ final class Annealer {
     private final long[] marked;
     private final Dice dice = new Dice(0x9E3779B97F4A7C15L);
 
-    /** Will improve the order that is the best at the time. */
+    /** Creates an annealer that improves the current best order. */
     Annealer(Network net, Incumbent best) {
         this.net = net;
         this.n = net.n;
@@ -90,7 +89,7 @@ final class Annealer {
         }
     }
 
-    /** The middle loss of a random worsening proposal: what temperatures are measured in. */
+    /** The median loss of a random worsening proposal: the unit of temperatures. */
     private double usualLoss() {
         long[] losses = new long[SAMPLES];
         int count = 0;
@@ -114,8 +113,8 @@ final class Annealer {
     private int right;
 
     /**
-     * Draws the exchange of order[left..middle-1] and order[middle..right]; false when the draw is
-     * no exchange.
+     * Draws the exchange of order[left..middle-1] and order[middle..right]; false if the draw is
+     * not an exchange.
      */
     private boolean draw() {
         int at = dice.below(n - 1);
@@ -196,7 +195,7 @@ final class Annealer {
         return gain;
     }
 
-    /** Tells whether nothing in the left stretch must come before anything in the right one. */
+    /** Returns whether nothing in the left stretch must come before anything in the right one. */
     private boolean valid() {
         int words = net.words;
         boolean leftShorter = middle - left <= right - middle;

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.function.ToLongFunction;
 
 /**
- * The cheapest choice of a follower for every act, circles allowed: a bound, and prices that prove
+ * The cheapest choice of a successor for every act, cycles allowed: a bound, and prices that prove
  * it.
  *
  * <p>Successive shortest paths with prices (Kuhn 1955; Jonker and Volgenant 1987), in O(n^3). Steps

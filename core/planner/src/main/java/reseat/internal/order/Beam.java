@@ -28,7 +28,7 @@ final class Beam {
     private Completion ahead;
     private @Nullable StepWindows steps;
 
-    /** The acts that may follow each act at the place at hand, one act's after another's. */
+    /** The acts that may follow each act at the current place, one act after another. */
     private int[] heads = new int[0];
 
     private final int[] firstHead;
@@ -45,7 +45,7 @@ final class Beam {
     }
 
     /**
-     * Sets what the next passes know.
+     * Sets the bounds and windows for the next passes.
      *
      * @param newAhead bounds what is to come
      * @param newSteps where steps may be taken, or null for no restriction
@@ -61,8 +61,8 @@ final class Beam {
     }
 
     /**
-     * The lowest scaled bound that the last pass threw away for want of room; {@code MAX_VALUE} for
-     * none.
+     * The lowest scaled bound that the last pass threw away for lack of space; {@code MAX_VALUE}
+     * for none.
      */
     long lost() {
         return lost;

@@ -34,7 +34,7 @@ final class BitRows {
         return ((bits[row * words + (column >>> 6)] >>> column) & 1) != 0;
     }
 
-    /** Tells whether a row here and a row there share a bit. */
+    /** Returns whether a row here and a row there share a bit. */
     boolean meets(int row, BitRows other, int otherRow) {
         for (int w = 0; w < words; w++) {
             if ((bits[row * words + w] & other.bits[otherRow * words + w]) != 0) {
@@ -44,7 +44,7 @@ final class BitRows {
         return false;
     }
 
-    /** Tells whether a row here has all bits of a row there. */
+    /** Returns whether a row here has all bits of a row there. */
     boolean holds(int row, BitRows other, int otherRow) {
         for (int w = 0; w < words; w++) {
             if ((~bits[row * words + w] & other.bits[otherRow * words + w]) != 0) {
@@ -70,7 +70,7 @@ final class BitRows {
         return sum;
     }
 
-    /** The relation turned round; for relations, which are square. */
+    /** The transposed relation; only for square relations. */
     BitRows transposed() {
         BitRows result = new BitRows(rows, rows);
         for (int row = 0; row < rows; row++) {
@@ -83,7 +83,7 @@ final class BitRows {
         return result;
     }
 
-    /** The relation with every act renamed to its mirror image, and turned round. */
+    /** The relation with every act renamed to its mirror image, and transposed. */
     BitRows mirrored() {
         BitRows result = new BitRows(rows, rows);
         for (int row = 0; row < rows; row++) {
@@ -131,7 +131,7 @@ final class BitRows {
 
     /** Returns a cycle of the relation, in its order, or nothing when there is none. */
     List<Integer> cycle() {
-        int[] open = new int[rows]; // 0 unseen, 1 on the way down, 2 done
+        int[] open = new int[rows]; // 0 unvisited, 1 on the stack, 2 done
         int[] path = new int[rows + 1];
         int[] next = new int[rows];
         for (int start = 0; start < rows; start++) {

@@ -5,12 +5,12 @@ package reseat.internal.order;
  *
  * <p>A chain takes out a step, brings in a likelier one from the same act, takes out the one that
  * this displaces, and so on, as long as the sum is a gain (Lin and Kernighan 1973); after three or
- * five steps it may be closed. No stretch is ever turned round, so an odd number of steps is needed
+ * five steps it may be closed. No stretch is ever reversed, so an odd number of steps is needed
  * (Kanellakis and Papadimitriou 1980). Steps are weighed above the prices of an assignment: what an
  * exchange gains is the same, but the likely steps come first and hopeless chains end early. Only
- * acts that a change has touched are looked at again. A kick puts three short neighbouring
- * stretches in the opposite order, which no chain of three can undo; whether the outcome stays is
- * decided as in annealing (Martin, Otto and Felten 1992). Deterministic.
+ * acts that a change has touched are examined again. A kick puts three short neighbouring stretches
+ * in the opposite order, which no chain of three can undo; whether the outcome stays is decided as
+ * in annealing (Martin, Otto and Felten 1992). Deterministic.
  */
 final class ChainSearch {
 
@@ -20,7 +20,7 @@ final class ChainSearch {
     private static final int[] BROAD = {8, 6, 4, 3};
 
     /**
-     * How hot to begin, in steps of middle cost, how long kicked stretches are at most, and whether
+     * How hot to begin, in steps of median cost, how long kicked stretches are at most, and whether
      * chains are broad.
      */
     private record Manner(double heat, int kick, boolean broad) {}
@@ -61,7 +61,7 @@ final class ChainSearch {
         this.order = work.order;
     }
 
-    /** Costs less whole prices; the bare costs where these would be too large. */
+    /** Costs minus rounded prices; the bare costs where the prices would be too large. */
     private static int[] weights(Network net, Assignment assignment, Scale scale) {
         int n = net.n;
         int[] weights = new int[n * n];
@@ -139,7 +139,7 @@ final class ChainSearch {
      * Tries to go on with a chain that has taken out some steps and left an act without a follower.
      *
      * @param length how many steps are taken out
-     * @param tail the act that wants a follower
+     * @param tail the act that needs a successor
      * @param gain what the steps taken out cost above those brought in
      * @return the gain of the exchange made, 0 when none was made
      */

@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>The bound of a part is its own cost, plus {@link #after} for its last act, plus the prices of
  * all acts not in it; everything is scaled. A search keeps the sum of prices up to date, so that a
- * bound takes next to no time.
+ * bound costs almost nothing.
  */
 interface Completion {
 
@@ -37,7 +37,7 @@ interface Completion {
         return sum;
     }
 
-    /** The bound that needs to know nothing: steps cost no less than 0. */
+    /** The trivial bound: steps cost no less than 0. */
     Completion NOTHING =
             new Completion() {
                 @Override

@@ -1,6 +1,6 @@
 package reseat.internal.order;
 
-/** Random numbers that are the same every time (xorshift, Marsaglia 2003). */
+/** Reproducible random numbers (xorshift, Marsaglia 2003). */
 final class Dice {
 
     private long state;
@@ -21,7 +21,7 @@ final class Dice {
         return (int) (((next() >>> 33) * bound) >>> 31);
     }
 
-    /** The gain that chance puts up with at a temperature: 0 or more, seldom much. */
+    /** The random loss accepted at a temperature: 0 or more, seldom much. */
     double patience(double temperature) {
         double unit = ((next() >>> 11) + 1) * 0x1.0p-53;
         return -temperature * Math.log(unit);

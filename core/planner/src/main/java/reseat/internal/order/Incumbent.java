@@ -1,6 +1,6 @@
 package reseat.internal.order;
 
-/** The best order so far, whoever found it. */
+/** The best order so far. */
 final class Incumbent {
 
     private final int[] order;
@@ -20,7 +20,7 @@ final class Incumbent {
         return cost;
     }
 
-    /** Takes over a valid order if it is better. */
+    /** Adopts a valid order if it is better. */
     void offer(int[] found, long foundCost) {
         if (foundCost < cost) {
             System.arraycopy(found, 0, order, 0, order.length);

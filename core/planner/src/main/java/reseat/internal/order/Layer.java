@@ -7,8 +7,8 @@ import java.util.Arrays;
  * its cheapest part.
  *
  * <p>A hash table finds the state that has the same set and last act. When there are more states
- * than wanted, those with the highest bounds go, and the lowest bound that went is kept: no order
- * that was lost is cheaper than that.
+ * than wanted, those with the highest bounds go, and the lowest bound that went is kept: no lost
+ * order is cheaper than that.
  */
 final class Layer {
 
@@ -48,7 +48,7 @@ final class Layer {
         return lost;
     }
 
-    /** Tells whether a state with this bound would be taken, and counts it as lost if not. */
+    /** Returns whether a state with this bound would be taken, and counts it as lost if not. */
     boolean admits(long newBound) {
         if (newBound >= gate) {
             lost = Math.min(lost, newBound);
@@ -106,7 +106,7 @@ final class Layer {
         slots[slot] = ++count;
     }
 
-    /** Makes the one state of the first place. */
+    /** Creates the single state of the first place. */
     void addFirst(long allPrices) {
         Arrays.fill(sets, 0, words, 0);
         sets[0] = 1;
@@ -119,7 +119,7 @@ final class Layer {
         count = 1;
     }
 
-    /** Throws away what is above the width; the hash table is of no use afterwards. */
+    /** Throws away what is above the width; the hash table is unusable afterwards. */
     void shrink() {
         if (count <= width) {
             return;

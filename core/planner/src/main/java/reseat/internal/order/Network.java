@@ -3,11 +3,11 @@ package reseat.internal.order;
 import java.util.Arrays;
 
 /**
- * A problem made ready for searching: flat arrays, and for every act those that may come directly
+ * A problem prepared for searching: flat arrays, and for every act those that may come directly
  * after and before it.
  *
- * <p>A network can be turned round: act {@code v} becomes {@code n - 1 - v} and every step is
- * walked the other way, so that an order read backwards has the same cost. Everything that searches
+ * <p>A network can be reversed: act {@code v} becomes {@code n - 1 - v} and every step is walked
+ * the other way, so that an order read backwards has the same cost. Everything that searches
  * forward can so search backward.
  */
 final class Network {

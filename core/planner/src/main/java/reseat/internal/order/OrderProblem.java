@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>Acts are numbered from 0. Act 0 comes first and act {@code size() - 1} last, as in the
  * published instances (TSPLIB 95); a caller without such acts adds two that cost nothing. The order
- * to keep is closed under transitivity here, so a caller states only what it knows. Immutable.
+ * to keep is closed under transitivity here, so a caller need not state implied pairs. Immutable.
  *
  * @see <a href="http://comopt.ifi.uni-heidelberg.de/software/TSPLIB95/">G. Reinelt, TSPLIB 95</a>
  */
@@ -65,7 +65,7 @@ public final class OrderProblem {
     }
 
     /**
-     * Tells whether one act must come before another, directly or through others.
+     * Returns whether one act must come before another, directly or through others.
      *
      * @param earlier an act
      * @param later an act
@@ -76,8 +76,8 @@ public final class OrderProblem {
     }
 
     /**
-     * Tells whether an act may come directly after another: nothing that must come between, and not
-     * the wrong way round.
+     * Returns whether an act may come directly after another: nothing that must come between, and
+     * not the wrong way round.
      *
      * @param from the earlier act
      * @param to the later act
@@ -97,7 +97,7 @@ public final class OrderProblem {
     }
 
     /**
-     * Tells whether an order holds every act once and keeps what must come before what.
+     * Returns whether an order holds every act once and respects the precedence.
      *
      * @param order acts
      * @return whether it is valid
@@ -149,7 +149,7 @@ public final class OrderProblem {
         return before;
     }
 
-    /** Collects the facts of a problem. Not for use by several threads at once. */
+    /** Collects the facts of a problem. Not thread-safe. */
     public static final class Builder {
         private final int size;
         private final int[] costs;
@@ -220,8 +220,7 @@ public final class OrderProblem {
             }
             List<Integer> cycle = closed.cycle();
             if (!cycle.isEmpty()) {
-                throw new IllegalArgumentException(
-                        "the precedence runs in a circle: " + inWords(cycle));
+                throw new IllegalArgumentException("the precedence has a cycle: " + inWords(cycle));
             }
             closed.close();
             return new OrderProblem(size, costs.clone(), closed);

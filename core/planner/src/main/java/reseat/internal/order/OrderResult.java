@@ -26,7 +26,7 @@ public record OrderResult(
     }
 
     /**
-     * Tells whether no valid order is cheaper.
+     * Returns whether no valid order is cheaper.
      *
      * @return whether cost and lower bound meet
      */

@@ -9,8 +9,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Finds a cheap order, bounds how much cheaper one could be, and proves that there is none where it
- * can.
+ * Finds a cheap order, bounds how much cheaper one could be, and proves optimality where it can.
  *
  * <p>Three kinds of work take turns, in slices that grow: {@link Annealer} and {@link ChainSearch}
  * improve the best order, {@link Pricing} raises the bound and closes steps, and {@link Beam}
@@ -51,7 +50,7 @@ public final class OrderSolver {
     /** How many slices in a row one way of improving gets at most. */
     private static final int MOST_IN_ROW = 3;
 
-    /** How much dearer improving is reckoned at most when slice after slice finds nothing. */
+    /** Maximum factor on the cost of improving when slice after slice finds nothing. */
     private static final int MOST_WEIGHT = 4;
 
     private final Network[] nets;
@@ -199,7 +198,7 @@ public final class OrderSolver {
         return work;
     }
 
-    /** Lets the two that improve orders take turns; who finds something goes on for a while. */
+    /** Lets the two improvers take turns; one that finds something continues for a while. */
     private void improve() {
         long before = best.cost();
         if (chainsNext) {
@@ -243,7 +242,7 @@ public final class OrderSolver {
         if (expected > left) {
             wanted = wanted * left / expected * 3 / 4;
             if (wanted < widths[side]) {
-                shares[BEAM] = 0; // nothing that ends in time would tell more than the last pass
+                shares[BEAM] = 0; // no pass that could end in time would improve on the last one
                 return;
             }
         }

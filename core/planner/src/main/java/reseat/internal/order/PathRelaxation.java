@@ -9,7 +9,7 @@ import java.util.Arrays;
  * <p>A walk visits an act at every place; it may visit an act twice and break the precedence,
  * unless it remembers. At every act it remembers those of the acts ahead that are in the act's
  * <em>memory</em> and forgets the others (the "ng" relaxation of Baldacci, Mingozzi and Roberti
- * 2011, here with precedence). Visits are priced, so that walks that leave acts out are dear
+ * 2011, here with precedence). Visits are priced, so that walks that leave acts out are expensive
  * (Lagrange). One evaluation goes backward through the places in O(steps * 2^memory).
  *
  * <p>After {@link #spread} the table answers, in constant time, what the rest of a given part costs
@@ -103,7 +103,7 @@ final class PathRelaxation implements Completion {
         return 0;
     }
 
-    /** Takes over fewer steps. */
+    /** Adopts fewer steps. */
     void narrow(StepWindows fewer) {
         steps = fewer;
         measure();
@@ -166,7 +166,9 @@ final class PathRelaxation implements Completion {
         return table[0];
     }
 
-    /** The scaled cost of a step; steps dearer than any order of interest may count as less. */
+    /**
+     * The scaled cost of a step; steps more expensive than any order of interest may count as less.
+     */
     int stepCost(int tail, int head) {
         return (int) Math.min(DEAREST, scale.up(net.cost[tail * n + head]));
     }

@@ -3,14 +3,14 @@ package reseat.internal.order;
 import java.util.Arrays;
 
 /**
- * Looks for the prices of visits that make the cheapest walk as dear as possible, and draws
+ * Looks for the prices of visits that make the cheapest walk as expensive as possible, and draws
  * conclusions.
  *
  * <p>Subgradient ascent (Held and Karp 1971): acts that the cheapest walk leaves out get cheaper,
- * acts that it visits twice get dearer. Where the walk returns to an act or breaks the precedence,
- * the acts in between learn to remember (Roberti and Mingozzi 2014). With the best prices, walks
- * from both ends meeting in a step tell what an order with that step at that place costs at least;
- * steps that are too dear are closed for good.
+ * acts that it visits twice get more expensive. Where the walk returns to an act or breaks the
+ * precedence, the acts in between learn to remember (Roberti and Mingozzi 2014). With the best
+ * prices, walks from both ends meeting in a step give a lower bound on orders with that step at
+ * that place; steps that are too expensive are closed for good.
  */
 final class Pricing {
 
@@ -43,7 +43,7 @@ final class Pricing {
         }
     }
 
-    /** Tells whether a network is small enough for this. */
+    /** Returns whether a network is small enough for this. */
     static boolean suits(Network net) {
         return StepWindows.sizeFor(net) <= 12_000_000;
     }
@@ -104,7 +104,7 @@ final class Pricing {
             }
             int[] next = step(walk, prices, direction, room(limit));
             if (Arrays.equals(next, prices) && !learn(walk, net, effort)) {
-                break; // this walk leaves nothing out, so prices cannot make it dearer
+                break; // this walk leaves nothing out, so prices cannot make it more expensive
             }
             prices = next;
         }

@@ -1,7 +1,7 @@
 package reseat.internal.order;
 
 /**
- * Turns costs into the whole numbers in which bounds are reckoned, and back, never to the wrong
+ * Converts costs to the scaled integers used for bounds, and back, always rounding to the safe
  * side.
  *
  * <p>Multipliers want fractions of small costs and sums of large costs must fit, so costs are

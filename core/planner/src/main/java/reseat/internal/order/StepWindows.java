@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Which step may be taken at which place of an order: at first what the precedence allows, later
- * what could still belong to an order better than the best known.
+ * what could still be part of a better order than the best known.
  */
 final class StepWindows {
 
@@ -84,7 +84,7 @@ final class StepWindows {
         return new StepWindows(n, kept);
     }
 
-    /** The same windows for the network turned round. */
+    /** The same windows for the reversed network. */
     StepWindows turned() {
         int[][] turned = new int[n][];
         for (int k = 0; k < n - 1; k++) {
@@ -109,7 +109,7 @@ final class StepWindows {
         return ((open[word(tail, head, position)] >>> position) & 1) != 0;
     }
 
-    /** Tells whether a step may be taken anywhere. */
+    /** Returns whether a step may be taken anywhere. */
     boolean isEverOpen(int tail, int head) {
         int first = word(tail, head, 0);
         for (int w = first; w < first + words; w++) {

@@ -3,9 +3,9 @@ package reseat.internal.order;
 import java.util.Arrays;
 
 /**
- * A valid order whose stretches can be put in another sequence, and put back.
+ * A valid order whose stretches can be rearranged, and restored.
  *
- * <p>It remembers which acts got another neighbour since they were last asked for.
+ * <p>It tracks which acts got another neighbour since the last query.
  */
 final class WorkingOrder {
 
@@ -20,7 +20,7 @@ final class WorkingOrder {
     /** The places after which the order was cut last, sorted. */
     final int[] cuts = new int[MOST_CUTS];
 
-    /** How many acts were looked at or moved so far, as a measure of time. */
+    /** How many acts were examined or moved so far, as a measure of time. */
     long looks;
 
     private final Network net;
@@ -55,7 +55,7 @@ final class WorkingOrder {
         this.isTouched = new boolean[net.n];
     }
 
-    /** Takes over an order; all its acts count as touched. */
+    /** Sets the order; all its acts count as touched. */
     void load(int[] acts) {
         System.arraycopy(acts, 0, order, 0, order.length);
         changedFrom = 0;
@@ -67,14 +67,14 @@ final class WorkingOrder {
         }
     }
 
-    /** Makes this the order to go back to. */
+    /** Saves this order for {@link #undo}. */
     void keep() {
         System.arraycopy(order, changedFrom, kept, changedFrom, changedTo - changedFrom);
         changedFrom = 0;
         changedTo = 0;
     }
 
-    /** Goes back to the order that was kept. */
+    /** Restores the saved order. */
     void undo() {
         System.arraycopy(kept, changedFrom, order, changedFrom, changedTo - changedFrom);
         number();
@@ -109,7 +109,7 @@ final class WorkingOrder {
      * Joins what ends at each cut to what begins at the next, and what ends at the last to what
      * begins at the first.
      *
-     * @return false, and nothing is changed, if that leaves circles or breaks the precedence
+     * @return false, and nothing is changed, if that creates cycles or breaks the precedence
      */
     boolean join(int[] chain, int count) {
         for (int c = 0; c < count; c++) {
@@ -178,7 +178,7 @@ final class WorkingOrder {
     }
 
     /**
-     * Tells whether nothing comes before what it must follow, when the stretches are rearranged.
+     * Returns whether nothing comes before what it must follow, when the stretches are rearranged.
      */
     private boolean valid(int stretches) {
         int words = net.words;

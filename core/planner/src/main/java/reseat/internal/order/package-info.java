@@ -1,5 +1,5 @@
 /**
- * Puts fixed acts into the cheapest order that keeps every "before" (the sequential ordering
+ * Finds the cheapest order of fixed acts that respects every precedence (the sequential ordering
  * problem).
  *
  * <p>An {@link reseat.internal.order.OrderProblem} holds what following one act by another costs

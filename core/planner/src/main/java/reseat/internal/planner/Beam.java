@@ -28,7 +28,7 @@ final class Beam {
     private static final Comparator<Node> PROMISE =
             Comparator.comparingLong(Node::bound).thenComparingLong(node -> node.rest);
 
-    /** So many candidates are judged for each node kept. */
+    /** Number of candidates judged for each node kept. */
     private static final int JUDGED_PER_KEPT = 3;
 
     private final Task task;
@@ -46,7 +46,7 @@ final class Beam {
     /**
      * Runs once.
      *
-     * @param start where to begin
+     * @param start the node to begin with
      * @param width nodes kept in each layer
      * @param eager whether to take needed releases at once even where they may split a group
      * @param incumbent cost to beat, in milliseconds
@@ -92,7 +92,7 @@ final class Beam {
         return best;
     }
 
-    /** An act that nobody needs leaves all the rest to do. */
+    /** An unneeded act leaves all the rest to do. */
     private void discourage(Node child, Node parent, long[] needs) {
         int[] works = Objects.requireNonNull(child.step).works(task.c);
         if (Arrays.stream(works).noneMatch(work -> Bits.get(needs, work))) {

@@ -50,7 +50,7 @@ final class BestFirst {
     /**
      * Searches until nothing better is open or the effort ends.
      *
-     * @param start where to begin
+     * @param start the node to begin with
      * @param incumbent cost to beat, in milliseconds
      * @return the best goal node that beats it, or null
      */

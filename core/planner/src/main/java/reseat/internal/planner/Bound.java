@@ -9,14 +9,14 @@ import reseat.internal.graph.Landmarks;
 /**
  * A lower bound on what is still to be paid from a state: the releases that every way needs at
  * their cheapest, the moves that every way needs, and the set-ups with which both can be ordered.
- * Set-ups and work are different money, so the three add up.
+ * Set-ups and work are counted separately, so the three add up.
  */
 final class Bound {
 
     /** More than any plan costs. */
     static final long NEVER = Long.MAX_VALUE / 4;
 
-    /** Of the effort, tools and postures together get one in so many. */
+    /** Tools and postures together get the effort divided by this. */
     private static final int JOINT_SHARE = 8;
 
     private final Compiled c;
@@ -73,12 +73,12 @@ final class Bound {
         return bound;
     }
 
-    /** Bounds needs as they are; a choice between isolators is not looked at. */
+    /** Bounds needs as they are; choices between isolators are ignored. */
     private long plain(long[] needs, char[] place, int clazz, int effort) {
         return withoutSetups(needs, place) + setups(needs, clazz, effort);
     }
 
-    /** Tells which moves of parts together are still to be made in the states looked at next. */
+    /** Sets which moves of parts together are still to be made in the next states. */
     void owe(List<int[]> asOne) {
         moves.owe(asOne);
     }
@@ -99,10 +99,10 @@ final class Bound {
     }
 
     /**
-     * What separating all parts costs at least. For any threshold, parts that are dearer to move
-     * must be parted from each other and from what never moves, each time by a move that contains
-     * one of them; summed over thresholds this is the sum of all, less the dearest of each place
-     * without the base.
+     * What separating all parts costs at least. For any threshold, parts that are more expensive to
+     * move must be separated from each other and from what never moves, each time by a move that
+     * contains one of them; summed over thresholds this is the sum of all, less the most expensive
+     * of each place without the base.
      */
     private long separations(char[] place) {
         long sum = 0;

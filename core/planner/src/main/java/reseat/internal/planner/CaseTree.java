@@ -15,24 +15,24 @@ import java.util.TreeMap;
 /**
  * Raises the bound of a large device. Plans with a work and plans without it are bounded as two
  * cases, and the case with the least bound is split again: by an act of a good plan, which all
- * others pay dearly for not having, or by a work that would let acts of the plan change places and
- * costs something itself. What a case needs has at least the set-ups of what the case before needs,
- * so its set-ups are searched for anew only when it has the least bound.
+ * others lack at a high cost, or by a work that would let acts of the plan change places and costs
+ * something itself. What a case needs has at least the set-ups of what the case before needs, so
+ * its set-ups are searched again only when it has the least bound.
  */
 final class CaseTree {
 
     private static final int DRAFT_WIDTH = 4;
 
-    /** So often the set-ups of a case get more effort, each time several times as much. */
+    /** How often the set-ups of a case get more effort, each time several times as much. */
     private static final int MOST_EFFORT = 3;
 
     private static final int FIRST_EFFORT_SHARE = 8;
     private static final int MORE_EFFORT = 8;
 
-    /** So many works that promised most before are looked at again when a case is split. */
+    /** So many works that promised most before are examined again when a case is split. */
     private static final int LOOKED_AT_AGAIN = 4;
 
-    /** What the better of two cases is worth, against the worse. */
+    /** The weight of the better of two cases, relative to the worse. */
     private static final int BETTER_CASE_SHARE = 8;
 
     private final Task task;
@@ -54,7 +54,7 @@ final class CaseTree {
         final long setups;
         final @Nullable Node route;
 
-        /** What splitting by a work promised in a case before, in milliseconds. */
+        /** The gain that splitting by a work promised in an earlier case, in milliseconds. */
         final Map<Integer, Long> promises;
 
         final int effort;

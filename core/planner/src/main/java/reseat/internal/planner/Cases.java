@@ -12,11 +12,11 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Tells routes apart. Where a good plan contains an act that not every way needs, plans without it
- * and plans with it are looked at in turn: each case is bounded with what it assumes, narrowed by
- * probing, and split again until its bound reaches the best plan known or no such act is left; then
- * A* searches the case. Bounds are weak where routes part and strong within one, so few cases are
- * left to search.
+ * Separates routes by cases. Where a good plan contains an act that not every way needs, plans
+ * without it and plans with it are examined in turn: each case is bounded with what it assumes,
+ * narrowed by probing, and split again until its bound reaches the best plan known or no such act
+ * is left; then A* searches the case. Bounds are weak where routes part and strong within one, so
+ * few cases are left to search.
  */
 final class Cases {
 
@@ -62,9 +62,9 @@ final class Cases {
     }
 
     /**
-     * Goes down to a good plan: again and again leaves out an act that not every way needs and
-     * takes the route that a beam then finds, be it dearer for the moment, as long as the bound
-     * leaves hope.
+     * Descends to a good plan: repeatedly excludes an act that not every way needs and follows the
+     * route that a beam then finds, even if it costs more for the moment, as long as the bound
+     * allows an improvement.
      */
     private void descend() {
         Landmarks.Assumptions here = landmarks.assumptions();
@@ -126,7 +126,7 @@ final class Cases {
         return Math.max(bound, Math.min(without, with));
     }
 
-    /** Looks at the plans that lack an act just excluded. */
+    /** Examines the plans that lack an act just excluded. */
     private long otherRoute(long inherited) {
         Node start = fresh();
         judge.judge(start, 0);
@@ -149,7 +149,7 @@ final class Cases {
         return cutShort ? 0 : exact.openBound();
     }
 
-    /** Returns the act of a route whose two cases are bounded best, or -1. */
+    /** Returns the act of a route whose two cases have the best bounds, or -1. */
     private int choose(Node start, List<Node.Step> route) {
         long[] needs = judge.judge(start, 0);
         Map<Integer, Long> with = new LinkedHashMap<>();

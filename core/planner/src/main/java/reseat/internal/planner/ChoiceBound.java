@@ -10,7 +10,7 @@ import reseat.internal.graph.Landmarks;
 /**
  * What works cost at least that not every plan needs: of each choice that the needs leave open one
  * side is done, so choices cost the cheaper side each, where no release is counted for two of them
- * and no move can pay for two. The dearest choices come first.
+ * and no move can pay for two. The most expensive choices come first.
  */
 final class ChoiceBound {
 
@@ -18,7 +18,7 @@ final class ChoiceBound {
     private final Landmarks landmarks;
     private final MoveBound moves;
 
-    // an array: made here, handed on, never changed
+    // an array: created here, passed on, never modified
     @SuppressWarnings("ArrayRecordComponent")
     private record Priced(long[][] choice, long ms) {}
 

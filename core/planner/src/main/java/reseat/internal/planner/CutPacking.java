@@ -6,12 +6,12 @@ import java.util.Arrays;
  * Bounds a walk by how often it must enter sets. Where a change from a to b costs at least the sum
  * of the weights of all sets that have b and not a, a walk costs at least the sum of each set's
  * weight times the entries it needs. The best weights solve a linear program, done here by the
- * simplex method (Dantzig 1951): no weight at all is a first solution, and each step only betters
- * it, so that it may end at any time.
+ * simplex method (Dantzig 1951): zero weights are a first solution, and each step only improves it,
+ * so that it may end at any time.
  */
 final class CutPacking {
 
-    /** Up to so many places all sets are looked at; beyond, single places and all but one. */
+    /** Up to this many places all sets are used; beyond, single places and all but one. */
     private static final int ALL_SETS = 6;
 
     private static final double LEAST_GAIN = 1e-6;
@@ -21,7 +21,7 @@ final class CutPacking {
     private CutPacking() {}
 
     /**
-     * Returns the sets of places that are looked at, as masks; never none of them or all.
+     * Returns the sets of places to use, as masks; never the empty or the full set.
      *
      * @param places number of places, at most 31
      */
@@ -72,7 +72,7 @@ final class CutPacking {
             table[rows][k] = -entries[k];
         }
         for (int left = STEPS_PER_SET * (n + rows); left > 0 && step(table, basis); left--) {
-            // each step betters the weights
+            // each step improves the weights
         }
         long[] weights = new long[n];
         for (int i = 0; i < rows; i++) {
@@ -87,7 +87,7 @@ final class CutPacking {
         return (set >> b & 1) != 0 && (set >> a & 1) == 0;
     }
 
-    /** Makes one change of basis; false if none betters the solution. */
+    /** Makes one change of basis; false if none improves the solution. */
     private static boolean step(double[][] table, int[] basis) {
         int rows = basis.length;
         double[] gains = table[rows];
@@ -132,7 +132,7 @@ final class CutPacking {
         return true;
     }
 
-    /** Takes off what rounding may have given too much, so that the weights bound for certain. */
+    /** Subtracts possible rounding errors, so that the weights give a valid bound. */
     static long[] fit(long[][] change, int[] sets, long[] weights) {
         for (int a = 0; a < change.length; a++) {
             for (int b = 0; b < change.length; b++) {

@@ -16,9 +16,9 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Drafts a plan for a device of any size: rules out works, the dearest first, as long as the goal
- * stays within reach; what is left is needed, and is put in order as a whole. Quick, and proves
- * nothing.
+ * Drafts a plan for a device of any size: rules out works, the most expensive first, as long as the
+ * goal stays within reach; what is left is needed, and is put in order as a whole. Quick, and
+ * proves nothing.
  */
 final class Draft {
 
@@ -57,7 +57,7 @@ final class Draft {
 
     /**
      * Looks for better plans: rules out, one after the other, the works of the best plan that not
-     * every plan needs, and drafts anew; what helped stays ruled out.
+     * every plan needs, and drafts again; what helped stays ruled out.
      *
      * @param known a plan
      * @param width states kept while work is put in order
@@ -89,7 +89,7 @@ final class Draft {
     }
 
     /**
-     * Puts the works of a plan in order anew.
+     * Orders the works of a plan again.
      *
      * @param known a plan
      * @param width states kept meanwhile
@@ -113,7 +113,7 @@ final class Draft {
         return found != null && found.cost < known.cost ? found : known;
     }
 
-    /** Returns the dearest work of a plan that is neither needed nor tried, or -1. */
+    /** Returns the most expensive work of a plan that is neither needed nor tried, or -1. */
     private int untried(Node node, long[] needs, Set<Integer> tried) {
         int dearest = -1;
         long most = -1;
@@ -150,7 +150,7 @@ final class Draft {
         List<Integer> works = new ArrayList<>(extra.keySet());
         works.sort(Comparator.comparingLong((Integer work) -> -extra.getOrDefault(work, 0L)));
         ruleOut(works, needs);
-        // the last try may have failed: what the landmarks tell must be of what is left
+        // the last attempt may have failed: recompute the landmarks for what is left
         return judge.needs(fresh());
     }
 

@@ -5,7 +5,7 @@ import reseat.internal.graph.Bits;
 
 /**
  * How often sets of tools, or of postures, must be taken up to do work: as often as the chain of
- * items that goes in and out of the set most often. Exact for each set by itself, as with two
+ * items that goes in and out of the set most often. Exact for each set separately, as with two
  * classes doing all that is ready is best; a {@link CutPacking packing} adds the sets up.
  */
 final class Entries {

@@ -25,7 +25,7 @@ final class Expander {
      * Makes an expander.
      *
      * @param task the request
-     * @param landmarks judged for a position before its acts are asked for
+     * @param landmarks computed for a position before its acts are requested
      */
     Expander(Task task, Landmarks landmarks) {
         this.task = task;
@@ -34,7 +34,7 @@ final class Expander {
         this.groups = new Groups(c, landmarks.pinnedParts());
     }
 
-    /** Tells whether any position allowed more moves than were listed. */
+    /** Returns whether any position allowed more moves than were listed. */
     boolean cutShort() {
         return groups.cutShort();
     }
@@ -137,7 +137,7 @@ final class Expander {
         return true;
     }
 
-    /** Tells whether a move might take two parts while a joint still links them. */
+    /** Returns whether a move might take two parts while a joint still links them. */
     private boolean mayLink(int j, int a, int b) {
         return !landmarks.isPinned(a)
                 && !landmarks.isPinned(b)

@@ -212,7 +212,7 @@ final class Following {
         return end == group.length;
     }
 
-    /** Tells whether a move would part anything: not if all that share a place move. */
+    /** Returns whether a move would part anything: not if all that share a place move. */
     private static boolean parts(Position at, int[] group) {
         char place = at.place[group[0]];
         int mates = 0;

@@ -16,7 +16,7 @@ final class Groups {
     /** The most moves listed at a position; a search that meets more cannot claim a proof. */
     private static final int MOST = 512;
 
-    /** The most sets of bodies looked at for one position, for the same reason. */
+    /** The most sets of bodies examined for one position, for the same reason. */
     private static final int MOST_SETS = 20_000;
 
     private final Compiled c;
@@ -36,7 +36,7 @@ final class Groups {
         this.pinned = pinned;
     }
 
-    /** Tells whether any position so far allowed more moves than were listed. */
+    /** Returns whether any position so far allowed more moves than were listed. */
     boolean cutShort() {
         return cutShort;
     }
@@ -45,7 +45,7 @@ final class Groups {
      * Lists the moves that are allowed.
      *
      * @param at the position
-     * @param idle whether to list also moves that change nothing, as a requirement may ask for one
+     * @param idle whether to list also moves that change nothing, as a requirement may demand one
      * @return the parts of each move, rising
      */
     List<int[]> moves(Position at, boolean idle) {

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Judges nodes: what every way on needs, and what that costs at least. Counts, and says when to
- * stop.
+ * Judges nodes: what every way on needs, and what that costs at least. Counts states, and
+ * determines when to stop.
  */
 final class Judge {
 
@@ -32,7 +32,7 @@ final class Judge {
      * Computes the needs of the goal at a node and raises its bound.
      *
      * @param effort states that the bound on set-ups may expand
-     * @return the needs; valid, like all that the landmarks then tell, until the next call
+     * @return the needs; valid, like all results of the landmarks, until the next call
      */
     long[] judge(Node node, int effort) {
         limits.count();
@@ -56,7 +56,7 @@ final class Judge {
 
     /**
      * Returns the acts of a route that are neither needed nor decided: nodes, and parts past all
-     * nodes. Speaks of the node judged last.
+     * nodes. Refers to the node judged last.
      */
     List<Integer> undecided(long[] needs, List<Node.Step> route) {
         List<Integer> acts = new ArrayList<>();
@@ -88,7 +88,7 @@ final class Judge {
                 : bound.withoutSetups(needs, node.at.place);
     }
 
-    /** Returns what some works cost apart from set-ups, each by itself, in milliseconds. */
+    /** Returns what some works cost apart from set-ups, each separately, in milliseconds. */
     long workMs(long[] needs) {
         long sum = 0;
         for (int work = Bits.next(needs, 0); work >= 0; work = Bits.next(needs, work + 1)) {

@@ -34,7 +34,7 @@ final class MoveBound {
      * @param exactly whether it takes all of these
      * @param ms what it costs at least, in milliseconds
      */
-    // an array: made here, handed on, never changed
+    // an array: created here, passed on, never modified
     @SuppressWarnings("ArrayRecordComponent")
     record Debt(int part, int below, boolean[] company, boolean exactly, long ms) {}
 
@@ -66,13 +66,13 @@ final class MoveBound {
         }
     }
 
-    /** Tells which moves of parts together are still to be made. */
+    /** Sets which moves of parts together are still to be made. */
     void owe(List<int[]> moves) {
         asOne = moves;
     }
 
     /**
-     * Finds debts among some needs that no move pays two of, the dearest first.
+     * Finds debts among some needs that no move pays two of, the most expensive first.
      *
      * @param needs the needs, as the landmarks computed them last
      * @param place place of every part
@@ -120,7 +120,7 @@ final class MoveBound {
     }
 
     /**
-     * Tells whether no move pays a debt and one of some others.
+     * Returns whether no move pays a debt and one of some others.
      *
      * @param debt a debt that may be paid by any move, not by an exact one alone
      */

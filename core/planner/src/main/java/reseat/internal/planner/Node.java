@@ -66,7 +66,7 @@ final class Node {
          *
          * @param parts the parts, rising
          */
-        // arrays: made here, handed on, never changed
+        // arrays: created here, passed on, never modified
         @SuppressWarnings("ArrayRecordComponent")
         record Move(int[] parts) implements Step {
             @Override

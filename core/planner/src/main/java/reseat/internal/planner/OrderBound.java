@@ -23,13 +23,13 @@ final class OrderBound {
             Comparator.<OrderState>comparingLong(state -> state.bound)
                     .thenComparingLong(state -> -state.cost);
 
-    /** So many states are looked at between two looks at the clock. */
+    /** Number of states examined between two checks of the clock. */
     private static final int UNWATCHED = 1024;
 
     /** The most states kept: 100 MB or so. */
     private static final int MOST_STATES = 600_000;
 
-    /** From so many states on, packing sets pays for itself. */
+    /** From this number of states on, packing sets pays off. */
     private static final int WORTH_PACKING = 1_000;
 
     private final long[][] setup;
@@ -37,11 +37,11 @@ final class OrderBound {
     private final BooleanSupplier over;
 
     /**
-     * Makes a bound.
+     * Creates a bound.
      *
      * @param setup what a change from one class to another costs, in milliseconds
      * @param packs whether bounds without a search pack sets as well; takes longer
-     * @param over tells whether to stop and return the bound reached
+     * @param over returns whether to stop and return the bound reached
      */
     OrderBound(long[][] setup, boolean packs, BooleanSupplier over) {
         this.setup = setup;

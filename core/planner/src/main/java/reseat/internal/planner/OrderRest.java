@@ -5,9 +5,9 @@ import reseat.internal.graph.Bits;
 
 /**
  * What must at least be paid to finish work in order. Set-ups are a change of tool plus a change of
- * posture, so it is bounded for each of the two by itself: by the dearest chain of items that
- * follow each other, by the cheapest walk over what must be visited, and by how often sets of them
- * must be taken up.
+ * posture, so it is bounded for each of the two separately: by the most expensive chain of items
+ * that follow each other, by the cheapest walk over what must be visited, and by how often sets of
+ * them must be taken up.
  */
 final class OrderRest {
 
@@ -147,7 +147,7 @@ final class OrderRest {
             return order;
         }
 
-        /** Tells which tools or postures every way to do what is left visits. */
+        /** Returns which tools or postures every way to do what is left visits. */
         long still(long[] done) {
             long mask = 0;
             for (int k = 0; k < must.length; k++) {

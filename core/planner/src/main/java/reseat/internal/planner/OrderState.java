@@ -3,7 +3,7 @@ package reseat.internal.planner;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
-/** Work done, the class in hand, and how it came to that. Equal by work done and class. */
+/** Work done, the class in hand, and the way there. Equal by work done and class. */
 final class OrderState {
 
     final long[] done;

@@ -38,8 +38,8 @@ public final class Planning {
     /**
      * Plans.
      *
-     * @param request a request that makes sense for its device
-     * @param watch hears how it goes and may cancel
+     * @param request a request that is valid for its device
+     * @param watch receives progress and may cancel
      */
     public static PlanResult plan(PlanRequest request, Watch watch) {
         return new Planning(request, watch).run();
@@ -78,7 +78,7 @@ public final class Planning {
                         limits.expansions()));
     }
 
-    /** Says why there is no plan: what stands in the way, or that nothing single does. */
+    /** Explains why there is no plan: the obstacle, or that there is no single one. */
     private List<String> reasons() {
         return StepGraph.of(device, request.start(), request.rules())
                 .blocked(request.goal())

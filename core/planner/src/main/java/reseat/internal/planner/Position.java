@@ -2,10 +2,7 @@ package reseat.internal.planner;
 
 import java.util.Arrays;
 
-/**
- * Where a search stands: released nodes, places, class in hand, requirements met. Not changed once
- * made.
- */
+/** The state of a search: released nodes, places, class in hand, requirements met. Immutable. */
 final class Position {
 
     final long[] released;

@@ -31,7 +31,7 @@ final class Probing {
     /**
      * Narrows what plans cheaper than one may contain.
      *
-     * @param start where to begin
+     * @param start the node to begin with
      * @param steps the known plan
      * @param toBeat its cost, in milliseconds
      * @return a lower bound on plans that cost less; at least {@code toBeat} if there is none

@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class Search {
 
-    /** What came out: the best goal node if any, a bound on every plan, and why it ended. */
+    /** The result: the best goal node if any, a bound on every plan, and why the search ended. */
     record Outcome(@Nullable Node best, long lowerBoundMs, Ended ended) {}
 
     private static final int FIRST_WIDTH = 2;
@@ -45,7 +45,7 @@ final class Search {
         }
         Beam beam = new Beam(task, judge, new Expander(task, judge.landmarks), limits);
         Draft draft = new Draft(task, judge, limits);
-        // some plan soon, for those who give little time or stop the search
+        // an early plan, for small limits and cancelled searches
         if (task.isLarge()) {
             better(draft.run(DRAFT_WIDTH));
         }
@@ -85,7 +85,7 @@ final class Search {
         return new Outcome(best, bound, ended);
     }
 
-    /** Betters plan and bound by drafts and by a tree of cases; returns the bound. */
+    /** Improves plan and bound by drafts and by a tree of cases; returns the bound. */
     private long tellApart(Draft draft, long setups, long known, double share) {
         long bound = known;
         if (best != null && cost() > bound) {

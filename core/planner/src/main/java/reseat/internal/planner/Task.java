@@ -66,7 +66,7 @@ final class Task {
         }
     }
 
-    /** Tells whether a beam would take longer than the best of drafts. */
+    /** Returns whether a beam would take longer than the best of drafts. */
     boolean isLarge() {
         return c.nodes + c.parts > LARGE;
     }
@@ -82,7 +82,7 @@ final class Task {
         return new Position(new long[Bits.words(c.nodes)], c.startPlace, c.startClass, met);
     }
 
-    /** Tells whether the goal holds and all requirements are met. */
+    /** Returns whether the goal holds and all requirements are met. */
     boolean reached(Position at) {
         if (at.met != allMet || !Bits.subset(mustRelease, at.released)) {
             return false;
@@ -112,8 +112,8 @@ final class Task {
     }
 
     /**
-     * Tells whether a node may be released: its covers are away, its supplies cut, and no required
-     * move becomes impossible.
+     * Returns whether a node may be released: its covers are away, its supplies cut, and no
+     * required move becomes impossible.
      */
     boolean available(Position at, int node) {
         char site = at.place[c.site[node]];
@@ -177,7 +177,7 @@ final class Task {
         return open;
     }
 
-    /** Tells whether the release of a node would make a required move impossible. */
+    /** Returns whether the release of a node would make a required move impossible. */
     private boolean breaks(Position at, int node) {
         for (int[] move : asOne(at.met)) {
             if (Landmarks.breaks(c, move, at.released, node)) {

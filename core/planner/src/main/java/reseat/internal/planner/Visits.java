@@ -36,7 +36,7 @@ final class Visits {
         postures = new Axis(postureChanges);
     }
 
-    /** Makes the changes of one table, where each place is a class. */
+    /** Creates the changes of one table, where each place is a class. */
     Visits(long[][] changes) {
         int m = changes.length;
         toolOf = new int[m];
@@ -90,7 +90,7 @@ final class Visits {
             ids.add(id);
             at = ids.size() - 1;
         }
-        // beyond a word no bound is kept: a mask bit that does not exist is never asked for
+        // beyond a word no bound is kept: a mask bit that does not exist is never used
         return at;
     }
 

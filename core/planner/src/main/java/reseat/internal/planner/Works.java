@@ -36,8 +36,8 @@ final class Works {
     }
 
     /**
-     * The same where each part is moved by itself if its joints are released at all: it waits for
-     * all those joints. How a plan is best put in order, if it moves no parts together.
+     * The same where each part is moved alone if its joints are released at all: it waits for all
+     * those joints. How a plan is best put in order, if it moves no parts together.
      */
     OrderWork eachByItself(long[] needs) {
         long[][] before = new long[c.nodes + c.parts][];

@@ -1,4 +1,4 @@
-/** The planner's algorithms. Closed. */
+/** The planner's algorithms. Internal. */
 @NullMarked
 package reseat.internal.planner;
 

@@ -39,15 +39,14 @@ class OrderProblemTest {
         IllegalArgumentException thrown =
                 assertThrows(IllegalArgumentException.class, builder::build);
         assertEquals(
-                "the precedence runs in a circle: 2 before 5 before 3 before 2",
-                thrown.getMessage());
+                "the precedence has a cycle: 2 before 5 before 3 before 2", thrown.getMessage());
     }
 
     @Test
     void refusesWhatMustPrecedeTheFirst() {
         OrderProblem.Builder builder = OrderProblem.ofSize(4).precede(2, 0);
         assertEquals(
-                "the precedence runs in a circle: 0 before 2 before 0",
+                "the precedence has a cycle: 0 before 2 before 0",
                 assertThrows(IllegalArgumentException.class, builder::build).getMessage());
     }
 

@@ -79,7 +79,7 @@ class SopFilesTest {
                 "0 1 2000000000 | f.sop:1: numbers go up to 1000000000, not '2000000000'",
                 "5000 | f.sop:1: the number of acts must be 1 to 2048, not 5000",
                 "0 1 1 1\\n-1 0 -1 1\\n-1 -1 0 1\\n-1 -1 -1 0 "
-                        + "| f.sop:4: the precedence runs in a circle: 1 before 2 before 1",
+                        + "| f.sop:4: the precedence has a cycle: 1 before 2 before 1",
                 "TYPE: TSP | f.sop:1: TYPE must be SOP, not 'TSP'",
                 "TYPE: SOP\\nDIMENSION: many | f.sop:2: expected a whole number, found 'many'",
                 "TYPE: SOP\\nDIMENSION: 4\\n | f.sop:3: expected EDGE_WEIGHT_SECTION, found the end",

@@ -15,8 +15,8 @@ import reseat.fasten.FastenerInputException;
 import reseat.model.Bond;
 
 /**
- * The adhesive of a bond, shared out to edges: a stretch of a strip that runs along an edge is cut
- * from that edge to its ends; what is left belongs, point by point, to the nearest edge.
+ * The adhesive of a bond, assigned to edges: a stretch of a strip that runs along an edge is cut
+ * from that edge to its ends; the rest belongs, point by point, to the nearest edge.
  *
  * @param edge number of the edge that it is cut from, or -1 for the nearest
  */
@@ -32,7 +32,7 @@ record Adhesive(Geometry area, int edge) {
     /** A stretch that turns from an edge by less than this runs along it, in radians. */
     private static final double ALONG = Math.toRadians(15);
 
-    /** Shares the strips of a bond out. */
+    /** Assigns the strips of a bond to edges. */
     static List<Adhesive> of(Bond bond, Geometry part, List<LineSegment> edges) {
         GeometryFactory shapes = part.getFactory();
         List<Adhesive> shared = new ArrayList<>();
@@ -85,8 +85,7 @@ record Adhesive(Geometry area, int edge) {
     }
 
     /**
-     * Returns the edge that a stretch runs along: the nearest on the whole, if it is near to
-     * parallel.
+     * Returns the edge that a stretch runs along: the nearest overall, if it is almost parallel.
      */
     private static int runsAlong(LineSegment stretch, List<LineSegment> edges) {
         if (stretch.getLength() == 0) {

@@ -71,7 +71,7 @@ public final class Colouring {
         return clique;
     }
 
-    /** Tells whether fewer colours are impossible. */
+    /** Returns whether fewer colours are impossible. */
     public boolean proved() {
         return !cut || clique.size() == count();
     }

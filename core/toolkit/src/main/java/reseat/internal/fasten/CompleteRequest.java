@@ -20,7 +20,7 @@ import reseat.fasten.TorqueRequest;
 import reseat.model.Seat;
 import reseat.text.NumberText;
 
-/** A request in which nothing that counts is missing any more, with what was assumed for it. */
+/** A complete request, with the assumptions that were made. */
 record CompleteRequest(
         ScrewThread thread,
         StrengthClass strength,
@@ -67,7 +67,7 @@ record CompleteRequest(
                                                             ? "plastic"
                                                             : "unknown");
                                     assumptions.add(
-                                            "Friction was not told; assumed from "
+                                            "Friction was not given; assumed from "
                                                     + unknown.low()
                                                     + " to "
                                                     + unknown.high()
@@ -78,7 +78,7 @@ record CompleteRequest(
         Seat.Form form = request.form().orElseGet(() -> form(thread, material, assumptions));
         refuseNarrow(thread, head, request.holeMm());
         if (request.drive().isEmpty()) {
-            assumptions.add("The drive was not told; it does not limit the value.");
+            assumptions.add("The drive was not given; it does not limit the value.");
         }
         return new CompleteRequest(
                 thread,
@@ -187,7 +187,7 @@ record CompleteRequest(
         boolean insert = material.group().equals("brass");
         Seat.Form form = formed ? Seat.Form.FORMED : insert ? Seat.Form.INSERT : Seat.Form.TAPPED;
         assumptions.add(
-                "What the seat is was not told; assumed "
+                "The form of the seat was not given; assumed "
                         + (formed
                                 ? "formed by the screw."
                                 : insert ? "an insert." : "a tapped hole."));

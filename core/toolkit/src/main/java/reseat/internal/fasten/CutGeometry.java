@@ -22,7 +22,7 @@ import reseat.model.Point;
 /**
  * Least and greatest depth along the edge of a bonded part.
  *
- * <p>What of the adhesive belongs to no one edge is taken apart into square cells, which are
+ * <p>Adhesive that does not belong to a single edge is divided into square cells, which are
  * quartered where more than one edge could be the nearest. A cell counts for every edge that may be
  * nearest to some point of it, with the distance of its farthest corner to the edge for which that
  * is least: the distance to a segment is convex, so no point of the cell lies farther from its
@@ -39,7 +39,7 @@ public final class CutGeometry {
     private final List<LineSegment> edges = new ArrayList<>();
     private final List<double[]> least = new ArrayList<>();
 
-    /** Looks at a bond. */
+    /** Creates the geometry of a bond. */
     public CutGeometry(Bond bond) {
         this.bond = bond;
     }
@@ -48,7 +48,7 @@ public final class CutGeometry {
     public List<Piece> pieces() {
         if (!(bond.marginMm() >= 0)) {
             throw new FastenerInputException(
-                    "The margin of a cut is 0 or more: " + bond.marginMm() + " mm.");
+                    "The margin of a cut must be 0 or more: " + bond.marginMm() + " mm.");
         }
         Polygon part = polygon("the edge of the bonded part", bond.edge());
         for (int i = 0; i < bond.edge().size(); i++) {
@@ -86,9 +86,7 @@ public final class CutGeometry {
         }
     }
 
-    /**
-     * Does what is done for any shape, with the same cells; most strips lie along a straight edge.
-     */
+    /** Handles a shape of any kind with the same cells; most strips lie along a straight edge. */
     private void severRectangle(int edge, Envelope area) {
         for (double x = area.getMinX(); x < area.getMaxX(); x += CELL_MM) {
             for (double y = area.getMinY(); y < area.getMaxY(); y += CELL_MM) {
@@ -107,7 +105,7 @@ public final class CutGeometry {
         }
     }
 
-    /** Looks at a cell; one within a cell that lies in the adhesive lies in it too. */
+    /** Handles a cell; a cell within one that lies in the adhesive lies in it too. */
     private void cell(Adhesive adhesive, PreparedGeometry prepared, Envelope box, boolean known) {
         Geometry square = SHAPES.toGeometry(box);
         boolean whole = known || prepared.contains(square);
@@ -163,7 +161,7 @@ public final class CutGeometry {
         return farthest;
     }
 
-    /** Tells which edges may be nearest to some point of a cell. */
+    /** Returns which edges may be nearest to some point of a cell. */
     private boolean[] nearest(Envelope box) {
         Coordinate centre = new Coordinate(box.centre());
         double radius = Math.hypot(box.getWidth(), box.getHeight()) / 2;
@@ -180,7 +178,7 @@ public final class CutGeometry {
         return near;
     }
 
-    /** Notes a depth for the pieces of an edge that the points of a cell project on. */
+    /** Records a depth for the pieces of an edge onto which the points of a cell project. */
     private void deepen(int edge, Coordinate[] points, double depth) {
         LineSegment segment = edges.get(edge);
         double from = 1;
@@ -243,7 +241,7 @@ public final class CutGeometry {
         return distance > 0 && PointLocation.isInRing(begin, ring) ? 0 : distance;
     }
 
-    /** Rounds off what floating point leaves, a nanometre, upwards; nothing stays 0, not -0. */
+    /** Rounds floating-point noise off to a nanometre, upwards; zero stays 0, not -0. */
     private static double rounded(double mm) {
         return Math.max(0, Math.ceil(mm * 1e6 - 1e-3) / 1e6);
     }

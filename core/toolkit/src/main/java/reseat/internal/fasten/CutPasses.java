@@ -66,7 +66,7 @@ public final class CutPasses {
             return best;
         }
         int fewest = Integer.MAX_VALUE;
-        // the edge is closed: try every choice for the first piece, 'k' standing for nothing
+        // the edge is closed: try every choice for the first piece, 'k' meaning none
         for (int first = 0; first <= k; first++) {
             if (!allowed(pieces.get(0), settings, first)) {
                 continue;

@@ -210,7 +210,8 @@ final class Estimator {
         }
         if (in.pullOutN().isEmpty()) {
             cautions.add(
-                    "The load that pulls the insert out of its part is not known; it usually governs below the value"
+                    "The load that pulls the insert out of its part is not known; it"
+                            + " usually governs below the value"
                             + " computed here.");
             return;
         }
@@ -245,9 +246,10 @@ final class Estimator {
                                                 + " drivers are sold or tested for"),
                         () ->
                                 cautions.add(
-                                        "What torque the drive "
+                                        "The torque that drive "
                                                 + drive.id()
-                                                + " stands is not known; it does not limit the value."));
+                                                + " withstands is not known; it does"
+                                                + " not limit the value."));
     }
 
     private void geometry() {
@@ -280,7 +282,8 @@ final class Estimator {
         }
         if (in.material().thermoplastic()) {
             cautions.add(
-                    "Plastic creeps and its thread weakens with every cycle; stop at the first rise after seating.");
+                    "Plastic creeps and its thread weakens with every cycle; stop at"
+                            + " the first rise after seating.");
         }
     }
 
@@ -334,7 +337,7 @@ final class Estimator {
                                 + figures(in.material().shear(), 4)
                                 + " N/mm²",
                         in.material().source()));
-        all.add(new Input("engagement", mm(in.engagementMm()), "as told"));
+        all.add(new Input("engagement", mm(in.engagementMm()), "as given"));
         return all;
     }
 

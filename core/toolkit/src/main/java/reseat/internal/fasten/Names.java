@@ -7,7 +7,7 @@ import reseat.fasten.FastenerInputException;
 import reseat.text.ListText;
 import reseat.text.Nearest;
 
-/** Names that are known, told to somebody who used another. */
+/** Suggestions for a name that is unknown. */
 public final class Names {
 
     private static final int MOST = 40;
@@ -15,7 +15,7 @@ public final class Names {
 
     private Names() {}
 
-    /** Returns the error for a name that nothing has. */
+    /** Returns the error for an unknown name. */
     public static FastenerInputException unknown(
             String what, String wanted, Collection<String> known) {
         return new FastenerInputException(
@@ -38,7 +38,7 @@ public final class Names {
                 .toList();
     }
 
-    /** Returns names in a row, cut short where they are very many. */
+    /** Returns a list of names, shortened if there are very many. */
     public static String list(Collection<String> known) {
         return ListText.first(known, MOST);
     }

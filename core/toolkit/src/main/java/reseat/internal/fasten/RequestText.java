@@ -30,7 +30,7 @@ public final class RequestText {
 
     private static final Pattern NEXT_WORD = Pattern.compile("[\\s,;]*([^\\s,;]+)");
 
-    /** The longest screws of portable equipment are a tenth of it. */
+    /** The longest screws in portable equipment are a tenth as long. */
     private static final double GREATEST_MM = 1000;
 
     private final FastenerTables tables;
@@ -46,13 +46,13 @@ public final class RequestText {
         this.tables = tables;
     }
 
-    /** Returns what a text tells; cautious assumptions are allowed and will be listed. */
+    /** Parses a text; cautious assumptions are allowed and will be listed. */
     public static TorqueRequest read(FastenerTables tables, String text) {
         return new RequestText(tables).run(text);
     }
 
     private TorqueRequest run(String text) {
-        // lengths first, glued to one word, so that "8.8" stays a class and "8.8 mm" a length
+        // lengths first, joined to one word, so that "8.8" stays a class and "8.8 mm" a length
         String glued =
                 LENGTH.matcher(text)
                         .replaceAll(
@@ -81,7 +81,7 @@ public final class RequestText {
         return request.assumeCautiously().build();
     }
 
-    /** Tells whether the "in" of "8.8 in magnesium" is no inch. */
+    /** Returns whether the "in" of "8.8 in magnesium" is not an inch. */
     private boolean preposition(MatchResult m, String text) {
         Matcher next = NEXT_WORD.matcher(text.substring(m.end()));
         return m.group(2).equalsIgnoreCase("in")
@@ -90,7 +90,9 @@ public final class RequestText {
                 && has(FastenerTable.MATERIALS, next.group(1));
     }
 
-    /** Notes that something is told; a second word for the same would decide in silence. */
+    /**
+     * Records that something was given; a second word for it is an error, not a silent override.
+     */
     private void once(String what, String word) {
         String before = told.putIfAbsent(what, word);
         if (before != null) {
@@ -177,7 +179,8 @@ public final class RequestText {
                                                             + form
                                                             + " head of "
                                                             + screw.designation()
-                                                            + "; tell its diameter, such as \"head 3.2 mm\".")));
+                                                            + "; give its diameter,"
+                                                            + " such as \"head 3.2 mm\".")));
         }
     }
 
@@ -224,19 +227,20 @@ public final class RequestText {
     private FastenerInputException unknown(String word) {
         if (word.matches("(?i)[+-]?(nan|inf|infinity|∞)(mm|cm|in)?")) {
             return new FastenerInputException(
-                    "\"" + word + "\" is no number; a length is one such as 3 mm.");
+                    "\"" + word + "\" is not a number; expected a length such as 3 mm.");
         }
         if (word.matches("[+-]?\\d+([.,]\\d+)?")) {
             return new FastenerInputException(
                     "\""
                             + word
-                            + "\" is no property class, and a length needs a unit: mm, cm or in. Known classes: "
+                            + "\" is not a property class, and a length needs a unit:"
+                            + " mm, cm or in. Known classes: "
                             + Names.list(names(FastenerTable.CLASSES))
                             + ".");
         }
         if (word.matches("[+-]?\\d.*")) {
             return new FastenerInputException(
-                    "\"" + word + "\" is no length; its unit must be mm, cm or in.");
+                    "\"" + word + "\" is not a length; its unit must be mm, cm or in.");
         }
         if (into) {
             return Names.unknown("material", word, names(FastenerTable.MATERIALS));

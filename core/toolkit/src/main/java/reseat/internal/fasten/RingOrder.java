@@ -9,7 +9,7 @@ import reseat.fasten.TighteningPattern.Shape;
 import reseat.model.Point;
 
 /**
- * Seats taken apart into rings, one within the other (the layers of the convex hull), each numbered
+ * Seats divided into rings, one within the other (the layers of the convex hull), each numbered
  * counter-clockwise.
  *
  * @param shape how the seats lie
@@ -17,12 +17,10 @@ import reseat.model.Point;
  */
 public record RingOrder(Shape shape, List<List<Integer>> rings) {
 
-    /**
-     * Seats this near to a line lie on it, as a share of the extent: holes are never drawn exactly.
-     */
+    /** Seats this near to a line lie on it, as a share of the extent: drawings are never exact. */
     private static final double FLAT = 0.02;
 
-    /** Takes seats apart. */
+    /** Divides seats into rings. */
     public static RingOrder of(List<Point> seats) {
         if (seats.size() == 1) {
             return new RingOrder(Shape.SINGLE, List.of(List.of(0)));
@@ -68,7 +66,7 @@ public record RingOrder(Shape shape, List<List<Integer>> rings) {
     /** See {@code TighteningPattern.crissCross}. */
     public static List<Integer> crissCross(int n) {
         if (n < 1) {
-            throw new IllegalArgumentException("a ring has at least one place: " + n);
+            throw new IllegalArgumentException("a ring must have at least one place: " + n);
         }
         List<Integer> order = new ArrayList<>();
         if (n % 2 == 1) {

@@ -7,7 +7,7 @@ import reseat.fasten.StrengthClass;
 /**
  * Preload and torque of a screw. Lengths in millimetres, forces in newtons, stresses in newtons per
  * square millimetre, torques in newton metres, unless a method says otherwise. Nothing here checks
- * or assumes: {@link TorqueAdvisor} does.
+ * its input or makes assumptions: {@link TorqueAdvisor} does.
  *
  * <p>Sources: VDI 2230 in the form F · X that Bossard prints, the torsion section fully plastic
  * (editions of 2001 and later); ISO 898-7:1992 for breaking in torsion; MISUMI's starting torque;
@@ -157,8 +157,8 @@ public final class ScrewFormulas {
     }
 
     /**
-     * Returns the preload that is left where the tool scatters: greatest over the tightening factor
-     * alphaA.
+     * Returns the preload that is left, given the scatter of the tool: greatest over the tightening
+     * factor alphaA.
      *
      * @param greatestN preload at the lowest friction
      * @param alphaA tightening factor, 1 or more

@@ -27,7 +27,7 @@ public final class SeatReach {
     private final Seat seat;
     private final ScrewType right;
 
-    /** Looks at the seat of a joint. */
+    /** Creates the judge of a joint's seat. */
     public SeatReach(FastenerTables tables, Device device, String joint, Seat seat) {
         this.tables = tables;
         this.device = device;
@@ -44,7 +44,7 @@ public final class SeatReach {
     /** Returns how the right screw lies here. */
     public StackUp right() {
         ScrewThread thread = seatThread();
-        // what its maker designed strips only where it is short by any measure
+        // the designed screw strips only if it is too short by any measure
         double scant =
                 Math.max(thread.diameterMm(), tables.rule("full-turns").low() * thread.pitchMm());
         return lie(right, Math.min(leastEngagementMm(), scant));
@@ -77,7 +77,7 @@ public final class SeatReach {
                 .orElse(byTurns);
     }
 
-    /** Returns how a screw of the seat's thread lies here. */
+    /** Returns how a screw with the seat's thread lies here. */
     StackUp lie(ScrewType type, double leastMm) {
         List<String> missing = new ArrayList<>();
         if (seat.clampedMm().isEmpty()) {
@@ -97,7 +97,7 @@ public final class SeatReach {
                     OptionalDouble.empty(),
                     List.of(),
                     Outcome.UNKNOWN,
-                    "Nobody can tell how "
+                    "It cannot be determined how "
                             + type.id()
                             + " lies in "
                             + joint

@@ -14,7 +14,7 @@ import reseat.model.ScrewType;
 import reseat.model.Seat;
 
 /**
- * Says what a screw does in a seat that is not its own.
+ * Determines what a screw does in a seat that is not its own.
  *
  * <p>By thread: one whose outside is no larger than the core of the seat's thread drops in and is
  * loose; one that is thinner, but catches, wobbles on the crests and is loose; one of the same
@@ -32,7 +32,7 @@ public final class SwapJudge {
     private final ScrewThread seatThread;
     private final double leastMm;
 
-    /** Looks at the seat of a joint. */
+    /** Creates the judge of a joint's seat. */
     public SwapJudge(FastenerTables tables, Device device, String joint, Seat seat) {
         this.tables = tables;
         this.joint = joint;

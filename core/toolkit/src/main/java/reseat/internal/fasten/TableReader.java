@@ -19,7 +19,7 @@ import reseat.text.CsvText;
 import reseat.text.CsvText.Cell;
 import reseat.text.Nearest;
 
-/** Reads the rows of one table and tells everything that is wrong with them at once. */
+/** Reads the rows of one table and reports all errors together. */
 public final class TableReader {
 
     private final FastenerTable table;
@@ -34,10 +34,10 @@ public final class TableReader {
     /**
      * Reads rows.
      *
-     * @param table the table that they belong to
+     * @param table the table to which they belong
      * @param file the file as the user named it
      * @param text its text
-     * @throws BadInputException with every problem found
+     * @throws BadInputException with all problems found
      */
     public static List<TableRow> read(FastenerTable table, String file, String text)
             throws BadInputException {

@@ -19,7 +19,7 @@ import reseat.fasten.TableRow;
 import reseat.text.ListText;
 import reseat.text.NumberText;
 
-/** Finds the thread that a designation means. */
+/** Finds the thread that a designation denotes. */
 public final class ThreadNames {
 
     private static final Pattern DESIGNATION =
@@ -30,25 +30,26 @@ public final class ThreadNames {
     private final FastenerTables tables;
     private final List<TableRow> rows;
 
-    /** Works on the rows of tables. */
+    /** Creates a lookup over the rows of tables. */
     public ThreadNames(FastenerTables tables) {
         this.tables = tables;
         this.rows = tables.rows(FastenerTable.THREADS);
     }
 
-    /** Tells whether a text has the shape of a designation, known or not. */
+    /** Returns whether a text has the shape of a designation, known or not. */
     public static boolean looksLikeOne(String text) {
         return DESIGNATION.matcher(text.strip()).matches();
     }
 
-    /** Returns the thread, or throws with what is known. */
+    /** Returns the thread, or throws an exception that lists the known ones. */
     public ScrewThread find(String text) {
         Matcher m = DESIGNATION.matcher(text.strip());
         if (!m.matches()) {
             throw new FastenerInputException(
                     "\""
                             + text
-                            + "\" is no thread; expected one such as M1.6, M2x0.4, S0.8 or ST1.8.");
+                            + "\" is not a thread; expected one such as M1.6, M2x0.4,"
+                            + " S0.8 or ST1.8.");
         }
         String letter = m.group(1).toUpperCase(Locale.ROOT);
         double diameter = number(m.group(2));
@@ -132,7 +133,7 @@ public final class ThreadNames {
                                 new FastenerInputException(
                                         "No breaking load is known for the forming screw "
                                                 + name
-                                                + "; a row in breaking-loads.csv would tell it."));
+                                                + "; add a row to breaking-loads.csv."));
     }
 
     private static boolean sameSize(String a, String b) {

@@ -10,8 +10,8 @@ import reseat.fasten.TableRow;
  * Tolerances of ISO 965-1 by formula. The tolerance of the pitch diameter of the screw, grade 6, is
  * 90 P^0.4 D^0.1 micrometres, D being the geometric mean of the range of diameters, rounded to the
  * R40 series; that of the hole is five steps of R40 larger. The limits of M1 to M6 that were read
- * come back exactly. One value of the standard departs from its formula: pitch 0.5 from 2.8 to 5.6
- * mm has 75, not 80.
+ * are reproduced exactly. One value of the standard departs from its formula: pitch 0.5 from 2.8 to
+ * 5.6 mm has 75, not 80.
  */
 final class ThreadTolerance {
 

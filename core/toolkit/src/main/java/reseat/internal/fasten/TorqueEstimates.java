@@ -4,12 +4,12 @@ import reseat.fasten.FastenerTables;
 import reseat.fasten.TorqueEstimate;
 import reseat.fasten.TorqueRequest;
 
-/** The way in from the exported package. */
+/** Entry point from the exported package. */
 public final class TorqueEstimates {
 
     private TorqueEstimates() {}
 
-    /** Estimates, or throws with all that is missing. */
+    /** Estimates, or throws an exception that names all missing input. */
     public static TorqueEstimate estimate(FastenerTables tables, TorqueRequest request) {
         return CompleteRequest.estimate(tables, request);
     }

@@ -1,4 +1,4 @@
-/** How the fastener computations work inside. Not exported. */
+/** Implementation of the fastener computations. Not exported. */
 @NullMarked
 package reseat.internal.fasten;
 

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Moves of certain parts together that every plan still has to make: until then the parts must hang
+ * Moves of certain parts together that every plan still must make: until then the parts must hang
  * together, so the last joint that links them waits for the move.
  */
 final class AsOne {
@@ -15,7 +15,7 @@ final class AsOne {
     private List<int[]> moves = List.of();
     private boolean broken;
 
-    /** For each node that must wait, the parts that move before. */
+    /** For each node that must wait, the parts that move before it. */
     private final int[][] movedBefore;
 
     /** For each part, the nodes that wait for its move. */
@@ -29,7 +29,7 @@ final class AsOne {
         Arrays.fill(waiting, NONE);
     }
 
-    /** Looks at a state. */
+    /** Sets the state. */
     void stand(long[] released, List<int[]> still) {
         broken = false;
         if (still.isEmpty() && moves.isEmpty()) {
@@ -55,7 +55,7 @@ final class AsOne {
         return moves;
     }
 
-    /** Tells whether some of the moves can no longer be made. */
+    /** Returns whether some of the moves can no longer be made. */
     boolean broken() {
         return broken;
     }
@@ -74,7 +74,7 @@ final class AsOne {
         return all;
     }
 
-    /** Tells whether the release of a node would part what hangs together. */
+    /** Returns whether the release of a node would part what hangs together. */
     static boolean breaks(Compiled c, int[] parts, long[] released, int node) {
         int held = 0;
         for (int p : c.holds[node]) {
@@ -83,7 +83,7 @@ final class AsOne {
         return held > 1 && !Bits.get(released, node) && !hang(c, parts, released, node);
     }
 
-    /** Tells whether parts hang together by unreleased joints, not counting one. */
+    /** Returns whether parts hang together by unreleased joints, not counting one. */
     private static boolean hang(Compiled c, int[] parts, long[] released, int without) {
         boolean[] near = new boolean[c.parts];
         int[] queue = new int[parts.length];

@@ -30,7 +30,7 @@ public final class Bits {
         return n;
     }
 
-    /** Tells whether every member of one set is in another. */
+    /** Returns whether every member of one set is in another. */
     public static boolean subset(long[] small, long[] large) {
         for (int i = 0; i < small.length; i++) {
             if ((small[i] & ~large[i]) != 0) {

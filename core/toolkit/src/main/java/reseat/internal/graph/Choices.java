@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The choices that needs leave open: two parts that must part, where either may go without the
+ * The choices that needs leave open: two parts that must part, where either one may go without the
  * other; a joint of a part that must go, which is released or whose other parts go along; a cover
- * of such a part, which is gone or goes along.
+ * of such a part, which has left or goes along.
  */
 final class Choices {
 
@@ -46,7 +46,7 @@ final class Choices {
         return choices;
     }
 
-    /** Returns the works outside the needs that would do in the place of needs. */
+    /** Returns the works outside the needs that could replace needs. */
     long[] alternatives() {
         return alternatives;
     }

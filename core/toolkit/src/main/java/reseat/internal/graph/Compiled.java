@@ -19,9 +19,9 @@ import reseat.model.Way;
 
 /**
  * A device, a start and the rules of a request as arrays. Parts and tools have numbers; joints that
- * are alike in all that the order of work depends on are one <em>node</em>. What the rules forbid
- * is left out: a node without ways cannot be released, a part that is {@link #stuck} cannot be
- * moved.
+ * are alike in everything that matters to the order of work form one <em>node</em>. What the rules
+ * forbid is left out: a node without ways cannot be released, a part that is {@link #stuck} cannot
+ * be moved.
  */
 public final class Compiled {
 
@@ -79,7 +79,7 @@ public final class Compiled {
      * Compiles a request.
      *
      * @param device the device; has at most {@link #MAX_SUPPLIES} supplies
-     * @param start where the unit stands; names only parts and joints of the device
+     * @param start the state of the unit; names only parts and joints of the device
      * @param rules what is forbidden
      * @param single joints that must stay nodes of their own
      */
@@ -249,7 +249,7 @@ public final class Compiled {
         return mask;
     }
 
-    /** Tells whether the rules leave a way to release a joint. */
+    /** Returns whether the rules allow a way to release a joint. */
     public static boolean allowed(Joint joint, Way way, Rules rules) {
         return !rules.forbiddenJoints().contains(joint.id())
                 && !rules.forbiddenTools().contains(way.tool())
@@ -258,8 +258,8 @@ public final class Compiled {
     }
 
     /**
-     * Leaves out a way that another way of the same class beats; none where a tool is required, to
-     * stay exact.
+     * Drops a way that another way of the same class dominates; drops none if a tool is required,
+     * to stay exact.
      */
     private static List<Option> withoutDominated(List<Option> options, Rules rules) {
         if (!rules.requiredTools().isEmpty()) {
@@ -283,8 +283,8 @@ public final class Compiled {
 
     /**
      * Joints alike in holds, under, needs, slack and ways. An isolator stays alone, since one of
-     * several may do; so does everything when a tool is required, since one joint of several may be
-     * given to it.
+     * several may suffice. Everything stays alone if a tool is required, since only one of several
+     * joints may need it.
      */
     private List<List<Joint>> groups(State start, Rules rules, Set<String> single) {
         Map<Object, List<Joint>> groups = new LinkedHashMap<>();

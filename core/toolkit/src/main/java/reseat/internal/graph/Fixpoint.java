@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * The needs of all facts of a state: the greatest solution for releases and separations, with the
- * least one for going inside it. Facts are looked at in the order in which they came within reach
- * the first time, and again only when something that they rest on has shrunk.
+ * least one for going inside it. Facts are visited in the order in which they first became
+ * reachable, and again only when something that they depend on has shrunk.
  */
 final class Fixpoint {
 
@@ -68,12 +68,12 @@ final class Fixpoint {
         was = new long[words];
     }
 
-    /** Returns the set of all works, which stands for the needs of what cannot be reached. */
+    /** Returns the set of all works, which represents the needs of what cannot be reached. */
     long[] all() {
         return all;
     }
 
-    /** Solves for the state that the footing stands in. */
+    /** Solves for the current state of the footing. */
     void solve() {
         for (int j = 0; j < c.nodes; j++) {
             Footing.fill(rel[j], all, !at.isReleased(j));

@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A state and what is taken for granted in it: released nodes, places, cut supplies, works never
- * done, and which parts one move could ever take together.
+ * A state and its assumptions: released nodes, places, cut supplies, works never done, and which
+ * parts one move could ever take together.
  */
 final class Footing {
 
     private final Compiled c;
 
-    /** Nodes taken to be never released, parts taken to be never moved. */
+    /** Nodes assumed never to be released, parts assumed never to be moved. */
     final boolean[] closedNode;
 
     final boolean[] pinned;

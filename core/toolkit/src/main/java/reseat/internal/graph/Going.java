@@ -4,9 +4,9 @@ import java.util.Arrays;
 
 /**
  * What parts need before they can go, as the least solution for given needs of releases and
- * separations: parts that go along support each other. When something given shrinks, what may have
- * rested on it is taken out of the parts it reaches and derived anew (delete and rederive, Gupta,
- * Mumick, Subrahmanian, SIGMOD 1993), so that the rest stays untouched.
+ * separations: parts that go along support each other. When a given set shrinks, whatever may have
+ * depended on it is removed from the parts that it reaches and derived again (delete and rederive,
+ * Gupta, Mumick, Subrahmanian, SIGMOD 1993), so that the rest stays untouched.
  */
 final class Going {
 
@@ -22,7 +22,7 @@ final class Going {
     /** The solution. */
     final long[][] go;
 
-    /** For each part, what the given needs lost since the last time it was looked at. */
+    /** For each part, what the given needs lost since it was last visited. */
     private final long[][] lost;
 
     private final long[][] doubtful;
@@ -33,7 +33,7 @@ final class Going {
     private int head;
     private int waiting;
 
-    /** The parts that the last call of {@link #settle} looked at. */
+    /** The parts that the last call of {@link #settle} visited. */
     final int[] touched;
 
     int touchedCount;
@@ -59,7 +59,7 @@ final class Going {
         isTouched = new boolean[c.parts];
     }
 
-    /** Solves from nothing. */
+    /** Solves from scratch. */
     void begin() {
         for (int p = 0; p < c.parts; p++) {
             Footing.fill(go[p], all, at.pinned[p]);
@@ -73,7 +73,7 @@ final class Going {
         derive();
     }
 
-    /** Notes that something that a part rests on shrank from what it was to what it is. */
+    /** Records that something that a part depends on has shrunk. */
     void lose(int part, long[] was, long[] is) {
         long[] set = lost[part];
         for (int w = 0; w < words; w++) {
@@ -81,7 +81,7 @@ final class Going {
         }
     }
 
-    /** Solves anew where a part lost support; {@link #touched} tells what may have changed. */
+    /** Solves again where a part lost support; {@link #touched} holds what may have changed. */
     void settle(int part) {
         touchedCount = 0;
         boolean any = false;
@@ -117,7 +117,7 @@ final class Going {
         }
     }
 
-    /** Doubts in others what they may have from a part. */
+    /** Marks in other parts what they may have derived from a part. */
     private void spread(int p) {
         for (int j : links.rigidOf[p]) {
             if (at.together[j]) {
@@ -158,7 +158,7 @@ final class Going {
         }
     }
 
-    /** What a part needs whoever goes along. */
+    /** What a part needs whatever goes along. */
     private void surely(int p) {
         Arrays.fill(own, 0);
         for (int j : links.rigidOf[p]) {
@@ -228,8 +228,8 @@ final class Going {
                 }
             }
         }
-        // each work by itself: what cannot be reached needs all of them, but only while it rests on
-        // that
+        // each work separately: what cannot be reached needs all of them, but only while it depends
+        // on that
         Bits.addAll(needs, go[p]);
         if (Arrays.equals(needs, go[p])) {
             return false;

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * <p>The facts form an AND/OR graph. A node is released (AND) when its covers are apart from its
  * site and its supplies are cut; two parts are apart (OR) when one of them has gone without the
  * other; a part can go (AND) when each of its rigid joints is released or the parts beyond go along
- * (OR), and each of its covers is gone or goes along (OR). Facts once reached are taken to stay
+ * (OR), and each of its covers has left or goes along (OR). Facts once reached are assumed to stay
  * reached. The needs of a fact are the union over the AND and the intersection over the OR of the
  * needs below, as the <em>greatest</em> solution, so that an alternative which needs the fact
  * itself does not count; but parts that go along support each other, so the needs of going are the
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Method: complete landmarks of AND/OR graphs (Keyder, Richter, Helmert, ECAI 2010), with the
  * inner least fixpoint added here for groups. Sound: by induction over the acts of any plan,
- * whatever it reaches at an act, it has done all needs of before. Not for use by several threads.
+ * whatever the plan reaches at an act, it has met all needs of it before. Not thread-safe.
  */
 public final class Landmarks {
 
@@ -73,7 +73,7 @@ public final class Landmarks {
         return c.nodes + part;
     }
 
-    /** Tells whether a set of needs is that of something that cannot be reached. */
+    /** Returns whether a set of needs is that of something that cannot be reached. */
     public boolean impossible(long[] needs) {
         return Bits.get(needs, impossibleBit);
     }
@@ -83,12 +83,12 @@ public final class Landmarks {
         return impossibleBit;
     }
 
-    /** Takes a work to be never done, in all later calls. */
+    /** Assumes in all later calls that a work is never done. */
     public void exclude(int work) {
         excluded(work, true);
     }
 
-    /** Undoes {@link #exclude}, for trying out; never for a work that the request rules out. */
+    /** Undoes {@link #exclude} after a trial; never for a work that the request rules out. */
     public void readmit(int work) {
         excluded(work, false);
     }
@@ -101,7 +101,7 @@ public final class Landmarks {
         }
     }
 
-    /** Tells whether a work is never done: ruled out by the request, or excluded. */
+    /** Returns whether a work is never done: ruled out by the request, or excluded. */
     public boolean isExcluded(int work) {
         return work < c.nodes ? at.closedNode[work] : at.pinned[work - c.nodes];
     }
@@ -119,7 +119,7 @@ public final class Landmarks {
     }
 
     /**
-     * Tells whether a work can be required: a state shows whether a part was moved only where the
+     * Returns whether a work can be required: a state shows whether a part was moved only where the
      * part shares the place of the base at the start.
      */
     public boolean canRequire(int work) {
@@ -127,7 +127,7 @@ public final class Landmarks {
     }
 
     /**
-     * Takes a work to be needed, in all later calls.
+     * Assumes in all later calls that a work is needed.
      *
      * @param work one that {@link #canRequire can be required}
      */
@@ -146,7 +146,7 @@ public final class Landmarks {
      * @param placeOf place of every part
      * @param toMove parts that still have to be moved, whatever else the goal needs
      * @param asOne moves of parts together that still have to be made
-     * @return the needs of the goal; a set of its own
+     * @return the needs of the goal; a fresh set
      */
     public long[] compute(long[] releasedNodes, char[] placeOf, int[] toMove, List<int[]> asOne) {
         at.stand(releasedNodes, placeOf, asOne);
@@ -238,9 +238,9 @@ public final class Landmarks {
     }
 
     /**
-     * Finds choices of an isolator: for each supply that some needs ask to be cut and none of the
-     * needs cuts, the unreleased nodes of which one must be released. Valid until the next call of
-     * {@link #compute}.
+     * Finds choices of an isolator: for each supply that some needs require to be cut and none of
+     * the needs cuts, the unreleased nodes of which one must be released. Valid until the next call
+     * of {@link #compute}.
      */
     public List<int[]> isolatorChoices(long[] needs) {
         long wanted = 0;
@@ -261,17 +261,16 @@ public final class Landmarks {
     }
 
     /**
-     * Finds choices between two ways that some needs leave open: of each two sets, which lie
-     * outside the needs, every plan does one. Valid until the next call of {@link #compute}.
+     * Finds choices between two ways that some needs leave open: of each two sets, both outside the
+     * needs, every plan does one. Valid until the next call of {@link #compute}.
      */
     public List<long[][]> choices(long[] needs) {
         return new Choices(c, need, links, at, facts, needs).list();
     }
 
     /**
-     * Finds works outside some needs that would do in the place of some of them: while they may be
-     * done, the needs have less to do before each other. Valid until the next call of {@link
-     * #compute}.
+     * Finds works outside some needs that could replace some of them: while they may be done, fewer
+     * orderings among the needs are certain. Valid until the next call of {@link #compute}.
      */
     public int[] alternatives(long[] needs) {
         long[] works = new Choices(c, need, links, at, facts, needs).alternatives();
@@ -280,12 +279,12 @@ public final class Landmarks {
                 .toArray();
     }
 
-    /** Tells whether the release of a node would part what hangs together. */
+    /** Returns whether the release of a node would part what hangs together. */
     public static boolean breaks(Compiled c, int[] parts, long[] released, int node) {
         return AsOne.breaks(c, parts, released, node);
     }
 
-    /** What is closed, pinned and forced. */
+    /** The assumptions: what is closed, pinned and forced. */
     public static final class Assumptions {
         private final boolean[] closedNode;
         private final boolean[] pinned;

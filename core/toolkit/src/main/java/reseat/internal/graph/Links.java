@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which facts of a compiled device bear on which: the pairs of parts that something wants apart,
- * and for each part and node the facts to look at again when something about it changes. The same
- * for every state.
+ * Which facts of a compiled device affect which: the pairs of parts that something wants apart, and
+ * for each part and node the facts to visit again when something about it changes. The same for
+ * every state.
  */
 final class Links {
 

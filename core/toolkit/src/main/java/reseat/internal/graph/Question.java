@@ -15,7 +15,7 @@ import reseat.model.Part;
 import reseat.model.Rules;
 import reseat.model.State;
 
-/** What is asked of a device, in numbers: the compiled facts, and what has to hold at the end. */
+/** A question about a device, in numbers: the compiled facts, and what has to hold at the end. */
 public final class Question {
 
     public final Device device;
@@ -68,12 +68,15 @@ public final class Question {
         need = need();
     }
 
-    /** Tells whether a part may stay on the target with an index: it is one or its spare's. */
+    /**
+     * Returns whether a part may stay on the target with an index: it is a target or part of its
+     * spare unit.
+     */
     public boolean mayStayOn(int target, int part) {
         return spare[target][part];
     }
 
-    /** Returns the parts of a move by its act id; empty if the act is no move. */
+    /** Returns the parts of a move by its act id; empty if the act is not a move. */
     public Optional<int[]> moveOf(String actId) {
         return Act.parse(actId) instanceof Act.MoveParts move
                 ? Optional.of(move.parts().stream().mapToInt(c::part).sorted().toArray())
@@ -95,7 +98,7 @@ public final class Question {
         return parts.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** A required release leaves its joint only that way, and requires the joint. */
+    /** A required release leaves its joint only this way, and requires the joint. */
     private static Rules onlyRequiredWays(Device device, Rules rules) {
         Rules narrowed = rules;
         for (String id : rules.requiredActs()) {

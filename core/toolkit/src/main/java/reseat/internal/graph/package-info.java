@@ -1,5 +1,5 @@
 /**
- * The facts of a device as numbers, and what every way to a goal needs. Closed: shared by step
+ * The facts of a device as numbers, and what every way to a goal needs. Internal: shared by step
  * graph and planner.
  */
 @NullMarked

@@ -17,26 +17,26 @@ import reseat.plan.Advice;
 import reseat.sheet.Caution;
 
 /**
- * Turns advice into messages: each in full where it first comes up, as a reminder later. What can
- * hurt is recalled at each step; what can only damage things is recalled after some steps.
+ * Turns advice into messages: each in full where it first applies, as a reminder later. Hazards to
+ * people are repeated at each step; hazards to things are repeated after some steps.
  */
 final class Cautions {
 
-    /** For so many steps a reader remembers what can only damage things. */
+    /** Number of steps after which a hazard to things is repeated. */
     private static final int REMEMBERED = 6;
 
     private final Device device;
     private final Map<String, Integer> first = new HashMap<>();
     private final Map<String, Integer> last = new HashMap<>();
 
-    /** What comes before one step. */
+    /** The messages before one step. */
     record Before(List<Caution> inFull, List<Caution> reminders) {}
 
     Cautions(Device device) {
         this.device = device;
     }
 
-    /** Begins the teardown or the rebuild: all that was said before is worth a reminder. */
+    /** Begins the teardown or the rebuild: everything said before needs a reminder. */
     void begin() {
         last.clear();
     }
@@ -135,7 +135,7 @@ final class Cautions {
         return details;
     }
 
-    /** Joins the advice of several acts, each piece once, gravest first. */
+    /** Merges the advice of several acts without repeats, gravest first. */
     static List<Advice> merge(List<List<Advice>> all, List<Integer> acts) {
         List<Advice> merged = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();

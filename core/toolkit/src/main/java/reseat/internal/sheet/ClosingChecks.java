@@ -8,7 +8,7 @@ import reseat.plan.Tally;
 import reseat.text.ListText;
 import reseat.text.NumberText;
 
-/** What to check before the unit leaves the bench. */
+/** Checks to make before the unit leaves the bench. */
 record ClosingChecks(Source source) {
 
     List<String> make() {

@@ -5,7 +5,7 @@ import java.util.List;
 import reseat.fasten.CutPlan;
 import reseat.text.NumberText;
 
-/** How deep a bond may be cut, in words. */
+/** Words for how deep a bond may be cut. */
 final class CutWords {
 
     private CutWords() {}

@@ -13,7 +13,7 @@ import reseat.plan.Fastening;
 import reseat.sheet.Names;
 import reseat.text.NumberText;
 
-/** How screws go in: by hand first, then in passes to a torque. */
+/** Words for how screws go in: by hand first, then in passes to a torque. */
 record FasteningWords(Device device, Names names) {
 
     List<String> of(Fastening fastening) {
@@ -55,7 +55,7 @@ record FasteningWords(Device device, Names names) {
         }
     }
 
-    /** Returns a share of the torque, in newton metres where all seats have the same. */
+    /** Returns a share of the torque, in newton metres if all seats have the same torque. */
     private String share(Fastening fastening, double share) {
         List<Double> given =
                 fastening.joints().stream()

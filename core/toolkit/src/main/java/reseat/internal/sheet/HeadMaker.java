@@ -19,12 +19,12 @@ import reseat.sheet.Head;
 import reseat.text.NumberText;
 import reseat.text.TimeText;
 
-/** The head of a sheet: what it is about and what it takes. */
+/** Creates the head of a sheet: its subject and the effort. */
 record HeadMaker(Source source, Progress progress) {
 
     private static final String NOTICE =
-            "The maker's service document and the local codes come first: where they differ from"
-                    + " this sheet, they hold. The work belongs to people qualified for it. Order"
+            "The maker's service document and local codes take precedence over this sheet."
+                    + " The work must be done by qualified people. Order"
                     + " and times are computed from a description of the device and are estimates;"
                     + " torques are the maker's where one is given, and none is made up. If the"
                     + " unit does not look as the sheet says, stop.";
@@ -97,7 +97,7 @@ record HeadMaker(Source source, Progress progress) {
             entries.add(
                     new Entry(
                             "",
-                            "Not in it: set-ups while putting back "
+                            "Excluded: set-ups while putting back "
                                     + time(rebuild.setupMs())
                                     + (rebuild.dwellMs() > 0
                                             ? ", waiting " + time(rebuild.dwellMs())
@@ -113,9 +113,9 @@ record HeadMaker(Source source, Progress progress) {
         }
         String why =
                 switch (plan.ended()) {
-                    case TIME -> "the time to think was up";
-                    case EXPANSIONS -> "the effort allowed was used up";
-                    case MEMORY -> "the memory was used up";
+                    case TIME -> "the time limit was reached";
+                    case EXPANSIONS -> "the effort limit was reached";
+                    case MEMORY -> "the memory limit was reached";
                     case CANCELLED -> "it was cancelled";
                     case PROVED -> "";
                 };
@@ -130,7 +130,7 @@ record HeadMaker(Source source, Progress progress) {
     private String covers() {
         Plan plan = source.plan();
         if (plan.acts().isEmpty()) {
-            return "Nothing has to be done: the goal holds as the unit stands.";
+            return "Nothing to do: the unit already meets the goal.";
         }
         return "Steps 1 to "
                 + source.runs().size()

@@ -21,7 +21,7 @@ final class NeedMaker {
 
     private static final String PIECE = "piece";
 
-    /** What no act of a plan names: bits go back in with it. */
+    /** No act of a plan names this tool; it drives screws in the rebuild. */
     private static final String TORQUE_DRIVER = "torque-driver";
 
     private final Source source;

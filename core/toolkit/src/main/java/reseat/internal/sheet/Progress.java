@@ -10,7 +10,7 @@ import reseat.model.Device;
 import reseat.model.Supply;
 import reseat.plan.RebuildAct;
 
-/** How far the work has come at each act: which supplies are on, and how long it took. */
+/** The progress of the work at each act: which supplies are on, and how long it took. */
 final class Progress {
 
     private final Device device;

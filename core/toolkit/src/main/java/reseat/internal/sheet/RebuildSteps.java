@@ -24,7 +24,7 @@ final class RebuildSteps {
     private final RebuildWords rebuildWords;
     private Optional<String> closing = Optional.empty();
 
-    /** How many acts of the rebuild the steps so far have covered. */
+    /** Number of rebuild acts covered so far. */
     private int done;
 
     RebuildSteps(Source source, Progress progress, Cautions cautions) {

@@ -66,7 +66,7 @@ final class RebuildWords {
         words.screws(ids).forEach(screw -> types.merge(screw.type(), 1, Integer::sum));
         List<String> counts = new ArrayList<>();
         types.forEach((type, n) -> counts.add(n + " × " + type));
-        // the passes say the order; here they read best as the device file has them
+        // the passes give the order; here the order of the device file reads best
         List<String> forwards = new ArrayList<>(ids);
         Collections.reverse(forwards);
         return (device.kindOf(first).captive() ? "Tighten " : "Put in ")
@@ -76,7 +76,7 @@ final class RebuildWords {
                 + ")";
     }
 
-    /** Returns how to do it, without the advice of the plan. */
+    /** Returns instructions, without the advice of the plan. */
     List<String> details(Run run, List<RebuildAct> acts, List<ConsumableUse> uses, long waitMs) {
         List<String> details = new ArrayList<>();
         RebuildAct first = acts.get(0);

@@ -17,7 +17,7 @@ import reseat.plan.Plan;
 import reseat.plan.Rebuild;
 import reseat.plan.RebuildAct;
 
-/** Joins acts that a person does as one, and numbers them. */
+/** Combines acts that a person does as one, and numbers the steps. */
 final class Runs {
 
     private final Device device;

@@ -17,7 +17,7 @@ public final class SheetMaker {
         this.extent = extent;
     }
 
-    /** Computes it; the contract is that of {@link Sheet#of}. */
+    /** Computes it; see {@link Sheet#of}. */
     public Sheet make() {
         Progress progress = new Progress(source);
         Cautions cautions = new Cautions(source.device());

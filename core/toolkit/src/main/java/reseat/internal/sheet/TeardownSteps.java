@@ -108,7 +108,7 @@ final class TeardownSteps {
                 + ".";
     }
 
-    /** A bond whose shape makes no sense has no depths; the checks report it. */
+    /** A bond with an invalid shape has no depths; the checks report it. */
     private Map<String, CutPlan> cuts(Run run) {
         Map<String, CutPlan> cuts = new LinkedHashMap<>();
         for (Act.Release release : releases(run)) {

@@ -1,4 +1,4 @@
-/** Computes sheets from plans. Closed; {@link reseat.sheet} says what comes out. */
+/** Computes sheets from plans. Internal; {@link reseat.sheet} documents the result. */
 @NullMarked
 package reseat.internal.sheet;
 

@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Versions of the interface that a plugin runs with: {@code [1,2)}, {@code [1,3]}, {@code 1}.
+ * Versions of the plugin interface that a plugin supports: {@code [1,2)}, {@code [1,3]}, {@code 1}.
  *
  * @param least the first one
  * @param most the last one
@@ -18,7 +18,8 @@ public record ApiRange(int least, int most) {
     static ApiRange parse(String text) throws Refusal {
         Matcher m = RANGE.matcher(text.strip());
         if (!m.matches()) {
-            throw new Refusal("its api is \"" + text + "\"; a range of versions looks like [1,2)");
+            throw new Refusal(
+                    "its api is invalid: \"" + text + "\"; expected a version range such as [1,2)");
         }
         if (m.group(5) != null) {
             int only = number(m, 5);
@@ -30,7 +31,7 @@ public record ApiRange(int least, int most) {
     }
 
     /**
-     * Returns why a plugin with a range does not run with a version; empty if it does.
+     * Returns why a plugin with a range does not support a version; empty if it does.
      *
      * @param range the text of the range
      */

@@ -21,17 +21,17 @@ import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
 /**
- * What lies in a folder of plugins and may be one.
+ * An entry of a plugin folder that may be a plugin.
  *
  * @param from the jar, the folder of jars, or the folder of data
  * @param jars its jars, in order of their names
  */
 record Candidate(Path from, List<Path> jars) {
 
-    /** The jar that says what the plugin is, and what it says. */
+    /** The jar with the plugin's description, and that description. */
     record Described(Path jar, Properties said) {}
 
-    /** Returns what lies in a folder of plugins, in order of names. */
+    /** Returns the entries of a plugin folder, sorted by name. */
     static List<Candidate> in(Path folder) throws IOException {
         List<Candidate> found = new ArrayList<>();
         for (Path each : children(folder)) {
@@ -107,12 +107,12 @@ record Candidate(Path from, List<Path> jars) {
         if (found.size() != 1) {
             throw new Refusal(
                     found.isEmpty()
-                            ? "no jar of it has a "
+                            ? "none of its jars has a "
                                     + PluginInfo.FILE
-                                    + " (a plugin with libraries lies in a folder of its own)"
+                                    + " (a plugin with libraries needs a folder of its own)"
                             : "more than one of its jars has a "
                                     + PluginInfo.FILE
-                                    + "; each plugin has a folder of its own");
+                                    + "; each plugin needs a folder of its own");
         }
         return found.get(0);
     }

@@ -22,13 +22,13 @@ import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.stock.StockSource;
 
-/** What a plugin contributes, asked for once and looked through. */
+/** The contributions of a plugin, requested once and validated. */
 final class Contents implements Plugin {
 
     private static final String COMMAND = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
     private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,63}";
 
-    /** Ids by what they are ids of ("check"). */
+    /** Ids by category ("check"). */
     private final Map<String, Set<String>> ids = new LinkedHashMap<>();
 
     private final PluginInfo info;
@@ -41,9 +41,9 @@ final class Contents implements Plugin {
     private final List<Command> commands;
 
     /**
-     * Asks a plugin for everything; it may throw whatever the plugin throws.
+     * Requests everything from a plugin; throws whatever the plugin throws.
      *
-     * @throws Refusal if what it returns is no good
+     * @throws Refusal if what it returns is invalid
      */
     Contents(Plugin plugin) throws Refusal {
         info = given("info()", plugin.info());
@@ -89,11 +89,11 @@ final class Contents implements Plugin {
                         plugin::assessments,
                         Assessment::id,
                         Assessment::title);
-        // what a command takes is asked when it is called: most starts call another one
+        // options are requested when the command is called: most runs call another command
         commands = listed("command", "commands()", plugin::commands, Command::name, Command::name);
         for (Command command : commands) {
             if (!command.name().matches(COMMAND)) {
-                throw new Refusal("the name \"" + command.name() + "\" of a command is none");
+                throw new Refusal("the name \"" + command.name() + "\" of a command is not valid");
             }
         }
     }
@@ -145,10 +145,10 @@ final class Contents implements Plugin {
             T entry = given("an entry of " + from, each);
             String id = given("an id in " + from, idOf.apply(entry));
             if (!id.matches(ID)) {
-                throw new Refusal("the id \"" + id + "\" of a " + what + " is none");
+                throw new Refusal("the id \"" + id + "\" of a " + what + " is not valid");
             }
             if (!known.add(id)) {
-                throw new Refusal("it has two of one id: " + what + " " + id);
+                throw new Refusal("it has two entries with the same id: " + what + " " + id);
             }
             if (given(id + ": the title", titleOf.apply(entry)).isBlank()) {
                 throw new Refusal("the " + what + " " + id + " has no title");

@@ -18,26 +18,26 @@ import java.util.Set;
 import reseat.spi.Plugin;
 
 /**
- * Gives a plugin a module layer of its own with one class loader. Its own libraries come before
- * anything of ours, so that two plugins may use different versions of one library; of ours it reads
- * the toolkit and, where it reads files or plans, those modules.
+ * Gives a plugin a module layer of its own with one class loader. Its own libraries take precedence
+ * over Reseat's, so that two plugins may use different versions of one library. Of Reseat it reads
+ * the toolkit and, if it reads files or plans, those modules.
  */
 final class PluginLayer {
 
     private static final Module TOOLKIT = PluginLayer.class.getModule();
 
-    /** Our modules that plugins may require. */
+    /** The modules of Reseat that plugins may require. */
     private static final List<String> OPEN =
             List.of(TOOLKIT.getName(), "reseat.files", "reseat.planner");
 
     private PluginLayer() {}
 
     /**
-     * Makes the plugin.
+     * Creates the plugin.
      *
      * @param candidate its jars
      * @param main the jar with the plugin itself
-     * @throws Refusal if its modules do not fit together or into Reseat
+     * @throws Refusal if its modules do not resolve together or with Reseat
      */
     static Plugin open(Candidate candidate, Path main) throws Refusal {
         ModuleLayer ours = TOOLKIT.getLayer();
@@ -87,16 +87,16 @@ final class PluginLayer {
                             other.getFileName()
                                     + " and "
                                     + jar.getFileName()
-                                    + " both are the module "
+                                    + " both contain the module "
                                     + name);
                 }
                 if (shared(ours).contains(name) || isSystem(name) || isHost(name, ours)) {
                     throw new Refusal(
-                            "it brings along its own "
+                            "it contains its own "
                                     + name
                                     + " ("
                                     + jar.getFileName()
-                                    + "); leave it out, Reseat has it");
+                                    + "); remove it, Reseat provides it");
                 }
             }
         }
@@ -111,7 +111,7 @@ final class PluginLayer {
         return ModuleFinder.ofSystem().find(name).isPresent();
     }
 
-    /** What plugins may require, and what whoever requires that reads as well. */
+    /** The modules that plugins may require, and those readable through them. */
     private static Set<String> shared(ModuleLayer ours) {
         Set<String> shared = new HashSet<>();
         List<String> open = new ArrayList<>(OPEN);
@@ -138,7 +138,7 @@ final class PluginLayer {
         Set<String> shared = shared(TOOLKIT.getLayer());
         for (ResolvedModule module : configuration.modules()) {
             if (module.reference().descriptor().isAutomatic()) {
-                continue; // a plain jar reads all there is; it cannot name what it does not know
+                continue; // a plain jar reads every module; it has no descriptor to name them
             }
             for (ResolvedModule read : module.reads()) {
                 if (read.configuration() != configuration
@@ -149,13 +149,14 @@ final class PluginLayer {
                             module.name()
                                     + " requires "
                                     + read.name()
-                                    + ", which is Reseat's own; put a copy beside the plugin's jar");
+                                    + ", which is Reseat's own; put a copy beside the"
+                                    + " plugin's jar");
                 }
             }
         }
     }
 
-    /** Whoever requires one plain jar reads all plain jars, ours as well, named or not. */
+    /** A module that requires one plain jar reads all plain jars, including those of Reseat. */
     private static boolean isBycatch(ResolvedModule module, ResolvedModule read) {
         return read.reference().descriptor().isAutomatic()
                 && module.reference().descriptor().requires().stream()

@@ -29,7 +29,10 @@ import reseat.text.TimeText;
 /** Loads all plugins, one after the other. An instance loads once. */
 public final class PluginLoader {
 
-    /** Those that ship are waited for: to go on without them helps nobody on a busy machine. */
+    /**
+     * Included plugins have no time limit: on a busy machine, going on without them would help
+     * nobody.
+     */
     private static final Duration BUNDLED_LIMIT = Duration.ofMinutes(1);
 
     private static final String ITSELF = "Reseat itself";
@@ -38,7 +41,7 @@ public final class PluginLoader {
     private final List<Plugins.Loaded> loaded = new ArrayList<>();
     private final List<Plugins.Refused> refused = new ArrayList<>();
 
-    /** Who has an id, by "plugin shelf", "check too-long" and so on. */
+    /** The owner of each id, by "plugin shelf", "check too-long" and so on. */
     private final Map<String, String> owners = new HashMap<>();
 
     private PluginLoader(Duration limit, Set<String> commands) {
@@ -46,7 +49,7 @@ public final class PluginLoader {
         commands.forEach(name -> owners.put("command " + name, ITSELF));
     }
 
-    /** Loads; the contract is that of {@code Plugins.load}. */
+    /** Loads; see {@code Plugins.load}. */
     public static Plugins load(List<Path> folders, Duration limit, Set<String> commands) {
         PluginLoader loader = new PluginLoader(limit, commands);
         loader.bundled();
@@ -127,7 +130,7 @@ public final class PluginLoader {
             name = info.id();
             fits(described.said());
             if (owners.containsKey("plugin " + name)) {
-                throw new Refusal("its id is that of " + owners.get("plugin " + name));
+                throw new Refusal("its id is already used by " + owners.get("plugin " + name));
             }
             take(
                     start(
@@ -172,7 +175,7 @@ public final class PluginLoader {
         }
     }
 
-    /** Runs the code of a plugin for as long as it may take; whatever it throws is a refusal. */
+    /** Runs code of a plugin within its time limit; whatever it throws becomes a refusal. */
     private static Contents start(String name, Duration limit, Callable<Contents> code)
             throws Refusal {
         FutureTask<Contents> task = new FutureTask<>(code);
@@ -205,7 +208,7 @@ public final class PluginLoader {
                 refuse(
                         contents.info().id(),
                         from,
-                        new Refusal("there is a " + id + " already, of " + owner));
+                        new Refusal("the id of its " + id + " is already used by " + owner));
                 return;
             }
         }

@@ -1,6 +1,6 @@
 package reseat.internal.spi;
 
-/** Why a plugin is left out; the message is for people. */
+/** The reason why a plugin is not loaded; the message is for users. */
 final class Refusal extends Exception {
 
     private static final long serialVersionUID = 1L;
@@ -9,7 +9,7 @@ final class Refusal extends Exception {
         super(why);
     }
 
-    /** Makes one of something that a plugin threw. */
+    /** Creates a refusal from something that a plugin threw. */
     static Refusal of(Throwable thrown) {
         if (thrown instanceof Refusal refusal) {
             return refusal;

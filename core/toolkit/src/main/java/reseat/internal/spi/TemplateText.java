@@ -27,11 +27,11 @@ final class TemplateText {
     private TemplateText() {}
 
     /**
-     * Fills in a text.
+     * Fills in the placeholders of a text.
      *
      * @param text the text; its lines end in {@code \n}
      * @param values values by name
-     * @throws IllegalArgumentException if a gap or a condition names a value that there is not
+     * @throws IllegalArgumentException if a placeholder or a condition names an unknown value
      */
     static String fill(String text, Map<String, String> values) {
         StringBuilder filled = new StringBuilder();
@@ -61,7 +61,7 @@ final class TemplateText {
 
     /**
      * Returns seats spread evenly along the edge of a rectangle, as the value of {@code seats}: a
-     * beginning that a person corrects.
+     * starting point for a person to correct.
      *
      * @param count how many, 1 to 26
      * @param width width of the outline in mm
@@ -115,7 +115,8 @@ final class TemplateText {
     private static String value(Map<String, String> values, String name) {
         String value = values.get(name);
         if (value == null) {
-            throw new IllegalArgumentException("the text names " + name + ", which has no value");
+            throw new IllegalArgumentException(
+                    "the text refers to " + name + ", which has no value");
         }
         return value;
     }

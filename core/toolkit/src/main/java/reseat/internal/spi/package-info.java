@@ -1,4 +1,7 @@
-/** Loads plugins: finds them, looks at what they say, gives each its own layer, and doubts it. */
+/**
+ * Loads plugins: finds them, reads their descriptions, gives each its own layer, and validates what
+ * they contribute.
+ */
 @NullMarked
 package reseat.internal.spi;
 

@@ -167,7 +167,8 @@ class PluginLoaderTest {
                                 "curious",
                                 INFO
                                         + "public List<Check> checks() { try {"
-                                        + " Class<?> c = Class.forName(\"reseat.internal.spi.Refusal\","
+                                        + " Class<?> c ="
+                                        + " Class.forName(\"reseat.internal.spi.Refusal\","
                                         + " true, Plugin.class.getClassLoader());"
                                         + " c.getDeclaredConstructors()[0].setAccessible(true);"
                                         + " return List.of();"
@@ -203,7 +204,8 @@ class PluginLoaderTest {
                                 work,
                                 "thrower",
                                 INFO
-                                        + "public It() { throw new IllegalStateException(\"no luck\"); }")));
+                                        + "public It() { throw new"
+                                        + " IllegalStateException(\"no luck\"); }")));
     }
 
     @Test
@@ -234,7 +236,7 @@ class PluginLoaderTest {
     @Test
     void twoOfOneIdAreNonsense() throws IOException {
         assertEquals(
-                "it has two of one id: family twice",
+                "it has two entries with the same id: family twice",
                 refusal(
                         plugin(
                                 work,
@@ -300,7 +302,7 @@ class PluginLoaderTest {
 
         assertEquals(List.of("good"), ids(plugins));
         assertEquals(
-                "its id is that of plugin good (" + folder.resolve("first.jar") + ")",
+                "its id is already used by plugin good (" + folder.resolve("first.jar") + ")",
                 plugins.refused().get(0).why());
     }
 
@@ -365,7 +367,7 @@ class PluginLoaderTest {
     void aJarThatSaysNothingIsRefused() throws IOException {
         assertTrue(
                 refusal(new PluginJars(work).with("some.txt", "text"))
-                        .startsWith("no jar of it has a META-INF/reseat-plugin.properties"));
+                        .startsWith("none of its jars has a META-INF/reseat-plugin.properties"));
     }
 
     @Test
@@ -390,7 +392,8 @@ class PluginLoaderTest {
         StringBuilder body = new StringBuilder(INFO);
         body.append("record C(String name) implements Command {")
                 .append(
-                        " public CommandInfo info() { throw new IllegalStateException(\"asked\"); }")
+                        " public CommandInfo info() { throw new"
+                                + " IllegalStateException(\"asked\"); }")
                 .append(" public int run(CommandCall call) { return FINE; } }")
                 .append(" public List<Command> commands() { return List.of(");
         for (int i = 0; i < names.length; i++) {
@@ -416,7 +419,7 @@ class PluginLoaderTest {
         Plugins plugins = Plugins.load(List.of(folder), LONG, Set.of("plan", "check"));
 
         assertEquals(
-                "there is a command plan already, of Reseat itself",
+                "the id of its command plan is already used by Reseat itself",
                 plugins.refused().get(0).why());
         assertEquals(List.of(), load().refused(), "a program without it takes it");
     }
@@ -429,16 +432,18 @@ class PluginLoaderTest {
 
         String why = load().refused().get(0).why();
 
-        assertTrue(why.startsWith("there is a command drop-test already, of plugin aa"), why);
+        assertTrue(
+                why.startsWith("the id of its command drop-test is already used by plugin aa"),
+                why);
     }
 
     @Test
     void aNameThatNobodyCanTypeIsNone() throws IOException {
         assertEquals(
-                "the name \"Drop\" of a command is none",
+                "the name \"Drop\" of a command is not valid",
                 refusal(plugin(work, "rugged", commands("Drop"))));
         assertEquals(
-                "it has two of one id: command twice",
+                "it has two entries with the same id: command twice",
                 refusal(plugin(work, "rugged", commands("twice", "twice"))));
     }
 }
