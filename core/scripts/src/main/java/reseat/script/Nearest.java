@@ -6,7 +6,7 @@ import java.util.List;
 import reseat.internal.text.Edits;
 import reseat.model.Device;
 
-/** Says what is there instead of what was asked for. */
+/** Reports an unknown name with the nearest known ones. */
 final class Nearest {
 
     private static final int LISTED = 12;
@@ -34,7 +34,7 @@ final class Nearest {
             return sentence + "; did you mean \"" + near + "\"?";
         }
         if (known.isEmpty()) {
-            return sentence + "; there is none at all.";
+            return sentence + "; there are none.";
         }
         List<String> some = known.stream().limit(LISTED).toList();
         return sentence
