@@ -7,7 +7,7 @@ import java.util.List;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 
-/** What they share, in clamshell.yaml. */
+/** The shared data, in clamshell.yaml. */
 final class ClamshellFamily implements DeviceFamily {
 
     @Override

@@ -8,7 +8,7 @@ import reseat.spi.PluginInfo;
 /** Clamshells: devices with a lid on hinges, display inside. */
 public final class ClamshellPlugin implements Plugin {
 
-    /** Made by the loader. */
+    /** Called by the plugin loader. */
     public ClamshellPlugin() {}
 
     @Override

@@ -5,17 +5,17 @@ import reseat.spi.DeviceTemplate;
 import reseat.spi.Question;
 import reseat.spi.TextTemplate;
 
-/** Makes the first file of a clamshell. */
+/** Creates the first device file of a clamshell. */
 final class ClamshellTemplate {
 
     private static final List<Question> QUESTIONS =
             List.of(
-                    Question.number("width", "Width in mm, as it lies before you?", 30, 600, 300),
+                    Question.number("width", "Width in mm, lying in front of you?", 30, 600, 300),
                     Question.number("height", "Height in mm?", 30, 600, 210),
                     Question.number(
                             "cover-screws", "How many screws hold the bottom cover?", 2, 26, 8),
                     Question.choice(
-                            "cover-foot", "Are some of them below a stuck foot?", "no", "yes"),
+                            "cover-foot", "Are some of them under a glued foot?", "no", "yes"),
                     Question.choice(
                             "cell-connector",
                             "How is the cell connected?",

@@ -5,10 +5,10 @@ import reseat.spi.Assessment;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Brings the index to Reseat. */
+/** Contributes the index to Reseat. */
 public final class EuIndexPlugin implements Plugin {
 
-    /** Makes the plugin. */
+    /** Called by the plugin loader. */
     public EuIndexPlugin() {}
 
     @Override

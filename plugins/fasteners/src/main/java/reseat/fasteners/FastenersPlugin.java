@@ -5,10 +5,10 @@ import reseat.spi.Command;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Brings what is to be known of fasteners to Reseat. */
+/** Contributes the fastener commands to Reseat. */
 public final class FastenersPlugin implements Plugin {
 
-    /** Makes the plugin. */
+    /** Called by the plugin loader. */
     public FastenersPlugin() {}
 
     @Override

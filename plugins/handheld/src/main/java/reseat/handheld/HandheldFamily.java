@@ -7,7 +7,7 @@ import java.util.List;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 
-/** What they share, in handheld.yaml. */
+/** The shared data, in handheld.yaml. */
 final class HandheldFamily implements DeviceFamily {
 
     @Override

@@ -5,10 +5,10 @@ import reseat.spi.DeviceFamily;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Sealed handhelds: devices for one hand, tight against dust and water. */
+/** Sealed handhelds: devices for one hand, sealed against dust and water. */
 public final class HandheldPlugin implements Plugin {
 
-    /** Made by the loader. */
+    /** Called by the plugin loader. */
     public HandheldPlugin() {}
 
     @Override

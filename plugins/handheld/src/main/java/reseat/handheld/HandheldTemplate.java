@@ -5,12 +5,12 @@ import reseat.spi.DeviceTemplate;
 import reseat.spi.Question;
 import reseat.spi.TextTemplate;
 
-/** Makes the first file of a sealed handheld. */
+/** Creates the first device file of a sealed handheld. */
 final class HandheldTemplate {
 
     private static final List<Question> QUESTIONS =
             List.of(
-                    Question.number("width", "Width in mm, as it lies before you?", 30, 600, 80),
+                    Question.number("width", "Width in mm, lying in front of you?", 30, 600, 80),
                     Question.number("height", "Height in mm?", 30, 600, 180),
                     Question.number("shell-screws", "How many screws close the shell?", 2, 26, 8),
                     Question.choice("seal", "What seals the shell?", "gasket", "adhesive-bond"),

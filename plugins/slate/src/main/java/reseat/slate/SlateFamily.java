@@ -7,7 +7,7 @@ import java.util.List;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 
-/** What they share, in slate.yaml. */
+/** The shared data, in slate.yaml. */
 final class SlateFamily implements DeviceFamily {
 
     @Override

@@ -8,7 +8,7 @@ import reseat.spi.PluginInfo;
 /** Slates: flat devices with a display on the whole front. */
 public final class SlatePlugin implements Plugin {
 
-    /** Made by the loader. */
+    /** Called by the plugin loader. */
     public SlatePlugin() {}
 
     @Override

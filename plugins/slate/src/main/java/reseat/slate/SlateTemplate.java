@@ -5,12 +5,12 @@ import reseat.spi.DeviceTemplate;
 import reseat.spi.Question;
 import reseat.spi.TextTemplate;
 
-/** Makes the first file of a slate. */
+/** Creates the first device file of a slate. */
 final class SlateTemplate {
 
     private static final List<Question> QUESTIONS =
             List.of(
-                    Question.number("width", "Width in mm, as it lies before you?", 30, 600, 240),
+                    Question.number("width", "Width in mm, lying in front of you?", 30, 600, 240),
                     Question.number("height", "Height in mm?", 30, 600, 170),
                     Question.choice(
                             "opening",

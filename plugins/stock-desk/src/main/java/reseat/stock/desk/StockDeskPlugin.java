@@ -5,10 +5,10 @@ import reseat.spi.Command;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Brings the commands of the stock to Reseat. */
+/** Contributes the stock commands to Reseat. */
 public final class StockDeskPlugin implements Plugin {
 
-    /** Makes the plugin. */
+    /** Called by the plugin loader. */
     public StockDeskPlugin() {}
 
     @Override
