@@ -3,7 +3,7 @@ package penhallow.sounders;
 import java.io.InputStream;
 import reseat.spi.DeviceFamily;
 
-/** Depth sounders; what they share is data. */
+/** The family of depth sounders; its data is in a file. */
 final class SounderFamily implements DeviceFamily {
 
     @Override

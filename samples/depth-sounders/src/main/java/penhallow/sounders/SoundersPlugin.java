@@ -8,7 +8,7 @@ import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.stock.StockSource;
 
-/** What we add to Reseat. */
+/** Contributes depth sounders to Reseat. */
 public final class SoundersPlugin implements Plugin {
 
     @Override
