@@ -16,21 +16,21 @@ import reseat.check.Checks;
 import reseat.script.host.Setting;
 import reseat.spi.Plugins;
 
-/** Which checks to run, and how they are set. */
+/** Which checks to run, and their parameters. */
 final class CheckChoice {
 
     @Option(
             names = "--only",
             paramLabel = "CHECK",
             split = ",",
-            description = "Run these checks alone, named by id or tag; `reseat checks` lists them.")
+            description = "Run only these checks, by id or tag; `reseat checks` lists them.")
     private List<String> only = new ArrayList<>();
 
     @Option(
             names = "--without",
             paramLabel = "CHECK",
             split = ",",
-            description = "Leave these checks out, named by id or tag.")
+            description = "Skip these checks, by id or tag.")
     private List<String> without = new ArrayList<>();
 
     @Option(
@@ -39,14 +39,14 @@ final class CheckChoice {
             description = "Set a parameter of a check, such as protrusion-into-hazard.nearMm=0.3.")
     private List<String> settings = new ArrayList<>();
 
-    /** Returns all checks that there are: those that ship, then those of plugins. */
+    /** Returns all checks: the built-in ones, then those of plugins. */
     static List<Check> all(Plugins plugins) {
         List<Check> all = new ArrayList<>(Checks.builtIn());
         all.addAll(plugins.checks());
         return all;
     }
 
-    /** Returns what a check says of itself; empty where it cannot, which the runner tells. */
+    /** Returns the description of a check; empty if that fails, which the runner reports. */
     static Optional<CheckInfo> info(Check check) {
         try {
             return Optional.of(check.info());
@@ -55,12 +55,12 @@ final class CheckChoice {
         }
     }
 
-    /** Returns what the checks say of themselves. */
+    /** Returns the descriptions of the checks. */
     static List<CheckInfo> infos(List<Check> checks) {
         return checks.stream().flatMap(check -> info(check).stream()).toList();
     }
 
-    /** Returns the checks that are wanted, or ends the command where one is not known. */
+    /** Returns the selected checks, or fails the command if one is unknown. */
     List<Check> chosen(List<Check> all) {
         Set<String> known = new LinkedHashSet<>();
         Set<String> tags = new TreeSet<>();
@@ -98,12 +98,12 @@ final class CheckChoice {
                 .isPresent();
     }
 
-    /** Returns an input with the parameters that were set. */
+    /** Returns an input with the given parameters. */
     CheckInput set(CheckInput input) {
         return set(input, settings);
     }
 
-    /** Returns an input with these parameters set, or ends the command where one is no setting. */
+    /** Returns an input with these parameters, or fails the command if one is invalid. */
     static CheckInput set(CheckInput input, List<String> settings) {
         CheckInput set = input;
         for (String setting : settings) {
@@ -120,7 +120,7 @@ final class CheckChoice {
         }
     }
 
-    /** Ends the command where something is set that there is not, or to what it cannot be. */
+    /** Fails the command if a parameter is unknown or its value is invalid. */
     void checkSettings(List<Check> all) {
         Map<String, CheckInfo> known = new LinkedHashMap<>();
         infos(all).forEach(info -> known.put(info.id(), info));

@@ -3,12 +3,12 @@ package reseat.console.prompt;
 import java.time.Duration;
 
 /**
- * One text that was typed, and what came of it. Immutable as far as its value is.
+ * One input and its outcome. Immutable as far as its value is.
  *
- * @param input which one of the session, counted from 1
+ * @param input its number in the session, from 1
  * @param tongue the language it is in
  * @param text the text
- * @param outcome what came of it
+ * @param outcome its outcome
  * @param took how long that took
  */
 record Evaluation(int input, Tongue tongue, String text, Outcome outcome, Duration took) {

@@ -6,7 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Names the nearest right name. */
+/** Suggests the nearest known name. */
 final class Near {
 
     private Near() {}
