@@ -1,7 +1,7 @@
 /* reseat-script
 id: connector-cycles
 title: Connector nearly worn out
-finds: A connector that has been made, or will have been after the plan, as often as its kind may be, but for a reserve.
+finds: A connector that has been made, or will have been after the plan, as often as its kind allows, less a reserve.
 matters: A worn connector fails in the field, and the board it sits on costs more than the repair.
 severity: warning
 tags: [connectors, wear]

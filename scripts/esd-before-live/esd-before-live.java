@@ -1,7 +1,7 @@
 /* reseat-script
 id: esd-before-live
 title: Live work without an ESD check-list
-finds: A plan that touches something that static electricity damages while a supply is not cut, and no prepare act that tells to take the precautions.
+finds: A plan that touches something that static electricity damages while a supply is not cut, and no prepare act that names the precautions.
 matters: A discharge too small to feel destroys a circuit, and with power on it the damage is worse.
 severity: warning
 tags: [plan, esd]

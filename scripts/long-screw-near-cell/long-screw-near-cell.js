@@ -1,7 +1,7 @@
 /* reseat-script
 id: long-screw-near-cell
 title: Screw near a cell
-finds: A screw whose tip comes nearer to a cell than a distance, or goes into it.
+finds: A screw whose tip comes closer to a cell than a given distance, or goes into it.
 matters: A pierced or pressed cell can burn.
 severity: error
 tags: [screws, safety]

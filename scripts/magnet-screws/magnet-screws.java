@@ -2,7 +2,7 @@
 id: magnet-screws
 title: Screws under one magnet
 finds: A part that catches loose screws, and screws of several types that it covers or that hold it.
-matters: It drags a screw into the wrong seat, and nobody sees it go.
+matters: It drags a screw into the wrong seat, and nobody notices.
 severity: warning
 tags: [screws, magnets]
 from: Quay Lane Bench
@@ -21,9 +21,9 @@ List<Finding> run(CheckInput input) {
                 .evidence(group.joints().size() + " screws: " + String.join(", ", group.joints()));
         alike.forEach(pair -> draft.evidence(pair.one() + " and " + pair.other() + " look alike"));
         found.add(draft.says(
-                group.name() + " is magnetic, and screws of " + group.types().size() + " types lie at it: "
+                group.name() + " is magnetic, and screws of " + group.types().size() + " types are near it: "
                         + String.join(", ", group.types()) + ".",
-                "Take out and put away one type before the next; move the part with no screw loose beside it."));
+                "Take out and put away one type before the next; keep loose screws away when you move the part."));
     }
     return found;
 }

@@ -1,8 +1,8 @@
 /* reseat-script
 id: many-flips
 title: Device turned too often
-finds: A plan that changes the posture of the device more often than a number.
-matters: Each turn shifts what lies loose, strains what hangs, and takes time at the bench.
+finds: A plan that changes the posture of the device more often than a given number.
+matters: Each turn shifts loose parts, strains hanging ones, and takes time at the bench.
 severity: warning
 tags: [plan]
 needs: [plan]

@@ -2,7 +2,7 @@
 id: rebuild-consumables
 title: Consumable missing for the rebuild
 finds: Something that the rebuild of a plan uses up and the stock has too little of, or too old.
-matters: The device lies open until it comes, or goes back without it.
+matters: The device stays open until it arrives, or is closed without it.
 severity: error
 tags: [plan, stock]
 needs: [plan, stock]
@@ -16,7 +16,7 @@ List<Finding> run(CheckInput input) {
         }
         Finding.Draft draft = input.finding(need.pointer())
                 .evidence("needed: " + need.quantity() + " " + need.unit())
-                .evidence("in stock and good: " + need.there().orElseThrow() + " " + need.unit());
+                .evidence("in stock and not expired: " + need.there().orElseThrow() + " " + need.unit());
         need.expired().forEach(line -> draft.evidence("line " + line + " of the stock has expired"));
         found.add(draft.says(
                 "The rebuild uses " + need.quantity() + " " + need.unit() + " of " + need.name() + "; "

@@ -1,14 +1,14 @@
 /* reseat-script
 id: torque-table
 title: Torque against the shop's table
-finds: A seat whose torque lies outside the shop's table for its thread and material, or that has none though the table knows one.
+finds: A seat whose torque lies outside the shop's table for its thread and material, or that has none although the table gives one.
 matters: A torque copied from the wrong line strips the thread or works loose.
 severity: warning
 tags: [screws, torque]
 from: Quay Lane Bench
 */
-// Quay Lane Bench's own table, in newton metres: from, to. It says what the shop has seen hold; the maker's document goes
-// before it.
+// Quay Lane Bench's own table, in newton metres: from, to. These values have held in the shop's practice;
+// a maker's document takes precedence.
 const TABLE = {
   'M1.4x0.3': { brass: [0.04, 0.08], any: [0.04, 0.08] },
   'M1.6x0.35': { brass: [0.07, 0.14], magnesium: [0.06, 0.12], any: [0.06, 0.12] },

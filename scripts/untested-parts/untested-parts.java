@@ -1,7 +1,7 @@
 /* reseat-script
 id: untested-parts
 title: Part without a test
-finds: A part that a connector leads to, and no test that names it or such a connector; with a plan, those alone that it unplugs.
+finds: A part that a connector leads to, and no test that names it or such a connector; with a plan, only those that it unplugs.
 matters: What was unplugged and not tested comes back.
 severity: note
 tags: [tests]

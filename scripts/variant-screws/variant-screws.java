@@ -2,7 +2,7 @@
 id: variant-screws
 title: Variant changes a screw
 finds: A seat that takes another screw in a variant than in the base device.
-matters: Whoever knows the one variant puts its screw into the other.
+matters: Someone who knows only one variant puts its screw into the other.
 severity: warning
 tags: [screws, variants]
 from: Quay Lane Bench

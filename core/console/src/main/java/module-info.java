@@ -1,16 +1,15 @@
-/** The {@code reseat} command. Exports nothing: no plugin may know of it. */
+/** The {@code reseat} command. Exports nothing: plugins must not depend on it. */
 @org.jspecify.annotations.NullMarked
 module reseat.console {
     requires static org.jspecify;
     requires info.picocli;
     requires java.xml;
-    // a trimmed Java may lack it; scripts in Java then do not run, and the console goes on without
+    // a trimmed JDK may lack it; then scripts in Java do not run, and the console has no Java
     requires static jdk.jshell;
     requires org.jline.reader;
     requires org.jline.terminal;
-    // looking through the engine's jars takes longer than all else at a start, so they lie apart
-    // and
-    // are there for the console and for processes that run scripts alone
+    // scanning the engine's jars would dominate the start-up time, so they are kept separately
+    // and added only for the console and for processes that run scripts
     requires static org.graalvm.js;
     requires static org.graalvm.polyglot;
     requires reseat.files;
@@ -18,7 +17,7 @@ module reseat.console {
     requires reseat.scripts;
     requires reseat.toolkit;
 
-    // picocli fills the fields of our commands, and of nothing else
+    // picocli sets the fields of our commands only
     opens reseat.console.command to
             info.picocli;
 }

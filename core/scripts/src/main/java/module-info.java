@@ -1,6 +1,6 @@
 /**
- * The script API, the hosts that run JavaScript and Java, and the worker processes that scripts of
- * others run in.
+ * The script API, the hosts that run JavaScript and Java, and the worker processes that shared
+ * scripts run in.
  */
 @org.jspecify.annotations.NullMarked
 @SuppressWarnings("module") // reseat.console is compiled after this one
@@ -10,10 +10,10 @@ module reseat.scripts {
     requires transitive reseat.toolkit;
     requires transitive reseat.files;
     requires reseat.planner;
-    // a trimmed Java may lack it; scripts in Java then do not run
+    // a trimmed JDK may lack it; then scripts in Java do not run
     requires static jdk.jshell;
-    // looking through the engine's jars takes longer than all else at a start, so they lie apart
-    // and are there only for the console and for processes that run scripts
+    // scanning the engine's jars would dominate the start-up time, so they are kept separately
+    // and added only for the console and for processes that run scripts
     requires static org.graalvm.js;
     requires static org.graalvm.polyglot;
 

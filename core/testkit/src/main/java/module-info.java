@@ -1,4 +1,4 @@
-/** What the author of a plugin or of a script tests with. */
+/** Test support for authors of plugins and scripts. */
 @org.jspecify.annotations.NullMarked
 module reseat.testkit {
     // transitive: @Nullable shows in exported signatures

@@ -1,4 +1,4 @@
-/** The commands about the shop's stock: look, reserve, take, and what can be done today. */
+/** The commands for the shop's stock: list, reserve, use, and what can be done today. */
 @org.jspecify.annotations.NullMarked
 module reseat.stock.desk {
     requires static org.jspecify;

@@ -25,13 +25,13 @@ import reseat.model.BadInputException;
 import reseat.script.host.JsEngine;
 import reseat.spi.CommandException;
 
-/** Says what went wrong in words, and with which exit code it ends. */
+/** Turns exceptions into messages and exit codes. */
 final class Failures {
 
     static final int BAD_INPUT = 2;
     static final int FAILED_INSIDE = 3;
 
-    /** What an option of some type takes. */
+    /** What an option of each type expects. */
     private static final Map<Class<?>, String> EXPECTED =
             Map.of(
                     int.class, "a whole number",
@@ -41,7 +41,7 @@ final class Failures {
                     double.class, "a number",
                     Double.class, "a number",
                     LocalDate.class, "a date such as 2026-03-02",
-                    Path.class, "a path that this machine can write");
+                    Path.class, "a valid path");
 
     private final boolean trace;
 
@@ -49,7 +49,7 @@ final class Failures {
         this.trace = trace;
     }
 
-    /** Handles words that are no valid command line: says which, what was meant, where help is. */
+    /** Handles an invalid command line: reports the error and points to the help. */
     int badUsage(ParameterException e, String[] args) {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
@@ -60,7 +60,7 @@ final class Failures {
         return BAD_INPUT;
     }
 
-    /** Says of a value that is not of its kind what is expected instead, in words for users. */
+    /** Describes the expected value of an option that got an invalid one. */
     private static Optional<String> wrongValue(ParameterException e) {
         ArgSpec spec = e.getArgSpec();
         String message = String.valueOf(e.getMessage());
@@ -83,12 +83,12 @@ final class Failures {
         return Optional.of(name + ": found \"" + e.getValue() + "\", expected " + expected);
     }
 
-    /** Handles what a command threw while it ran. */
+    /** Handles an exception that a command threw. */
     int failed(Exception e, CommandLine command, ParseResult parsed) {
         return report(e, command.getErr());
     }
 
-    /** Prints one message for whatever was thrown and returns the exit code. */
+    /** Prints one message for any exception and returns the exit code. */
     int report(Throwable thrown, PrintWriter err) {
         Throwable cause = unwrap(thrown);
         int code;
@@ -105,15 +105,15 @@ final class Failures {
             err.println(pluginFailed.getMessage());
             code = FAILED_INSIDE;
         } else if (cause instanceof InvalidPathException path) {
-            err.println("reseat: this is no path of a file here: " + path.getInput());
+            err.println("reseat: invalid path: " + path.getInput());
             code = BAD_INPUT;
         } else if (cause instanceof FileSystemException fileTrouble) {
             err.println("reseat: " + describe(fileTrouble));
             code = BAD_INPUT;
         } else {
-            err.println("reseat: failed inside, this is our mistake: " + describe(cause));
+            err.println("reseat: internal error: " + describe(cause));
             if (!trace) {
-                err.println("Set RESEAT_TRACE=1 and run again to see where.");
+                err.println("Set RESEAT_TRACE=1 and run again for a stack trace.");
             }
             code = FAILED_INSIDE;
         }
@@ -131,7 +131,7 @@ final class Failures {
             return "there is no file " + e.getFile();
         }
         if (e instanceof AccessDeniedException) {
-            return "no permission for " + e.getFile();
+            return "permission denied: " + e.getFile();
         }
         return "cannot use the file " + e.getMessage();
     }

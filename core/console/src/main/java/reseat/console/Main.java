@@ -13,14 +13,14 @@ import reseat.console.command.VersionText;
 import reseat.console.load.Guard;
 import reseat.console.load.OurPlugins;
 
-/** Where the {@code reseat} command starts, and where the process ends. */
+/** The entry point of the {@code reseat} command. */
 public final class Main {
 
     private Main() {}
 
-    /** Runs one command and ends the process with its exit code. */
+    /** Runs one command and exits the process with its exit code. */
     public static void main(String[] args) {
-        // UTF-8 whatever the locale says: the same input must give the same bytes everywhere
+        // UTF-8 regardless of the locale: the same input must give the same bytes everywhere
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         Guard.PROGRAM.arm(out, err);
@@ -34,11 +34,11 @@ public final class Main {
     /**
      * Runs one command inside this process.
      *
-     * @param out gets what the command prints
-     * @param err gets what goes wrong
-     * @param trace whether stack traces are wanted
+     * @param out gets the output of the command
+     * @param err gets error messages
+     * @param trace whether to print stack traces
      * @param args the words after {@code reseat}
-     * @return the exit code: 0 fine, 1 findings, 2 usage or bad input, 3 failed inside
+     * @return the exit code: 0 fine, 1 findings, 2 usage or bad input, 3 internal error
      */
     static int run(PrintWriter out, PrintWriter err, boolean trace, String... args) {
         Failures failures = new Failures(trace);
@@ -57,14 +57,14 @@ public final class Main {
             command.setExecutionExceptionHandler(failures::failed);
             command.setExecutionStrategy(Main::runKnown);
             return command.execute(args);
-        } catch (Throwable e) { // errors too: a user never meets a stack trace
+        } catch (Throwable e) { // errors too: users never see a stack trace
             return failures.report(e, err);
         } finally {
             OurPlugins.tell(err);
         }
     }
 
-    /** Runs what was asked; a word that nobody knows is told even where help was asked for. */
+    /** Runs the command; an unknown word is an error even where help was requested. */
     private static int runKnown(ParseResult parsed) {
         for (ParseResult each = parsed; each != null; each = each.subcommand()) {
             if (!each.unmatched().isEmpty()) {

@@ -1,2 +1,2 @@
-/** Starts a command and turns whatever happens into an exit code and a readable message. */
+/** Starts a command and turns its result into an exit code and a readable message. */
 package reseat.console;

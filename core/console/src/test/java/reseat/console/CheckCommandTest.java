@@ -261,12 +261,14 @@ class CheckCommandTest {
         assertTrue(
                 ran.out()
                         .contains(
-                                "known.yaml:4:5: warning: nothing is found any more that this stands for: drive-mismatch, sorrel /joints/none\n"),
+                                "known.yaml:4:5: warning: this known finding no longer occurs:"
+                                        + " drive-mismatch, sorrel /joints/none\n"),
                 ran.out());
         assertTrue(
                 ran.out()
                         .contains(
-                                "\n1 known finding of checks or devices that this run did not look at\n"),
+                                "\n1 known finding of checks or devices that this run did not"
+                                        + " cover\n"),
                 ran.out());
     }
 

@@ -139,9 +139,9 @@ class ConsoleIT {
             TimeUnit.SECONDS.sleep(2);
             pty.press(Pty.CTRL_C);
             TimeUnit.SECONDS.sleep(5);
-            if (pty.raw().contains("Give this session up?")) {
+            if (pty.raw().contains("Abandon this session?")) {
                 pty.type("y");
-                pty.await("A new session has begun");
+                pty.await("A new one has started");
             } else {
                 pty.await("Stopped.");
             }

@@ -23,8 +23,8 @@ class FailedInsideTest {
         assertEquals(3, code);
         assertEquals(
                 """
-                reseat: failed inside, this is our mistake: IllegalStateException: the paper is torn
-                Set RESEAT_TRACE=1 and run again to see where.
+                reseat: internal error: IllegalStateException: the paper is torn
+                Set RESEAT_TRACE=1 and run again for a stack trace.
                 """,
                 err.toString().replace("\r\n", "\n"));
     }
@@ -55,7 +55,7 @@ class FailedInsideTest {
         int code = Main.run(out, new PrintWriter(err), false, FACTS);
 
         assertEquals(3, code);
-        assertTrue(err.toString().startsWith("reseat: failed inside"), err.toString());
+        assertTrue(err.toString().startsWith("reseat: internal error"), err.toString());
         assertFalse(err.toString().contains("\tat "), err.toString());
     }
 

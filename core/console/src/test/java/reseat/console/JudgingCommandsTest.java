@@ -135,7 +135,7 @@ class JudgingCommandsTest {
                         Files.readString(Path.of(DEVICE)).replace("move: book-open", "moves: x"));
         Ran wrong = Ran.reseat("proofread", bad.toString());
 
-        assertEquals(DEVICE + ": nothing wrong (base)\n", good.out());
+        assertEquals(DEVICE + ": no errors (base)\n", good.out());
         assertEquals(0, good.code());
         assertEquals(2, wrong.code());
         assertTrue(wrong.out().contains("bad.yaml:"), wrong.out());

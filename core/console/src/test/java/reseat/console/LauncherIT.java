@@ -259,9 +259,9 @@ class LauncherIT {
         }
         Files.delete(apart);
         String told =
-                "JavaScript cannot run: the engine is missing, which belongs in "
+                "JavaScript cannot run: the engine is missing from "
                         + copy.toRealPath().resolve("lib/js")
-                        + "; unpack Reseat anew\n";
+                        + "; reinstall Reseat\n";
         String scripts = Path.of("../../scripts").toAbsolutePath().toString();
         String device = Path.of("../../samples/quill/quill.yaml").toAbsolutePath().toString();
 
@@ -527,7 +527,7 @@ class LauncherIT {
 
         assertEquals(0, approved.code(), approved.err());
         assertTrue(Files.exists(home.resolve(".config/reseat/approved-scripts.tsv")));
-        assertTrue(looked.out().contains("Looked in " + plugins + "\n"), looked.out());
+        assertTrue(looked.out().contains("Searched " + plugins + "\n"), looked.out());
     }
 
     private static Map<String, String> with(String name, Path value) {

@@ -24,7 +24,7 @@ class NewCommandTest {
             String file = file(family + ".yaml").toString();
 
             assertEquals(0, Ran.reseat("new", file, "--family", family, "--usual").code());
-            assertEquals(file + ": nothing wrong (base)\n", Ran.reseat("proofread", file).out());
+            assertEquals(file + ": no errors (base)\n", Ran.reseat("proofread", file).out());
             Ran plan = Ran.reseat("plan", file, "--free", "cell");
             assertEquals(0, plan.code(), plan.err());
         }
@@ -78,7 +78,7 @@ class NewCommandTest {
         Files.writeString(file("a.yaml"), "mine");
         Ran again = Ran.reseat("new", file, "--family", "slate");
         assertEquals(2, again.code());
-        assertTrue(again.err().endsWith("is there already; it is left as it is.\n"), again.err());
+        assertTrue(again.err().endsWith("already exists; it was left unchanged.\n"), again.err());
         assertEquals("mine", Files.readString(file("a.yaml")));
     }
 

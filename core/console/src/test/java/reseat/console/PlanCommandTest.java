@@ -154,7 +154,8 @@ class PlanCommandTest {
         Ran ran = plan("--free", "cell", "--other", "2");
 
         assertEquals(0, ran.code());
-        assertTrue(ran.out().contains("No other way: each part that comes off has to."), ran.out());
+        assertTrue(
+                ran.out().contains("No alternative: every part that comes off has to."), ran.out());
     }
 
     @Test

@@ -49,11 +49,11 @@ class ScriptCommandTest {
         String file = SCRIPTS + "/untested-parts/untested-parts.java";
         Ran refused = script("run", file, TANSY);
         assertEquals(1, refused.code());
-        assertTrue(refused.out().contains("nobody here approved it"), refused.out());
+        assertTrue(refused.out().contains("it is not approved here"), refused.out());
 
         Ran other = script("approve", file, "--hash", "00");
         assertEquals(2, other.code());
-        assertTrue(other.err().contains("it is another file"), other.err());
+        assertTrue(other.err().contains("it is not the file that was reviewed"), other.err());
 
         List<?> listed =
                 (List<?>) PlainJson.object(script("list", file, "--json").out()).get("scripts");
@@ -94,7 +94,7 @@ class ScriptCommandTest {
     void testsAScriptOnItsFixtures() throws Exception {
         Ran fine = script("test", SCRIPTS + "/many-flips");
         assertEquals(0, fine.code(), fine.out() + fine.err());
-        assertTrue(fine.out().endsWith("2 of 2 fixtures fine\n"), fine.out());
+        assertTrue(fine.out().endsWith("2 of 2 fixtures passed\n"), fine.out());
 
         Path own = Files.createDirectories(shop.resolve("mine/fixtures"));
         Files.writeString(
@@ -118,7 +118,7 @@ class ScriptCommandTest {
         Ran amiss = script("test", shop.resolve("mine").toString());
         assertEquals(1, amiss.code());
         assertTrue(amiss.out().contains("a.yaml:6: not found: seen"), amiss.out());
-        assertTrue(amiss.out().contains("a.yaml:5:3: found, though not marked: seen"), amiss.out());
+        assertTrue(amiss.out().contains("a.yaml:5:3: found, but not marked: seen"), amiss.out());
         assertTrue(amiss.out().contains("no fixture shows a near miss"), amiss.out());
     }
 }

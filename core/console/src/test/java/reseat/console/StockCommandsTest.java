@@ -37,7 +37,7 @@ class StockCommandsTest {
         assertEquals(0, ran.code(), ran.err());
         assertEquals(
                 """
-                Tansy: Free Cell: yes, all is there.
+                Tansy: Free Cell: yes, everything is in stock.
                   take  1 piece  A-01  Tansy: cel   A1
                   take  1 piece  K-03  Kleefpads    C1  expires soon: 2026-03-11
                   take  1 piece  G-01  Bit T6       D1
@@ -92,7 +92,7 @@ class StockCommandsTest {
 
         Ran again = Ran.reseat(words);
         assertEquals(0, again.code(), again.err());
-        assertTrue(again.out().startsWith("This was reserved before:\nJ7-1  reserved  job J7\n"));
+        assertTrue(again.out().startsWith("Already reserved:\nJ7-1  reserved  job J7\n"));
 
         words[7] = "J7-2";
         Ran more = Ran.reseat(words);

@@ -38,9 +38,9 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 /**
- * Writes what the Javadoc of the exported packages says into one file, which
- * {@code reseat.script.ApiIndex} reads. Run by the build: the file to write, then the folders of
- * sources, each with its {@code module-info.java}.
+ * Writes the Javadoc of the exported packages to one file, which
+ * {@code reseat.script.ApiIndex} reads. Run by the build. Arguments: the file to write, then source
+ * folders, each with its {@code module-info.java}.
  *
  * <p>A line is: type, member (empty for the type itself), signature, text; separated by tabs, with
  * {@code \\n} for a line feed.

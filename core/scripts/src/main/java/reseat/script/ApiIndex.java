@@ -13,8 +13,8 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * What the documentation says of the exported types and their members. Names are those of Java and
- * of JavaScript alike. Made from the Javadoc when the toolkit is built. Immutable.
+ * The documentation of the exported types and their members. Names are the same in Java and
+ * JavaScript. Generated from the Javadoc when the toolkit is built. Immutable.
  */
 public final class ApiIndex {
 
@@ -56,7 +56,8 @@ public final class ApiIndex {
     }
 
     /**
-     * Returns what a name may mean: a type, a member of any type, or {@code Type.member}.
+     * Returns the entries that a name may mean: a type, a member of any type, or {@code
+     * Type.member}.
      *
      * @param name a short or a full name
      */
@@ -67,14 +68,14 @@ public final class ApiIndex {
     /**
      * Returns the members of a type.
      *
-     * @param type its full name, nested types parted by dots
+     * @param type its full name, nested types separated by dots
      */
     public List<Entry> membersOf(String type) {
         return of(type).filter(entry -> !entry.member().isEmpty()).toList();
     }
 
     /**
-     * Returns what is said of a member of a type; empty if nothing is.
+     * Returns the documentation of a member of a type; empty if there is none.
      *
      * @param type full name of the type
      * @param member name of the member; empty for the type itself
@@ -90,10 +91,10 @@ public final class ApiIndex {
     /**
      * One type or one member of a type.
      *
-     * @param type full name of the type, nested types parted by dots
+     * @param type full name of the type, nested types separated by dots
      * @param member name of the member; empty for the type itself
      * @param signature how it is declared, types by their short names
-     * @param text what is said of it; lines of {@code name: ...} tell parameters; may be empty
+     * @param text its documentation, with a line {@code name: ...} for each parameter; may be empty
      */
     public record Entry(String type, String member, String signature, String text) {
 

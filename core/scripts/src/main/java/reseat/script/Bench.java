@@ -32,10 +32,10 @@ import reseat.text.ListText;
 import reseat.text.Nearest;
 
 /**
- * The bench of a person who scripts. In the console each method is a function of its name, in
- * JavaScript and in Java alike: {@code device("quill.yaml")}.
+ * The entry point of scripting. In the console, each method is a function of the same name, in
+ * JavaScript and in Java: {@code device("quill.yaml")}.
  *
- * <p>Long work ends early when its thread is interrupted. What cannot be done is told by a {@link
+ * <p>Long work ends early when its thread is interrupted. Failures are reported as {@link
  * BenchException}. Safe for use by several threads.
  */
 public final class Bench {
@@ -52,8 +52,8 @@ public final class Bench {
     /**
      * Sets up a bench.
      *
-     * @param folder the folder that names of files are meant from
-     * @param plugins whose families, checks and sorts of stock to use
+     * @param folder the folder that file names are relative to
+     * @param plugins the plugins whose families, checks and stock sources to use
      * @param tables tables to look up in
      * @param screen where to show things
      */
@@ -87,7 +87,7 @@ public final class Bench {
 
     /**
      * Reads all device files of a folder and the folders in it, in order of their names: each base
-     * device, then its variants. Files that are no device files are passed over.
+     * device, then its variants. Other files are skipped.
      *
      * @param folder name of the folder
      */
@@ -101,8 +101,8 @@ public final class Bench {
     }
 
     /**
-     * Plans the cheapest way to a goal and back; the simulator has agreed with the plan. Thinks for
-     * five seconds at most; an interrupt ends it with the best plan so far.
+     * Plans the cheapest way to a goal and back; the simulator has agreed with the plan. Searches
+     * for at most five seconds; an interrupt ends the search with the best plan so far.
      *
      * @param device the device, closed
      * @param targets parts to take off, or one joint to get to; nothing for a full teardown
@@ -112,7 +112,7 @@ public final class Bench {
     }
 
     /**
-     * Plans what a request asks for, with its own rules, start and effort.
+     * Plans a request with its own rules, start and effort.
      *
      * @param request what to plan
      */
@@ -121,7 +121,7 @@ public final class Bench {
     }
 
     /**
-     * Returns the goal of a few names.
+     * Returns the goal that some names stand for.
      *
      * @param targets parts to take off, or one joint to get to; nothing for a full teardown
      */
@@ -195,7 +195,7 @@ public final class Bench {
                         .orElseThrow(() -> none("Reseat", "fastener table", name, known)));
     }
 
-    /** Returns what the checks on this bench say of themselves. */
+    /** Returns the descriptions of the checks on this bench. */
     public List<CheckInfo> checks() {
         return checks.stream().map(Check::info).toList();
     }
@@ -226,9 +226,9 @@ public final class Bench {
     }
 
     /**
-     * Runs all checks on an input: with a plan, a stock or what else it holds.
+     * Runs all checks on an input, with its plan, stock and other data.
      *
-     * @param input what to look at
+     * @param input the input
      * @return findings, worst first
      */
     public List<Finding> check(CheckInput input) {
@@ -242,7 +242,7 @@ public final class Bench {
         return findings.stream().sorted().toList();
     }
 
-    /** Returns the sorts of stock that can be opened. */
+    /** Returns the stock sources that can be opened. */
     public List<StockSource> stockSources() {
         return sources;
     }
@@ -250,7 +250,7 @@ public final class Bench {
     /**
      * Opens a stock.
      *
-     * @param source id of a sort of stock
+     * @param source id of a stock source
      * @param settings its settings, by name
      */
     public Stock stock(String source, Map<String, String> settings) {
@@ -259,7 +259,7 @@ public final class Bench {
                 sources.stream()
                         .filter(each -> each.id().equals(source))
                         .findFirst()
-                        .orElseThrow(() -> none("This bench", "sort of stock", source, known));
+                        .orElseThrow(() -> none("This bench", "stock source", source, known));
         try {
             return wanted.open(settings, shelf.folder());
         } catch (StockException e) {
@@ -300,7 +300,7 @@ public final class Bench {
     }
 
     /**
-     * Shows what is known of a name, a type or the type of a thing.
+     * Shows help on a name, a type or the type of a value.
      *
      * @param thing a name such as {@code "plan"} or {@code "Device.parts"}, or any other thing
      */

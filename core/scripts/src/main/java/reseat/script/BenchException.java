@@ -2,21 +2,21 @@ package reseat.script;
 
 import java.io.Serial;
 
-/** Something on the bench cannot be done; the message is for the person who typed it. */
+/** Reports that something on the bench failed; the message is for the user. */
 public final class BenchException extends RuntimeException {
 
     @Serial private static final long serialVersionUID = 1L;
 
     /**
-     * Makes an exception.
+     * Creates an exception.
      *
-     * @param message what is wrong and what to do, as sentences
+     * @param message the error and the remedy, as sentences
      */
     public BenchException(String message) {
         super(message);
     }
 
-    /** Makes an exception with what caused it. */
+    /** Creates an exception with a cause. */
     public BenchException(String message, Throwable cause) {
         super(message, cause);
     }

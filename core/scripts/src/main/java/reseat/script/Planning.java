@@ -5,7 +5,7 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.planner.Planner;
 
-/** Plans for scripts: a plan, or an exception that says in words why there is none. */
+/** Plans for scripts: a plan, or an exception that explains why there is none. */
 final class Planning {
 
     private Planning() {}

@@ -2,10 +2,10 @@ package reseat.script;
 
 import org.jspecify.annotations.Nullable;
 
-/** Where a bench shows things. Called from the thread that runs the script. */
+/** Where a bench shows values. Called from the thread that runs the script. */
 public interface Screen {
 
-    /** Shows nothing to nobody. */
+    /** Shows nothing. */
     Screen NONE =
             new Screen() {
                 @Override
@@ -22,14 +22,14 @@ public interface Screen {
     void show(@Nullable Object thing);
 
     /**
-     * Says something aside, such as a warning about a file.
+     * Shows a side note, such as a warning about a file.
      *
      * @param line one line
      */
     void note(String line);
 
     /**
-     * Shows what is known of a name, a type or the type of a thing.
+     * Shows help on a name, a type or the type of a value.
      *
      * @param thing a name such as {@code plan} or {@code Device.parts}, or any other thing
      */

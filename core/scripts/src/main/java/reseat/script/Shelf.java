@@ -18,7 +18,7 @@ import reseat.model.Device;
 import reseat.model.Problem;
 import reseat.spi.DeviceFamily;
 
-/** The devices that were read, and where from. Safe for use by several threads. */
+/** The devices that were read, and their files. Safe for use by several threads. */
 final class Shelf {
 
     private static final int DEPTH = 6;
@@ -73,7 +73,7 @@ final class Shelf {
         return seen.stream().map(Seen::device).toList();
     }
 
-    /** Keeps the latest reading of each device. */
+    /** Keeps the latest version of each device. */
     private synchronized Device remember(Device device, Path file) {
         seen.removeIf(
                 each ->
@@ -100,11 +100,11 @@ final class Shelf {
         try (Stream<Path> files = Files.walk(start, DEPTH)) {
             return files.filter(Shelf::isDeviceFile).sorted().toList();
         } catch (IOException e) {
-            throw new BenchException("Cannot look into " + start + ": " + e.getMessage(), e);
+            throw new BenchException("Cannot read the folder " + start + ": " + e.getMessage(), e);
         }
     }
 
-    /** Other files lie beside device files; these say what they are near their top. */
+    /** Device files are told from others by the format near their top. */
     private static boolean isDeviceFile(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".yaml") && !name.endsWith(".yml") && !name.endsWith(".json")) {

@@ -22,12 +22,12 @@ import reseat.spi.CommandOption;
 import reseat.spi.Plugin;
 import reseat.testkit.PluginContract.Breaches;
 
-/** What commands must keep to. */
+/** The contract of commands. */
 final class CommandContract {
 
     private static final String NAME = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
 
-    /** Long enough for any machine; a command that does not heed Ctrl-C never ends. */
+    /** Long enough for any machine; a command that ignores Ctrl-C never ends. */
     private static final Duration STUCK = Duration.ofMinutes(2);
 
     private final Plugin plugin;
@@ -56,7 +56,7 @@ final class CommandContract {
         }
         CommandInfo info = command.info();
         if (!info.equals(command.info())) {
-            breaches.add(who + " says of itself now this, now that");
+            breaches.add(who + " does not describe itself the same way twice");
         }
         help(who, path, info);
         options(who, info);
@@ -66,7 +66,7 @@ final class CommandContract {
             return;
         }
         if (!info.options().isEmpty()) {
-            breaches.add(who + " has actions, and takes something itself");
+            breaches.add(who + " has actions, so it must not have options of its own");
         }
         Set<String> names = new HashSet<>();
         for (Command action : command.actions()) {
@@ -89,7 +89,7 @@ final class CommandContract {
         }
         for (String line : info.description()) {
             if (!line.endsWith(".")) {
-                breaches.add(who + ": \"" + line + "\" is no sentence");
+                breaches.add(who + ": \"" + line + "\" is not a sentence");
             }
         }
         CommandTrial.Ran ran = trial(path, List.of("--help"));
@@ -106,12 +106,11 @@ final class CommandContract {
                 breaches.add(who + " has two options " + option.name());
             }
             if (!option.meaning().endsWith(".")) {
-                breaches.add(who + ": what " + option.name() + " means is no sentence");
+                breaches.add(who + ": the description of " + option.name() + " is not a sentence");
             }
             if (option.isParameter()) {
                 if (mustBeLast) {
-                    breaches.add(
-                            who + ": " + option.name() + " comes after one that may be missing");
+                    breaches.add(who + ": " + option.name() + " follows an optional one");
                 }
                 mustBeLast = option.repeatable() || !option.required();
             }
@@ -121,11 +120,11 @@ final class CommandContract {
     private void wrongWords(String who, List<String> path) {
         CommandTrial.Ran ran = trial(path, List.of("--no-such-option"));
         if (ran.code() != Command.BAD_INPUT) {
-            breaches.add(who + " takes an option that it does not have: code " + ran.code());
+            breaches.add(who + " accepts an unknown option: code " + ran.code());
         }
     }
 
-    /** Whatever fits, a command ends; a person who has pressed Ctrl-C waits for no answer. */
+    /** A command must end with any valid words, and promptly after Ctrl-C. */
     private void ends(String who, List<String> path, CommandInfo info) {
         try {
             Path folder = Files.createTempDirectory("reseat-contract");
@@ -136,7 +135,7 @@ final class CommandContract {
                                 () -> CommandTrial.of(plugin).cancelled().run(whole(path, words)));
                 int code = run.get(STUCK.toMillis(), TimeUnit.MILLISECONDS).code();
                 if (code < Command.FINE || code > Command.FAILED) {
-                    breaches.add(who + " ended with " + code + ", which is no exit code");
+                    breaches.add(who + " ended with " + code + ", which is not an exit code");
                 }
             } finally {
                 delete(folder);
@@ -152,7 +151,7 @@ final class CommandContract {
         }
     }
 
-    /** Returns words that fit: what must be given, and nothing else. */
+    /** Returns minimal valid words: only what is required. */
     private List<String> words(CommandInfo info, Path folder) throws IOException {
         List<String> words = new ArrayList<>();
         for (CommandOption option : info.options()) {

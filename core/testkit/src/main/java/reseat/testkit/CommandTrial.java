@@ -15,15 +15,15 @@ import reseat.spi.Plugin;
 import reseat.spi.Plugins;
 
 /**
- * Runs a command of a plugin without the {@code reseat} program and hands back what it printed:
+ * Runs a command of a plugin without the {@code reseat} program and returns its output:
  *
  * <pre>{@code
  * CommandTrial.Ran ran = CommandTrial.of(new MyPlugin()).run("lengths", "mine.yaml", "--json");
  * assertEquals(0, ran.code(), ran.err());
  * }</pre>
  *
- * <p>Words are understood as the program understands them; its messages about wrong ones are worded
- * otherwise. What the command throws because of its own mistakes comes out of {@link #run}.
+ * <p>Words are parsed as the program parses them, but error messages about them differ. Unexpected
+ * exceptions of the command are thrown by {@link #run}.
  */
 public final class CommandTrial {
 
@@ -40,15 +40,15 @@ public final class CommandTrial {
     }
 
     /**
-     * What came of a call; line ends are {@code \n}.
+     * The result of a call; line ends are {@code \n}.
      *
      * @param code the exit code
-     * @param out the answer
-     * @param err what went to the user besides
+     * @param out the standard output
+     * @param err the standard error
      */
     public record Ran(int code, String out, String err) {}
 
-    /** Tries the commands of a plugin, which is the only one there. */
+    /** Tries the commands of a plugin that works alone. */
     public static CommandTrial of(Plugin plugin) {
         return of(plugin, Plugins.of(List.of(plugin)));
     }
@@ -58,12 +58,12 @@ public final class CommandTrial {
         return new CommandTrial(all, plugin.commands(), "", false);
     }
 
-    /** Returns the same with a text that is piped into the command. */
+    /** Returns a copy with text piped into the command. */
     public CommandTrial withInput(String text) {
         return new CommandTrial(plugins, commands, text, cancelled);
     }
 
-    /** Returns the same with a user who has pressed Ctrl-C. */
+    /** Returns a copy in which the user has pressed Ctrl-C. */
     public CommandTrial cancelled() {
         return new CommandTrial(plugins, commands, input, true);
     }

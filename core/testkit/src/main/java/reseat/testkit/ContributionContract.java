@@ -27,7 +27,7 @@ import reseat.spi.Plugin;
 import reseat.stock.StockSource;
 import reseat.testkit.PluginContract.Breaches;
 
-/** What checks, stock sources, cost tables, outputs and assessments must keep to. */
+/** The contract of checks, stock sources, cost tables, outputs and assessments. */
 final class ContributionContract {
 
     private static final Plans QUICKLY =
@@ -77,7 +77,10 @@ final class ContributionContract {
         for (Check check :
                 breaches.listed("check", list, c -> c.info().id(), c -> c.info().title())) {
             if (!check.info().equals(check.info())) {
-                breaches.add("check " + check.info().id() + " says of itself now this, now that");
+                breaches.add(
+                        "check "
+                                + check.info().id()
+                                + " does not describe itself the same way twice");
             }
             for (Device device : devices) {
                 breaches.guard(
@@ -100,14 +103,14 @@ final class ContributionContract {
                     .sorted()
                     .toList()
                     .equals(check.on(each).stream().sorted().toList())) {
-                breaches.add(name + " finds something else when run again");
+                breaches.add(name + " has other findings when run again");
             }
             for (Finding finding : found) {
                 if (!finding.check().equals(check.info().id())) {
                     breaches.add(name + " reports in the name of " + finding.check());
                 }
                 if (!finding.subject().isEmpty() && !finding.subject().startsWith("/")) {
-                    breaches.add(name + ": \"" + finding.subject() + "\" is no JSON Pointer");
+                    breaches.add(name + ": \"" + finding.subject() + "\" is not a JSON Pointer");
                 }
             }
         }
@@ -122,11 +125,15 @@ final class ContributionContract {
                                 + source.id()
                                 + ": the setting \""
                                 + setting.name()
-                                + "\" is no name, or is there twice");
+                                + "\" is not a name, or is a duplicate");
             }
             if (setting.says().isBlank()) {
                 breaches.add(
-                        "stock source " + source.id() + ": " + setting.name() + " says nothing");
+                        "stock source "
+                                + source.id()
+                                + ": "
+                                + setting.name()
+                                + " has no description");
             }
         }
     }
@@ -156,11 +163,11 @@ final class ContributionContract {
             breaches.add("assessment " + assessment.id() + " does not say where it was published");
         }
         if (assessment.statements().stream().anyMatch(Assessment.Statement::required)) {
-            return; // what to tell it nobody here knows
+            return; // the statements it needs are unknown here
         }
         Assessment.Result once = assessment.assess(device, Map.of(), QUICKLY);
         if (!once.equals(assessment.assess(device, Map.of(), QUICKLY))) {
-            breaches.add("assessment " + assessment.id() + " comes to another result again");
+            breaches.add("assessment " + assessment.id() + " gives another result when run again");
         }
         Set<String> ids = new HashSet<>();
         once.criteria()
@@ -172,7 +179,7 @@ final class ContributionContract {
                                                 + assessment.id()
                                                 + ": criterion "
                                                 + criterion.id()
-                                                + " is there twice or has no source");
+                                                + " is a duplicate or has no source");
                             }
                         });
     }

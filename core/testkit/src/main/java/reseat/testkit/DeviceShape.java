@@ -1,12 +1,12 @@
 package reseat.testkit;
 
 /**
- * What a generated device looks like.
+ * The shape of a generated device.
  *
  * @param parts number of parts, the base among them; at least 2
- * @param joints number of joints; at least one per part beside the base
+ * @param joints number of joints; at least one per part besides the base
  * @param coverDepth how many later parts lie over a part or joint on average, from 0
- * @param tools number of tools beside the hand; with the postures they make the classes of set-up,
+ * @param tools number of tools besides the hand; with the postures they make the classes of set-up,
  *     see {@link #setupClasses}
  * @param postures number of postures, at least 1
  * @param alternatives share of joints with a second way, from 0 to 1
@@ -35,7 +35,7 @@ public record DeviceShape(
     public DeviceShape {
         if (parts < 2 || joints < parts - 1 || postures < 1 || tools < 0 || alike < 1) {
             throw new IllegalArgumentException(
-                    "a device has 2 parts, a joint for each part beside the base, a posture");
+                    "a device needs 2 parts, a joint for each part besides the base, a posture");
         }
     }
 
@@ -61,7 +61,7 @@ public record DeviceShape(
         return (tools + 1) * postures;
     }
 
-    /** Returns the same shape with another share of screws. */
+    /** Returns a copy with another share of screws. */
     public DeviceShape withScrews(double share) {
         return new DeviceShape(
                 parts,
@@ -76,7 +76,7 @@ public record DeviceShape(
                 share);
     }
 
-    /** Returns the same shape with other numbers of parts and joints. */
+    /** Returns a copy with other numbers of parts and joints. */
     public DeviceShape sized(int newParts, int newJoints) {
         return new DeviceShape(
                 newParts,

@@ -27,7 +27,7 @@ import reseat.spi.DeviceTemplate;
 import reseat.spi.Question;
 import reseat.testkit.PluginContract.Breaches;
 
-/** What a family of devices must keep to. */
+/** The contract of device families. */
 final class FamilyContract {
 
     private static final long QUICK = 5_000;
@@ -106,14 +106,14 @@ final class FamilyContract {
     private Optional<Device> made(DeviceTemplate template, Map<String, String> answers) {
         String text = template.write(answers);
         if (!text.equals(template.write(answers))) {
-            breaches.add("template " + template.id() + " writes another file when asked again");
+            breaches.add("template " + template.id() + " writes another file the second time");
         }
         String what = "template " + template.id() + " with " + answers;
         Optional<Device> device = read(what, text);
         device.ifPresent(
                 some -> {
                     if (!some.family().equals(family.id())) {
-                        breaches.add(what + " makes a device of another family");
+                        breaches.add(what + " creates a device of another family");
                     }
                     for (String part : some.parts().keySet()) {
                         if (!part.equals(some.base())) {

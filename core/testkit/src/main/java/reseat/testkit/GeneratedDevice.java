@@ -22,10 +22,10 @@ import reseat.model.Supply;
 import reseat.model.Way;
 
 /**
- * Makes devices of any size, the same for the same shape and seed. Parts are mounted one after the
- * other onto earlier ones and covered by later ones alone, so that taking them off in the reverse
- * order always works and a full teardown exists. What is near in that order is near in the device:
- * covers and sites are drawn from the neighbourhood, as in real ones.
+ * Generates devices of any size, the same for the same shape and seed. Parts are mounted one after
+ * the other onto earlier ones and covered by later ones alone, so that taking them off in the
+ * reverse order always works and a full teardown exists. Neighbours in that order are neighbours in
+ * the device: covers and sites are drawn from nearby parts, as in real devices.
  */
 public final class GeneratedDevice {
 
@@ -36,7 +36,7 @@ public final class GeneratedDevice {
     private final DeviceShape shape;
     private final Random random;
 
-    /** Dice of their own, so that a device with screws is else the same as without. */
+    /** A separate random source, so that a device with screws is otherwise the same as without. */
     private final Random screws;
 
     private final List<String> tools = new ArrayList<>();
@@ -45,7 +45,7 @@ public final class GeneratedDevice {
 
     private GeneratedDevice(DeviceShape shape, long seed) {
         this.shape = shape;
-        // neighbouring seeds of java.util.Random begin alike: mix them first
+        // neighbouring seeds of java.util.Random start alike: mix them first
         this.random = new Random(seed * 0x9E3779B97F4A7C15L ^ 0x2545F4914F6CDD1DL);
         this.screws = new Random(seed * 0xD1342543DE82EF95L ^ 0x5DEECE66DL);
         tools.add(HAND);
@@ -59,10 +59,10 @@ public final class GeneratedDevice {
     }
 
     /**
-     * Makes a device.
+     * Generates a device.
      *
-     * @param shape what it looks like
-     * @param seed which one of those
+     * @param shape its shape
+     * @param seed the seed of its random choices
      */
     public static Device of(DeviceShape shape, long seed) {
         GeneratedDevice generator = new GeneratedDevice(shape, seed);

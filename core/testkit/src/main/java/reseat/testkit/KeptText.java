@@ -11,8 +11,8 @@ import java.nio.file.Path;
 /**
  * Compares output with a file that is kept next to the tests.
  *
- * <p>Run the tests with {@code -Dreseat.keep=true} to write the files anew, then read the
- * difference before you commit it.
+ * <p>Run the tests with {@code -Dreseat.keep=true} to rewrite the files, then review the difference
+ * before you commit it.
  */
 public final class KeptText {
 
@@ -21,7 +21,7 @@ public final class KeptText {
     private KeptText() {}
 
     /**
-     * Checks that a text is what the file holds, byte for byte once line ends are equal.
+     * Checks that a text equals the file, apart from line ends.
      *
      * @param file the kept file, never {@code null}; written instead of read when {@code
      *     -Dreseat.keep=true} is given

@@ -10,10 +10,10 @@ import reseat.spi.Output;
 import reseat.spi.OutputFiles;
 import reseat.testkit.PluginContract.Breaches;
 
-/** What one output must keep to when it writes one plan. */
+/** The contract of one output that writes one plan. */
 final class OutputContract {
 
-    private static final String FULL = "no space left in the test's place";
+    private static final String FULL = "no space left in the test destination";
 
     private final Output output;
     private final Output.Content content;
@@ -34,7 +34,7 @@ final class OutputContract {
         Map<String, byte[]> once = files();
         Map<String, byte[]> again = files();
         if (!List.copyOf(once.keySet()).equals(List.copyOf(again.keySet()))) {
-            breaches.add(name + " writes other files when asked again: " + once.keySet());
+            breaches.add(name + " writes other files the second time: " + once.keySet());
         }
         once.forEach(
                 (file, bytes) -> {
@@ -43,17 +43,16 @@ final class OutputContract {
                     }
                     if (!Arrays.equals(bytes, again.get(file))) {
                         breaches.add(
-                                name + " writes other bytes into " + file + " when asked again");
+                                name + " writes other bytes into " + file + " the second time");
                     }
                 });
         for (Failing place : Failing.values()) {
             try {
                 output.write(content, place);
-                breaches.add(
-                        name + " does not pass on that its place fails when it is " + place.when);
+                breaches.add(name + " hides that its destination fails when it is " + place.when);
             } catch (IOException e) {
                 if (!FULL.equals(e.getMessage())) {
-                    breaches.add(name + " throws another exception than its place: " + e);
+                    breaches.add(name + " throws another exception than its destination: " + e);
                 }
             }
         }
@@ -67,7 +66,7 @@ final class OutputContract {
         }
     }
 
-    /** Places that fail, sooner or later. */
+    /** Destinations that fail at different moments. */
     private enum Failing implements Output.Place {
         AT_ONCE("opened"),
         IN_USE("written to"),

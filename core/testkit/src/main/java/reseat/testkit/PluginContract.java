@@ -15,25 +15,25 @@ import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
 /**
- * What every plugin must keep to. One call in a test verifies all that it contributes:
+ * The contract of plugins. One call in a test verifies all contributions of a plugin:
  *
  * <pre>{@code
  * PluginContract.verify(new MyPlugin(), List.of(Path.of("src/test/devices/mine.yaml")));
  * }</pre>
  *
- * <p>What it asks for:
+ * <p>It requires:
  *
  * <ul>
- *   <li>{@code info()} is what {@link PluginInfo#FILE} says, which fits this version of the
- *       interface;
- *   <li>no method returns null, and all return the same when asked again;
- *   <li>ids are ids, and no two of one sort are the same;
- *   <li>the data of families reads without problems, and so does what each template makes for every
- *       answer; it plans as well;
- *   <li>checks find the same when run again, in their own name and about something in the device;
- *   <li>outputs write the same bytes again; assessments come to the same result again;
- *   <li>commands explain themselves and what they take, refuse an option that they do not have, and
- *       end when the user presses Ctrl-C.
+ *   <li>{@code info()} matches {@link PluginInfo#FILE}, which fits this version of the interface;
+ *   <li>no method returns null, and all return the same every time;
+ *   <li>ids are valid, and unique for each kind of contribution;
+ *   <li>the data of families reads without errors, and so do the files of each template for every
+ *       answer; plans for them exist;
+ *   <li>checks have the same findings when run again, in their own name and about a fact of the
+ *       device;
+ *   <li>outputs write the same bytes again; assessments give the same result again;
+ *   <li>commands describe themselves and their options, reject unknown options, and end when the
+ *       user presses Ctrl-C.
  * </ul>
  */
 public final class PluginContract {
@@ -48,9 +48,9 @@ public final class PluginContract {
     /**
      * Verifies a plugin.
      *
-     * @param plugin a new plugin, as the loader would make it
-     * @param devices device files of its families or of no family, for its checks and outputs to
-     *     work on; they must read without errors
+     * @param plugin a new plugin, as the loader would create it
+     * @param devices device files of its families or of no family, as input of its checks and
+     *     outputs; they must read without errors
      * @throws AssertionError if it breaks the contract; the message has a line for each breach
      */
     public static void verify(Plugin plugin, List<Path> devices) {
@@ -85,7 +85,7 @@ public final class PluginContract {
         }
     }
 
-    /** Collects what is wrong. */
+    /** Collects breaches. */
     static final class Breaches {
 
         private final List<String> all = new ArrayList<>();
@@ -94,7 +94,7 @@ public final class PluginContract {
             all.add(breach);
         }
 
-        /** Runs something of the plugin; what it throws is a breach. */
+        /** Runs code of the plugin; an exception is a breach. */
         void guard(String what, Runnable code) {
             try {
                 code.run();
@@ -103,7 +103,7 @@ public final class PluginContract {
             }
         }
 
-        /** Asks for a list twice and looks through it; returns what is fit to go on with. */
+        /** Gets a list twice and verifies it; returns the valid elements. */
         <T> List<T> listed(
                 String what,
                 Supplier<@Nullable List<T>> list,
@@ -127,10 +127,10 @@ public final class PluginContract {
                                 continue;
                             }
                             if (!id.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,63}")) {
-                                add("the id \"" + id + "\" of a " + what + " is none");
+                                add("the id \"" + id + "\" of a " + what + " is invalid");
                             }
                             if (ids.contains(id)) {
-                                add("there are two of one id: " + what + " " + id);
+                                add("duplicate id: " + what + " " + id);
                             }
                             String title = titleOf.apply(each);
                             if (title == null || title.isBlank()) {
@@ -142,7 +142,13 @@ public final class PluginContract {
                         List<@Nullable String> second = new ArrayList<>();
                         again.forEach(each -> second.add(idOf.apply(each)));
                         if (!second.equals(ids)) {
-                            add("asked again, the " + what + " ids are " + second + ", not " + ids);
+                            add(
+                                    "the second time, the "
+                                            + what
+                                            + " ids are "
+                                            + second
+                                            + ", not "
+                                            + ids);
                         }
                     });
             return good;

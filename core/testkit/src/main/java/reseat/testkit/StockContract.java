@@ -24,7 +24,7 @@ import reseat.stock.StockException;
 import reseat.stock.StockItem;
 
 /**
- * What every stock has to do, as cases for a dynamic test of any test library:
+ * The contract of stocks, as cases for dynamic tests of any test library:
  *
  * <pre>{@code
  * @TestFactory
@@ -45,25 +45,25 @@ public final class StockContract {
     /** Opens the stock under test. */
     public interface Shop {
 
-        /** Makes a new stock that holds these lines, with nothing reserved, and opens it. */
+        /** Creates a stock with these lines, nothing reserved, and opens it. */
         Stock fresh(List<StockItem> lines) throws Exception;
 
-        /** Opens the stock that was made last once more, as another client would. */
+        /** Opens the stock that was created last again, as another client would. */
         Stock again() throws Exception;
     }
 
     /**
-     * One thing that a stock has to do.
+     * One requirement of a stock.
      *
-     * @param name what it does
-     * @param body tries it; throws if it does not
+     * @param name the requirement
+     * @param body the test; throws if it fails
      */
     public record Case(String name, Body body) {}
 
-    /** Tries something; throws if it fails. */
+    /** A test; throws if it fails. */
     @FunctionalInterface
     public interface Body {
-        /** Tries it. */
+        /** Runs the test. */
         void run() throws Exception;
     }
 
@@ -71,19 +71,19 @@ public final class StockContract {
     public static List<Case> cases(Shop shop) {
         StockContract it = new StockContract(Objects.requireNonNull(shop));
         return List.of(
-                new Case("tells its lines in a fixed order", it::tellsItsLines),
+                new Case("lists its lines in a fixed order", it::tellsItsLines),
                 new Case("reserves all picks or none", it::allOrNothing),
-                new Case("a repeated wish changes nothing", it::repeats),
-                new Case("an id stands for one wish", it::conflicts),
-                new Case("use takes out, tools come back", it::uses),
+                new Case("a repeated request changes nothing", it::repeats),
+                new Case("an id stands for one request", it::conflicts),
+                new Case("use removes stock, tools come back", it::uses),
                 new Case("release gives back", it::releases),
-                new Case("what is settled stays so", it::finished),
-                new Case("tells what is open, oldest first", it::tellsWhatIsOpen),
-                new Case("what is not there is told", it::unknown),
+                new Case("a used or released reservation is final", it::finished),
+                new Case("lists open reservations, oldest first", it::tellsWhatIsOpen),
+                new Case("unknown lines and ids are reported", it::unknown),
                 new Case("another client sees the same", it::seenByOthers),
-                new Case("quantities may be broken", it::brokenQuantities),
-                new Case("clients at once never get more than there is", it::neverOversold),
-                new Case("one id from clients at once is one wish", it::oneIdAtOnce));
+                new Case("quantities may be fractions", it::brokenQuantities),
+                new Case("concurrent clients never get more than there is", it::neverOversold),
+                new Case("one id from concurrent clients is one request", it::oneIdAtOnce));
     }
 
     /** Returns lines that a shop may have: a part, screws, two lots of tape, a bit. */

@@ -23,8 +23,8 @@ import reseat.stock.StockException;
 import reseat.stock.StockItem;
 
 /**
- * Many clients that reserve from one stock at once, more than there is; afterwards the books are
- * checked. What each client asks for depends on the seed alone.
+ * A load test: many clients reserve from one stock concurrently, more than there is; afterwards the
+ * books are checked. The requests of each client depend only on the seed.
  */
 public final class StockLoad {
 
@@ -55,10 +55,10 @@ public final class StockLoad {
     }
 
     /**
-     * What came of a load.
+     * The result of a load test.
      *
-     * @param told the last that clients were told of each reservation, by id
-     * @param refused how many wishes were refused because there was too little
+     * @param told the last state that clients saw of each reservation, by id
+     * @param refused how many requests were refused because there was too little
      * @param repeated how many calls had to be repeated because the stock could not be reached
      * @param nanos how long it took
      */
@@ -68,13 +68,13 @@ public final class StockLoad {
             told = Map.copyOf(told);
         }
 
-        /** Returns how many wishes there were. */
+        /** Returns how many requests there were. */
         public int wishes() {
             return told.size() + refused;
         }
     }
 
-    /** Returns the lines that the clients reserve from, with so much of each. */
+    /** Returns the lines that the clients reserve from, with this quantity of each. */
     public static List<StockItem> lines(int onHand) {
         List<StockItem> lines = new ArrayList<>();
         for (int n = 0; n < LINES; n++) {
@@ -96,13 +96,13 @@ public final class StockLoad {
     }
 
     /**
-     * Lets clients reserve, use and release, all at once; each has the stock opened for itself.
+     * Lets clients reserve, use and release concurrently; each opens the stock for itself.
      *
-     * @param opener opens the stock, which holds {@link #lines}
+     * @param opener opens the stock, which contains {@link #lines}
      * @param clients how many
-     * @param each how many wishes each of them has
-     * @param seed what they ask for depends on it
-     * @param progress is told, from many threads, how many wishes are done
+     * @param each how many requests each of them makes
+     * @param seed determines the requests
+     * @param progress gets the number of finished requests, from many threads
      */
     public static Report run(Opener opener, int clients, int each, long seed, IntConsumer progress)
             throws InterruptedException {
@@ -206,7 +206,7 @@ public final class StockLoad {
                     || line.reserved().compareTo(reserved) != 0) {
                 wrong.add(
                         line
-                                + ": clients were told that "
+                                + ": clients were informed that "
                                 + used
                                 + " were used and "
                                 + reserved
@@ -226,7 +226,7 @@ public final class StockLoad {
                 wrong.add("lost or changed: " + each);
             }
         }
-        open.values().forEach(each -> wrong.add("nobody was told of " + each));
+        open.values().forEach(each -> wrong.add("no client knows of " + each));
         return wrong;
     }
 

@@ -16,7 +16,7 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.StockItem;
 
-/** What the cases of {@link StockContract} are told with. */
+/** Helpers for the cases of {@link StockContract}. */
 final class StockWords {
 
     static final int CLIENTS = 8;
@@ -70,7 +70,7 @@ final class StockWords {
                 .orElseThrow(() -> new AssertionError("there is no line " + id));
     }
 
-    /** Numbers without zeros at the end, so that lines compare by how much there is. */
+    /** Strips trailing zeros, so that lines compare by quantity. */
     static List<StockItem> plain(List<StockItem> items) {
         return items.stream()
                 .map(

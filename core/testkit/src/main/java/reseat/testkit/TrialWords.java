@@ -12,7 +12,7 @@ import reseat.spi.CommandInfo;
 import reseat.spi.CommandOption;
 import reseat.spi.CommandOption.Kind;
 
-/** Understands the words of a command, as the program does. */
+/** Parses the words of a command, as the program does. */
 final class TrialWords {
 
     private final List<CommandOption> options;
@@ -26,7 +26,7 @@ final class TrialWords {
     /**
      * Returns the values of all options, by name.
      *
-     * @throws CommandException if the words do not fit
+     * @throws CommandException if the words are invalid
      */
     static Map<String, List<String>> of(List<CommandOption> options, List<String> words) {
         TrialWords trial = new TrialWords(options);
@@ -65,7 +65,7 @@ final class TrialWords {
         boolean joined = word.contains("=");
         if (option.kind() == Kind.FLAG) {
             if (joined) {
-                throw wrong(name + " takes no value");
+                throw wrong(name + " does not take a value");
             }
             add(option, "true");
         } else if (joined) {
@@ -138,7 +138,7 @@ final class TrialWords {
         return new CommandException("reseat: " + what);
     }
 
-    /** Returns the help of a command, without the layout that the program gives it. */
+    /** Returns the help of a command, without the layout of the program. */
     static List<String> help(Command command) {
         CommandInfo info = command.info();
         List<String> lines = new ArrayList<>(info.description());

@@ -1,2 +1,5 @@
-/** Helpers for tests: text compared with a kept file. They need no particular test framework. */
+/**
+ * Test support: contracts of plugins and stocks, trial runs of commands, comparison with kept
+ * files. It needs no particular test framework.
+ */
 package reseat.testkit;

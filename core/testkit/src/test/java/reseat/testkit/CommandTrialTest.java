@@ -231,12 +231,12 @@ class CommandTrialTest {
                 List.of(
                         "the name \"Poor\" of a command is not valid",
                         "command Poor has no example",
-                        "command Poor: \"does\" is no sentence",
-                        "command Poor: what --json means is no sentence",
+                        "command Poor: \"does\" is not a sentence",
+                        "command Poor: the description of --json is not a sentence",
                         "command Poor has two options --help",
-                        "command Poor: B comes after one that may be missing",
+                        "command Poor: B follows an optional one",
                         "command two: the example",
-                        "command two ended with 9, which is no exit code",
+                        "command two ended with 9, which is not an exit code",
                         "command thrower failed: java.lang.IllegalStateException: torn")) {
             assertTrue(said.contains(part), part + " is not in\n" + said);
         }
@@ -247,7 +247,9 @@ class CommandTrialTest {
         Command wrong = new It("act", CommandInfo.of("Acts."), List.of(), call -> Command.FINE + 5);
         String said = breaches(new It("it", INFO, List.of(wrong, wrong), call -> Command.FINE));
 
-        assertTrue(said.contains("command it has actions, and takes something itself"), said);
+        assertTrue(
+                said.contains("command it has actions, so it must not have options of its own"),
+                said);
         assertTrue(said.contains("command it has two actions act"), said);
         assertTrue(said.contains("command it act ended with 5"), said);
     }

@@ -73,7 +73,7 @@ class OutputContractTest {
         int[] runs = {0};
 
         assertNotices(
-                "output faulty writes other bytes into faulty when asked again",
+                "output faulty writes other bytes into faulty the second time",
                 Output.Files.ONE,
                 place -> text(place.single(), runs[0]++ % 10));
     }
@@ -83,7 +83,7 @@ class OutputContractTest {
         int[] runs = {0};
 
         assertNotices(
-                "output faulty writes other files when asked again",
+                "output faulty writes other files the second time",
                 Output.Files.SEVERAL,
                 place -> text(place.file("step-" + runs[0]++ + ".svg"), 0));
     }
@@ -108,7 +108,7 @@ class OutputContractTest {
     @Test
     void noticesAnOutputThatKeepsAFailureToItself() {
         assertNotices(
-                "output faulty does not pass on that its place fails when it is written to",
+                "output faulty hides that its destination fails when it is written to",
                 Output.Files.ONE,
                 place -> {
                     try {

@@ -112,7 +112,7 @@ class PluginContractTest {
 
         assertSays(
                 breaches(new It(List.of(family, family), List.of())),
-                "there are two of one id: family faulty",
+                "duplicate id: family faulty",
                 "the template one has no title",
                 "unknown key \"tiem\". Did you mean \"time\"?",
                 "there is no kind of joint \"wire-plg\"");
@@ -122,8 +122,8 @@ class PluginContractTest {
     void noticesARestlessCheck() {
         assertSays(
                 breaches(new It(List.of(), List.of(new Restless()))),
-                "check restless on generated-7 finds something else when run again",
+                "check restless on generated-7 has other findings when run again",
                 "reports in the name of other",
-                "\"parts\" is no JSON Pointer");
+                "\"parts\" is not a JSON Pointer");
     }
 }

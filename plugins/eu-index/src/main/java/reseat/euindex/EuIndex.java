@@ -18,7 +18,9 @@ import reseat.plan.PlanRequest;
 import reseat.plan.Plans;
 import reseat.spi.Assessment;
 
-/** The assessment: plans the way to each priority part and counts on it what the method counts. */
+/**
+ * The assessment: plans the way to each priority part and counts its steps, fasteners and tools.
+ */
 public final class EuIndex implements Assessment {
 
     private static final String ANNEX = "Annex IV point 5";
@@ -65,14 +67,17 @@ public final class EuIndex implements Assessment {
                                                                 + part.id()
                                                                 + ": no plan frees "
                                                                 + id
-                                                                + " without ruining a part; the method counts removal without damage alone"));
+                                                                + " without ruining a part; the"
+                                                                + " method only counts removal"
+                                                                + " without damage"));
                 PartPoints found = judge(device, part, id, plan, stated, all, criteria);
                 points.merge(part, found, PartPoints::worse);
                 if (!plan.proved()) {
                     remarks.add(
                             "The plan for "
                                     + id
-                                    + " is not proved best; a shorter way may have fewer steps.");
+                                    + " is not proved optimal; a better plan may have fewer"
+                                    + " steps.");
                 }
             }
         }
@@ -80,17 +85,20 @@ public final class EuIndex implements Assessment {
         addTotals(index, criteria);
         if (index.isOnTheLimit()) {
             remarks.add(
-                    "The exact index lies on the limit of a class: rounded it would be in the better one. The class is that of the exact index.");
+                    "The exact index is just below a class limit: rounded, it would be in the"
+                            + " better class. The class is that of the exact index.");
         }
         remarks.add(
                 "Change of tool right after a removal: "
                         + stated.reading().name().toLowerCase(Locale.ROOT)
-                        + "; the text of the law leaves both readings open.");
+                        + "; the text of the law allows both readings.");
         return new Result(criteria, remarks);
     }
 
     private static final String CAUTION =
-            "An estimate from the device file and from what was stated. The maker declares the index from the published repair information; this is no declaration and no legal advice.";
+            "This is an estimate from the device file and the statements. The maker declares the"
+                    + " index from the published repair information; this is neither a"
+                    + " declaration nor legal advice.";
 
     private static PartPoints judge(
             Device device,
@@ -177,10 +185,10 @@ public final class EuIndex implements Assessment {
     }
 
     /**
-     * Returns 5 for a fastener that is used again, 3 for one that is used up and comes with the
-     * spare part, 1 for one that is used up and does not. A fastener is used up where making it
-     * again consumes something that holds, or its screw has a locking patch; cleaner and wipes do
-     * not hold anything, but stand beside an adhesive that does.
+     * Returns 5 for a reusable fastener, 3 for one that is used up and comes with the spare part, 1
+     * for one that is used up and does not. A fastener is used up if making it again consumes
+     * something that holds, or if its screw has a locking patch. Cleaner and wipes hold nothing,
+     * but are used with an adhesive that does.
      */
     private static int fastener(Device device, Act.Release release, boolean supplied) {
         Joint joint = device.joint(release.joint());

@@ -5,7 +5,7 @@ import reseat.spi.Assessment;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Brings the index to Reseat. */
+/** Contributes the index to Reseat. */
 public final class EuIndexPlugin implements Plugin {
 
     @Override

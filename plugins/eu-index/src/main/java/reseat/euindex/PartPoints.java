@@ -15,7 +15,7 @@ public record PartPoints(int depth, int fasteners, int tools) {
     public PartPoints {
         for (int points : new int[] {depth, fasteners, tools}) {
             if (points < 1 || points > 5) {
-                throw new IllegalArgumentException("points are from 1 to 5, not " + points);
+                throw new IllegalArgumentException("expected points from 1 to 5, found " + points);
             }
         }
     }

@@ -9,7 +9,7 @@ import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.plan.Plan;
 
-/** The way to one part, as the method sees it. */
+/** The way to one part, as the method counts it. */
 final class Path {
 
     private final Device device;
@@ -23,9 +23,9 @@ final class Path {
     }
 
     /**
-     * Returns the operations. One ends when parts were moved, or when the tool is changed for
-     * another; taking the first tool up or laying one down ends none. Prepare acts take nothing
-     * apart and are none.
+     * Returns the operations. An operation ends when parts were moved, or when the tool is changed;
+     * picking up the first tool or putting one down does not end it. Prepare acts take nothing
+     * apart and do not count.
      */
     List<Operation> operations() {
         List<Operation> operations = new ArrayList<>();
@@ -58,7 +58,7 @@ final class Path {
                 operations.add(operation(act.tool(), Operation.End.CLEANED));
             }
         }
-        if (open) { // the last joint let the part go, with no further act
+        if (open) { // the last joint freed the part, without a further act
             operations.add(operation(tool, Operation.End.REMOVED));
         }
         return operations;
@@ -90,7 +90,7 @@ final class Path {
                 .toList();
     }
 
-    /** Returns the tools used since the priority part before this one; bare hands are none. */
+    /** Returns the tools used since the priority part before this one; bare hands do not count. */
     Set<String> toolsUsed(Set<String> priorityParts, String target) {
         Set<String> tools = new LinkedHashSet<>();
         for (CostedAct act : since(priorityParts, target)) {

@@ -12,7 +12,7 @@ public record ProductPoints(int spareParts, int updates, int information) {
     public ProductPoints {
         if (spareParts < 1 || spareParts > 5) {
             throw new IllegalArgumentException(
-                    "points for spare parts are from 1 to 5, not " + spareParts);
+                    "points for spare parts: expected 1 to 5, found " + spareParts);
         }
         oneThreeFive("updates", updates);
         oneThreeFive("information", information);
@@ -21,7 +21,7 @@ public record ProductPoints(int spareParts, int updates, int information) {
     private static void oneThreeFive(String of, int points) {
         if (points != 1 && points != 3 && points != 5) {
             throw new IllegalArgumentException(
-                    "points for " + of + " are 1, 3 or 5, not " + points);
+                    "points for " + of + ": expected 1, 3 or 5, found " + points);
         }
     }
 }

@@ -20,11 +20,11 @@ import java.util.function.ToIntFunction;
  */
 public record RepairIndex(int depth, int fasteners, int tools, ProductPoints product) {
 
-    /** Classes, best first, by the index in ten-thousandths from which they hold. */
+    /** Classes, best first, by their lowest index in ten-thousandths. */
     private static final int[] FROM = {40_000, 33_500, 25_500, 17_500, 10_000};
 
     /**
-     * Adds up.
+     * Computes the index.
      *
      * @param parts points of each part that the product has; the others are absent, which gives the
      *     highest points
@@ -77,7 +77,7 @@ public record RepairIndex(int depth, int fasteners, int tools, ProductPoints pro
         return letter(tenThousandths());
     }
 
-    /** Tells whether rounding would lift it into a better class than the exact index has. */
+    /** Returns whether rounding would lift it into a better class than the exact index has. */
     public boolean isOnTheLimit() {
         return letter(rounded().unscaledValue().intValueExact() * 100) != letter();
     }

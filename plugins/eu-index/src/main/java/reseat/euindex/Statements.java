@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import reseat.model.Device;
 import reseat.spi.Assessment.Statement;
 
-/** What the maker states and no device file says: read, and held against the device. */
+/** The maker's statements beyond the device file: reads them and checks them against the device. */
 final class Statements {
 
     static final List<Statement> KNOWN = known();
@@ -32,7 +32,8 @@ final class Statements {
             known.add(
                     new Statement(
                             "part." + part.id(),
-                            "Ids of the parts that are it, parted by commas, or none.",
+                            "Comma-separated ids of the device's parts that are this priority"
+                                    + " part, or none.",
                             part != PriorityPart.FOLDING));
             known.add(
                     new Statement(
@@ -42,31 +43,33 @@ final class Statements {
             known.add(
                     new Statement(
                             "serial." + part.id(),
-                            "How many remote notifications or authorisations of a serial number its full function needs.",
+                            "Number of remote notifications or authorisations of a serial number"
+                                    + " that it needs to work fully.",
                             false));
         }
         known.add(
                 new Statement(
                         "warmed",
-                        "Ids of joints that are warmed first, parted by commas; each is a step.",
+                        "Comma-separated ids of joints that are warmed first; each is a step.",
                         false));
         known.add(
                 new Statement(
-                        "warmed-with", "Id of the tool that warms; heat-mat if left out.", false));
+                        "warmed-with", "Id of the tool that warms (default: heat-mat).", false));
         known.add(
                 new Statement(
                         "cleaned",
-                        "Ids of joints whose residue must be cleaned away before one can go on; each is a step.",
+                        "Ids of joints whose residue must be cleaned off before work continues;"
+                                + " each is a step.",
                         false));
         known.add(
                 new Statement(
                         "tool.NAME",
-                        "What a tool is: basic, with-part, with-product, on-sale or proprietary.",
+                        "Class of a tool: basic, with-part, with-product, on-sale or proprietary.",
                         false));
         known.add(
                 new Statement(
                         "end-users-can-buy",
-                        "The priority parts that end users can buy, parted by commas, or all.",
+                        "Comma-separated priority parts that end users can buy, or all.",
                         true));
         known.add(
                 new Statement(
@@ -81,7 +84,8 @@ final class Statements {
         known.add(
                 new Statement(
                         "reading",
-                        "What a change of tool right after a removal counts: merged (usual) or strict.",
+                        "How a change of tool right after a removal counts: merged (usual) or"
+                                + " strict.",
                         false));
         return List.copyOf(known);
     }
@@ -89,7 +93,7 @@ final class Statements {
     /**
      * Reads statements.
      *
-     * @throws IllegalArgumentException with every fault, one a line
+     * @throws IllegalArgumentException with all errors, one per line
      */
     static Statements of(Device device, Map<String, String> stated) {
         List<String> faults = new ArrayList<>();
@@ -101,7 +105,7 @@ final class Statements {
                         name ->
                                 faults.add(
                                         name
-                                                + " is no statement of this method; known: "
+                                                + " is not a statement of this method; known: "
                                                 + String.join(", ", names)));
         KNOWN.stream()
                 .filter(each -> each.required() && !stated.containsKey(each.name()))
@@ -148,7 +152,7 @@ final class Statements {
         return joints("cleaned");
     }
 
-    /** Returns what is said of a tool. */
+    /** Returns the stated class of a tool. */
     Optional<ToolClass> tool(String id) {
         String name = "tool." + id;
         if (!stated.containsKey(name)) {

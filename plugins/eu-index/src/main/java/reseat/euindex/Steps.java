@@ -15,18 +15,18 @@ public final class Steps {
 
     private static final int PER_SERIAL_ACTION = 5;
 
-    /** What a change of tool right after a removal counts; the text of the law leaves both open. */
+    /** How a change of tool right after a removal counts; the text of the law allows both. */
     public enum Reading {
-        /** The removal ended the operation; the change of tool that follows is no further step. */
+        /** The removal ended the operation; the tool change that follows is not a step. */
         MERGED,
-        /** The change of tool is a further step. */
+        /** The tool change is a further step. */
         STRICT
     }
 
     private Steps() {}
 
     /**
-     * Counts.
+     * Counts the steps.
      *
      * @param operations the operations in order
      * @param serialActions remote notifications and authorisations of serial numbers that full
@@ -47,7 +47,7 @@ public final class Steps {
         return steps;
     }
 
-    /** Laying a tool down for bare hands is no change, and neither is taking the first one up. */
+    /** Putting a tool down is not a change, and neither is picking up the first one. */
     private static boolean changes(Operation from, Operation to) {
         return !to.tools().isEmpty()
                 && !from.tools().isEmpty()

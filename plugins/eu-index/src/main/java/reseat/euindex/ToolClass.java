@@ -7,7 +7,7 @@ import reseat.model.Device;
 import reseat.model.Tool;
 
 /**
- * What a tool is, with its points.
+ * The class of a tool, with its points.
  *
  * <p>Source: Delegated Regulation (EU) 2023/1669, consolidated state of 10 May 2026, Annex IV point
  * 5 for the points, Annex I 43 for the sixteen basic tools.
@@ -23,10 +23,12 @@ enum ToolClass {
     /** Bare hands. */
     static final int NO_TOOL = 5;
 
-    /** Slotted, cross-recess, hexalobular and hexagon drivers; five-lobe and others are none. */
+    /**
+     * Slotted, cross-recess, hexalobular and hexagon drivers; five-lobe and others do not count.
+     */
     private static final Pattern BASIC_DRIVE = Pattern.compile("(SL|PH|PZ|JIS-S|T|H)[0-9.]+");
 
-    /** Of the built-in tools those that are on the list of basic tools, by name or plainly so. */
+    /** The built-in tools that are on the list of basic tools, by name or in substance. */
     private static final Set<String> BASIC_TOOLS = Set.of("tweezers", "spudger", "pick");
 
     private final String word;
@@ -45,7 +47,7 @@ enum ToolClass {
         return points;
     }
 
-    /** Returns what a tool is: as stated, else basic where it plainly is, else on sale. */
+    /** Returns the class of a tool: as stated, else basic if it is on the list, else on sale. */
     static ToolClass of(Device device, String id, Statements stated) {
         Optional<ToolClass> said = stated.tool(id);
         if (said.isPresent()) {

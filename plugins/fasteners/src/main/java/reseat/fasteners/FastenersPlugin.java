@@ -7,7 +7,7 @@ import reseat.spi.Command;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Brings what is to be known of fasteners to Reseat. */
+/** Contributes the fastener commands to Reseat. */
 public final class FastenersPlugin implements Plugin {
 
     @Override

@@ -26,7 +26,7 @@ import reseat.text.JsonText;
 import reseat.text.ListText;
 import reseat.text.Nearest;
 
-/** Says which screws lie apart while a device is open. */
+/** Shows which screws to keep apart while a device is open. */
 final class TraysCommand implements Command {
 
     /** How many known names a message lists. */
@@ -40,7 +40,8 @@ final class TraysCommand implements Command {
     @Override
     public CommandInfo info() {
         return CommandInfo.of(
-                        "Lay out the fewest tray compartments in which no two screws can be confused to harm.")
+                        "Sort screws into the fewest tray compartments that rule out harmful"
+                                + " mix-ups.")
                 .calledAs("trays FILE [OPTIONS]")
                 .taking(
                         CommandOption.option(
@@ -57,25 +58,26 @@ final class TraysCommand implements Command {
                                 "--variant",
                                 Kind.ID,
                                 "ID",
-                                "Variant of the device; the base device if left out."),
+                                "Variant of the device (default: the base device)."),
                         CommandOption.option(
                                         "--joints",
                                         Kind.JOINT,
                                         "JOINT",
-                                        "Joints that come out, in order; all, in the order of the file, if left out.")
+                                        "Joints that come out, in order (default: all, in the"
+                                                + " order of the file).")
                                 .asRepeatable(),
                         CommandOption.option(
                                 "--plan",
                                 Kind.FILE,
                                 "PLAN.json",
-                                "Only the joints that a plan releases, in its order; as plan --json prints it."),
+                                "Only the joints that a plan releases, in its order; a file from"
+                                        + " plan --json."),
                         CommandOption.option(
                                 "--length",
                                 Kind.NUMBER,
                                 "MM",
-                                "Difference of length that a person sees, in millimetres."),
-                        CommandOption.flag(
-                                "--json", "Print the answer as JSON, for other programs."))
+                                "Visible difference in length, in millimetres."),
+                        CommandOption.flag("--json", "Print the result as JSON."))
                 .withExamples(
                         "reseat trays samples/sorrel/sorrel.yaml",
                         "reseat trays samples/sorrel/sorrel.yaml --plan plan.json");

@@ -1,4 +1,4 @@
-/** Sealed handhelds: devices for one hand, tight against dust and water. */
+/** Sealed handhelds: devices for one hand, sealed against dust and water. */
 @NullMarked
 package reseat.handheld;
 

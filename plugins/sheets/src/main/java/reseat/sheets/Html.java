@@ -1,11 +1,11 @@
 package reseat.sheets;
 
-/** Writes HTML; every text is escaped. */
+/** Writes HTML; all text is escaped. */
 final class Html {
 
     private final StringBuilder out = new StringBuilder();
 
-    /** Appends markup of ours as it is. */
+    /** Appends our own markup unescaped. */
     Html raw(String markup) {
         out.append(markup).append('\n');
         return this;

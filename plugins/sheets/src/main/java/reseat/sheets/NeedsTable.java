@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import reseat.sheet.Need;
 import reseat.spi.Output;
 
-/** What a plan needs from the stock, one line each, for a spreadsheet. */
+/** The needs of a plan from the stock, one per line, for a spreadsheet. */
 final class NeedsTable implements Output {
 
     @Override
@@ -16,7 +16,7 @@ final class NeedsTable implements Output {
 
     @Override
     public String title() {
-        return "what to have in stock, for a spreadsheet";
+        return "list of needs, for a spreadsheet";
     }
 
     @Override
@@ -38,7 +38,7 @@ final class NeedsTable implements Output {
                 case NEW_SCREWS -> row(text, "screw", need, need.why());
                 case USED_UP -> row(text, "consumable", need, "used up");
                 case TOOL, SCREWS_OUT, WORN -> {
-                    // nothing that comes out of the stock
+                    // not taken from the stock
                 }
             }
         }

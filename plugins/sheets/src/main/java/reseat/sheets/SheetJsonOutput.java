@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import reseat.files.SheetJson;
 import reseat.spi.Output;
 
-/** A sheet for other programs. */
+/** A sheet as JSON. */
 final class SheetJsonOutput implements Output {
 
     @Override
@@ -16,7 +16,7 @@ final class SheetJsonOutput implements Output {
 
     @Override
     public String title() {
-        return "work sheet for other programs";
+        return "work sheet as JSON";
     }
 
     @Override

@@ -5,10 +5,10 @@ import reseat.spi.Output;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Ways to write a plan. */
+/** Contributes outputs that write a plan. */
 public final class SheetsPlugin implements Plugin {
 
-    /** Made by the loader. */
+    /** Called by the plugin loader. */
     public SheetsPlugin() {}
 
     @Override

@@ -1,4 +1,4 @@
-/** Plans as pages and tables: a work sheet to print, a list of what to have in stock. */
+/** Plans as pages and tables: a work sheet to print, a list of needs. */
 @NullMarked
 package reseat.sheets;
 

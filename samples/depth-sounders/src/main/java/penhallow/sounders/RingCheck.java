@@ -18,7 +18,7 @@ final class RingCheck implements Check {
                     "ring-renewed",
                     "Old O-ring below a bayonet ring",
                     "Bayonet rings that are closed again over the old O-ring.",
-                    "An O-ring that was pressed once keeps its shape and no longer seals.",
+                    "An O-ring that was compressed once keeps its shape and no longer seals.",
                     Severity.ERROR,
                     List.of("seals"),
                     List.of());

@@ -16,7 +16,7 @@ import reseat.spi.CommandInfo;
 import reseat.spi.CommandOption;
 import reseat.spi.CommandOption.Kind;
 
-/** Says which O-rings to lay out before a sounder is opened. */
+/** Lists the O-rings to have ready before a sounder is opened. */
 final class RingsCommand implements Command {
 
     @Override
@@ -26,7 +26,7 @@ final class RingsCommand implements Command {
 
     @Override
     public CommandInfo info() {
-        return CommandInfo.of("Say which O-rings to lay out before a sounder is opened.")
+        return CommandInfo.of("List the O-rings to have ready before a sounder is opened.")
                 .taking(
                         CommandOption.parameter("FILE", Kind.DEVICE, "Device file of the sounder."),
                         CommandOption.option("--free", Kind.PART, "PART", "The part that comes out.")
@@ -43,7 +43,7 @@ final class RingsCommand implements Command {
             found.plan().acts().forEach(each -> print(device, each, call));
             return FINE;
         }
-        call.err().println("reseat: there is no plan for it; reseat why says more.");
+        call.err().println("reseat: there is no plan for it; reseat why explains.");
         return FINDINGS;
     }
 

@@ -15,7 +15,7 @@ import reseat.stock.StockException;
 import reseat.stock.StockItem;
 import reseat.stock.StockSource;
 
-/** A text file that hangs at the shelf: {@code id | kind | name | serves | on hand | unit}. */
+/** A text file, printed for the shelf: {@code id | kind | name | serves | on hand | unit}. */
 final class ShelfList implements StockSource {
 
     @Override
@@ -37,7 +37,8 @@ final class ShelfList implements StockSource {
     public Stock open(Map<String, String> settings, Path folder) throws StockException {
         String file = settings.get("file");
         if (file == null) {
-            throw new StockException(StockException.Kind.BAD_INPUT, "say which file is the list");
+            throw new StockException(
+                    StockException.Kind.BAD_INPUT, "\"file\" is missing: the path of the list");
         }
         try {
             List<StockItem> items = new ArrayList<>();
@@ -55,7 +56,7 @@ final class ShelfList implements StockSource {
     private static StockItem item(String line) {
         String[] cells = line.split("\\s*\\|\\s*");
         if (cells.length != 6) {
-            throw new IllegalArgumentException("six cells make a line, not \"" + line + "\"");
+            throw new IllegalArgumentException("expected six cells, found \"" + line + "\"");
         }
         return new StockItem(
                 cells[0].strip(),
@@ -70,14 +71,14 @@ final class ShelfList implements StockSource {
                 Optional.empty());
     }
 
-    /** Tells what is there. Paper cannot be reserved: it says so. */
+    /** Lists what is in stock. Refuses reservations, because the list is on paper. */
     private record Shelf(List<StockItem> items) implements Stock {
 
         @Override
         public Reservation reserve(Reservation.Request request) throws StockException {
             throw new StockException(
                     StockException.Kind.BAD_INPUT,
-                    "a list at the shelf only tells; write down by hand what you take");
+                    "a paper list cannot be reserved from; write down by hand what you take");
         }
 
         @Override

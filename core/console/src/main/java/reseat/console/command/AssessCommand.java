@@ -29,7 +29,7 @@ import reseat.text.JsonText;
 /** Assesses a device by a published method. */
 @Command(
         name = "assess",
-        description = "Say how well a device can be taken apart, by a published method.",
+        description = "Rate how easily a device comes apart, by a published method.",
         customSynopsis = "reseat assess FILE --by METHOD [--stated FILE] [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -38,7 +38,7 @@ import reseat.text.JsonText;
             "  reseat assess samples/sorrel/sorrel.yaml --by eu-index --ask",
             "",
             "samples/sorrel/eu-index.txt is a file of statements for it (--stated).",
-            "A file of statements has one name = value a line; # begins a comment."
+            "A file of statements has one name = value per line; # starts a comment."
         })
 final class AssessCommand implements Callable<Integer> {
 
@@ -55,22 +55,22 @@ final class AssessCommand implements Callable<Integer> {
     @Option(
             names = "--stated",
             paramLabel = "FILE",
-            description = "What the method must be told besides the device.")
+            description = "File with the statements that the method needs.")
     private @Nullable Path stated;
 
-    @Option(names = "--ask", description = "List what the method must be told, and end.")
+    @Option(names = "--ask", description = "List the statements that the method needs, and exit.")
     private boolean ask;
 
-    @Option(names = "--evidence", description = "Print the facts that each value rests on.")
+    @Option(names = "--evidence", description = "Print the facts behind each value.")
     private boolean evidence;
 
     @Option(
             names = "--seconds",
             paramLabel = "N",
-            description = "Most time for each plan; default: 5.")
+            description = "Time limit for each plan; default: 5.")
     private int seconds = 5;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override
@@ -135,7 +135,7 @@ final class AssessCommand implements Callable<Integer> {
                             + (file == null ? "" : ", " + file)
                             + ":\n"
                             + e.getMessage()
-                            + "\nWhat the method must be told: reseat assess ... --ask.");
+                            + "\nTo list what the method needs: reseat assess ... --ask.");
         }
     }
 

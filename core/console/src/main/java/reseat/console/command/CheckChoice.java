@@ -16,21 +16,21 @@ import reseat.script.host.Setting;
 import reseat.spi.Plugins;
 import reseat.text.Nearest;
 
-/** Which checks to run, and how they are set. */
+/** Which checks to run, and their parameters. */
 final class CheckChoice {
 
     @Option(
             names = "--only",
             paramLabel = "CHECK",
             split = ",",
-            description = "Run these checks alone, named by id or tag; `reseat checks` lists them.")
+            description = "Run only these checks, by id or tag; `reseat checks` lists them.")
     private List<String> only = new ArrayList<>();
 
     @Option(
             names = "--without",
             paramLabel = "CHECK",
             split = ",",
-            description = "Leave these checks out, named by id or tag.")
+            description = "Skip these checks, by id or tag.")
     private List<String> without = new ArrayList<>();
 
     @Option(
@@ -48,12 +48,12 @@ final class CheckChoice {
         }
     }
 
-    /** Returns what the checks say of themselves. */
+    /** Returns the descriptions of the checks. */
     static List<CheckInfo> infos(List<Check> checks) {
         return checks.stream().flatMap(check -> info(check).stream()).toList();
     }
 
-    /** Returns the checks that are wanted, or ends the command where one is not known. */
+    /** Returns the selected checks, or fails the command if one is unknown. */
     List<Check> chosen(List<Check> all) {
         Set<String> known = new LinkedHashSet<>();
         Set<String> tags = new TreeSet<>();
@@ -95,12 +95,12 @@ final class CheckChoice {
                 .isPresent();
     }
 
-    /** Returns an input with the parameters that were set. */
+    /** Returns an input with the given parameters. */
     CheckInput set(CheckInput input) {
         return set(input, settings);
     }
 
-    /** Returns an input with these parameters set, or ends the command where one is no setting. */
+    /** Returns an input with these parameters, or fails the command if one is invalid. */
     static CheckInput set(CheckInput input, List<String> settings) {
         CheckInput set = input;
         for (String setting : settings) {
@@ -117,7 +117,7 @@ final class CheckChoice {
         }
     }
 
-    /** Ends the command where something is set that there is not, or to what it cannot be. */
+    /** Fails the command if a parameter is unknown or its value is invalid. */
     void checkSettings(List<Check> all) {
         Map<String, CheckInfo> known = new LinkedHashMap<>();
         infos(all).forEach(info -> known.put(info.id(), info));

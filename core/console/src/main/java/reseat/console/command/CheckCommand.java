@@ -43,7 +43,7 @@ import reseat.stock.StockItem;
 /** Runs checks on device files. */
 @Command(
         name = "check",
-        description = "Check devices for what would go wrong, in all their variants.",
+        description = "Check devices for problems, in all their variants.",
         customSynopsis = "reseat check PATH... [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -70,7 +70,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--drives",
             split = ",",
             paramLabel = "DRIVE",
-            description = "Drives that the shop has drivers for; not checked if left out.")
+            description = "Drives that the shop has drivers for; not checked without this option.")
     private @Nullable List<String> drives;
 
     @Option(
@@ -87,28 +87,28 @@ final class CheckCommand implements Callable<Integer> {
             names = "--from",
             paramLabel = "SEVERITY",
             description =
-                    "Least severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
+                    "Lowest severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
     private Severity from = Severity.ERROR;
 
     @Option(
             names = "--as",
             paramLabel = "FORM",
-            description = "How to print: ${COMPLETION-CANDIDATES}; default: TEXT.")
+            description = "Output format: ${COMPLETION-CANDIDATES}; default: TEXT.")
     private Form form = Form.TEXT;
 
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Write to this file, and print the summary alone.")
+            description = "Write to this file, and print only the summary.")
     private @Nullable Path file;
 
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Number of threads; as many as there are processors if left out.")
+            description = "Number of threads (default: one per processor).")
     private int threads = Runtime.getRuntime().availableProcessors();
 
-    /** What can be printed. */
+    /** The output formats. */
     enum Form {
         TEXT,
         JSON,
@@ -156,7 +156,7 @@ final class CheckCommand implements Callable<Integer> {
         return outcome.code();
     }
 
-    /** Adds what the shop has; what else checks may need is added here. */
+    /** Adds the shop's stock and other inputs that checks may need. */
     private CheckInput more(CheckInput input, Optional<List<StockItem>> stock) {
         CheckInput more = choice.set(input).on(known.today());
         if (stock.isPresent()) {
@@ -176,7 +176,7 @@ final class CheckCommand implements Callable<Integer> {
             return Optional.of(stock.items());
         } catch (StockException e) {
             String message = String.valueOf(e.getMessage());
-            // errors of a file come with their places, line by line
+            // errors of a file already carry their locations, one per line
             throw new BadInput(
                     message.contains(": error: ") ? message : "reseat: " + message + ".");
         }
@@ -191,7 +191,7 @@ final class CheckCommand implements Callable<Integer> {
                     case JUNIT -> JunitReport.write(outcome);
                 };
         if (form != Form.TEXT) {
-            // who reads the exit code wants to see why, whoever reads the rest
+            // the cause of the exit code is shown even if the report goes to a file
             outcome.hindrances().forEach(err::println);
         }
         if (file == null) {

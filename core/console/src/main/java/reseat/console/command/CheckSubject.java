@@ -37,7 +37,7 @@ import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 import reseat.spi.DeviceFamily;
 
-/** What is checked: files and folders of them, or one device with a plan or a job. */
+/** What is checked: files and folders, or one device with a plan or a job. */
 final class CheckSubject {
 
     @Parameters(
@@ -45,14 +45,15 @@ final class CheckSubject {
             arity = "1..*",
             paramLabel = "PATH",
             description =
-                    "Device files, or folders: of a folder and those below it, each file that says"
+                    "Device files, or folders. A folder and its subfolders are searched for"
+                            + " files with"
                             + " format: reseat-device.")
     private List<Path> paths = new ArrayList<>();
 
     @Option(
             names = "--variant",
             paramLabel = "ID",
-            description = "This variant alone; the base device and all variants if left out.")
+            description = "Only this variant (default: the base device and all variants).")
     private @Nullable String variant;
 
     @Option(
@@ -74,7 +75,7 @@ final class CheckSubject {
             description = "Check one device for the unit of a job; see core/docs/checking.md.")
     private @Nullable Path jobFile;
 
-    /** Returns the files to check, or ends the command where there is none. */
+    /** Returns the files to check, or fails the command if there is none. */
     List<DeviceSource> sources(FastenerTables tables, PrintWriter err) throws BadInputException {
         if (planFile == null && free.isEmpty() && jobFile == null) {
             return files(tables, OurPlugins.get(err).families());
@@ -84,7 +85,7 @@ final class CheckSubject {
         }
         if (paths.size() != 1 || Files.isDirectory(paths.get(0))) {
             throw new BadInput(
-                    "reseat: a plan or a job is of one device: name its file, and no other.");
+                    "reseat: a plan or a job belongs to one device: give exactly one device file.");
         }
         return List.of(one(paths.get(0), tables, err));
     }
@@ -181,7 +182,7 @@ final class CheckSubject {
         return Planned.plan(request, Watch.NONE);
     }
 
-    /** Returns the plan of a file; nothing is known of a better one. */
+    /** Returns the plan in a file; whether a better one exists is unknown. */
     private Plan plan(Device device, PlanFile given) {
         String name = String.valueOf(planFile);
         given.device()
@@ -210,7 +211,7 @@ final class CheckSubject {
             if (!verdict.valid()) {
                 throw new BadInput(
                         name
-                                + ": the plan does not hold; `reseat judge` tells more. "
+                                + ": the plan does not hold; `reseat judge` gives details. "
                                 + String.join(" ", verdict.sentences()));
             }
             return new Plan(

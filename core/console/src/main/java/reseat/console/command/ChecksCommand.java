@@ -16,10 +16,10 @@ import reseat.console.report.ChecksPage;
 import reseat.console.sheet.Terminal;
 import reseat.text.JsonText;
 
-/** Tells which checks there are. */
+/** Lists the checks. */
 @Command(
         name = "checks",
-        description = "List the checks that there are, or tell all about one.",
+        description = "List the checks, or describe one.",
         customSynopsis = {"reseat checks [OPTIONS]", "       reseat checks ID [OPTIONS]"},
         sortOptions = false,
         footer = {
@@ -36,10 +36,10 @@ final class ChecksCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "ID", description = "Id of a check.")
     private @Nullable String id;
 
-    @Option(names = "--page", description = "Print a page of Markdown that tells all about all.")
+    @Option(names = "--page", description = "Print a Markdown page that describes all checks.")
     private boolean page;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override

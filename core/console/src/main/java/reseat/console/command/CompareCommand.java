@@ -41,8 +41,8 @@ import reseat.text.TimeText;
             "  reseat compare samples/sorrel/sorrel.yaml --variants base,lte --free cell",
             "",
             "Two plans are two files as plan --json prints them, or two lists of act ids.",
-            "Of the variants, base is the device as it is without one. What a line begins with:",
-            "a blank: in both; -: in the first alone; +: in the second alone."
+            "The variant base is the device without any variant. Each line begins with",
+            "a space if in both, - if only in the first, + if only in the second."
         })
 final class CompareCommand implements Callable<Integer> {
 

@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** Prints a script that teaches bash (and zsh) to complete our commands. */
+/** Prints a script that adds completion of our commands to bash and zsh. */
 @Command(
         name = "completion",
         description = "Print a completion script for bash and zsh.",
@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  reseat completion > reseat-completion.sh",
             "",
-            "For the shell in hand alone: source <(reseat completion)"
+            "For the current shell only: source <(reseat completion)"
         })
 final class CompletionCommand implements Callable<Integer> {
 

@@ -15,7 +15,7 @@ import reseat.console.prompt.Tongue;
 /** Opens the scripting console. */
 @Command(
         name = "console",
-        description = "Ask and script: devices, tables, plans and checks in JavaScript and Java.",
+        description = "Open an interactive console for JavaScript and Java.",
         customSynopsis = {
             "reseat console [--lang js|java] [OPTIONS]",
             "       reseat console -e CODE [--lang js|java]",
@@ -29,9 +29,9 @@ import reseat.console.prompt.Tongue;
             "  reseat console -e 'check(device(\"samples/quill/quill.yaml\"))'",
             "  reseat console --lang java < my-session.java",
             "",
-            "Type help in it for what it knows. It runs console.js and console.java from",
-            "$RESEAT_HOME (or the folder reseat in your settings) when it starts. What goes",
-            "through a pipe or -e ends with 2 at the first error."
+            "Type help in it for help. It runs console.js and console.java from",
+            "$RESEAT_HOME (or the folder reseat in your settings) when it starts. Input",
+            "from a pipe or -e stops at the first error, with exit code 2."
         })
 final class ConsoleCommand implements Callable<Integer> {
 
@@ -39,13 +39,13 @@ final class ConsoleCommand implements Callable<Integer> {
 
     @Mixin private OutputArgs output = new OutputArgs();
 
-    @Option(names = "-e", paramLabel = "CODE", description = "Run this and end.")
+    @Option(names = "-e", paramLabel = "CODE", description = "Run this code and exit.")
     private @Nullable String code;
 
     @Option(
             names = "--lang",
             paramLabel = "js|java",
-            description = "The language to begin in (default: js).")
+            description = "Initial language (default: js).")
     private Tongue tongue = Tongue.JS;
 
     @Option(names = "--no-start-up", description = "Do not run console.js and console.java.")

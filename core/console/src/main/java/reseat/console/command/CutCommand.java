@@ -18,11 +18,12 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.text.JsonText;
 
-/** Says how deep a blade goes along the edge of a bonded part. */
+/** Shows how deep to cut along the edges of a bonded part. */
 @Command(
         name = "cut",
         description =
-                "Say how deep to cut along each edge of a bonded part, and where no depth is safe.",
+                "Show how deep to cut along each edge of a bonded part, and where no depth is"
+                        + " safe.",
         customSynopsis = "reseat cut FILE BOND [OPTIONS]",
         sortOptions = false,
         footer = {"", "Example:", "  reseat cut samples/sorrel/sorrel.yaml display-bond"})
@@ -37,7 +38,7 @@ final class CutCommand implements Callable<Integer> {
             description = "Id of the bond, or of the part that it holds.")
     private String wanted;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override

@@ -19,7 +19,7 @@ import reseat.spi.Plugins;
 import reseat.text.ListText;
 import reseat.text.Nearest;
 
-/** The device that a command is about: its file, and which variant. */
+/** The device that a command works on: its file and variant. */
 final class DeviceArgs {
 
     /** How many known names a message lists. */
@@ -34,7 +34,7 @@ final class DeviceArgs {
     @Option(
             names = "--variant",
             paramLabel = "ID",
-            description = "Variant of the device; the base device if left out.")
+            description = "Variant of the device (default: the base device).")
     private @Nullable String variant;
 
     Path file() {
@@ -45,12 +45,12 @@ final class DeviceArgs {
         return Optional.ofNullable(variant);
     }
 
-    /** Reads the device; warnings go to {@code err}, errors end the command. */
+    /** Reads the device; warnings go to {@code err}, errors fail the command. */
     Device read(PrintWriter err) {
         return read(variant(), err);
     }
 
-    /** Reads the device in another variant. */
+    /** Reads the device in a different variant. */
     Device read(Optional<String> asVariant, PrintWriter err) {
         return read(file, asVariant, err);
     }
@@ -60,7 +60,7 @@ final class DeviceArgs {
         return device(DeviceFiles.read(file, variant(), plugins.families(), costs), err);
     }
 
-    /** Reads any device; warnings go to {@code err}, errors end the command. */
+    /** Reads any device; warnings go to {@code err}, errors fail the command. */
     static Device read(Path file, Optional<String> variant, PrintWriter err) {
         return read(file, variant, Optional.empty(), err);
     }
@@ -86,7 +86,7 @@ final class DeviceArgs {
         return problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }
 
-    /** Returns a joint with a seat, or ends the command with those that there are. */
+    /** Returns a joint with a seat, or fails the command with a list of valid ids. */
     static Joint seat(Device device, String id) {
         Joint joint = device.joints().get(id);
         if (joint == null || joint.seat().isEmpty()) {
@@ -101,7 +101,7 @@ final class DeviceArgs {
         return joint;
     }
 
-    /** Returns what ends a command that names something that is not there. */
+    /** Returns the failure of a command that names something unknown. */
     static BadInput unknown(String what, String wanted, List<String> known) {
         return new BadInput(
                 "reseat: there is no "

@@ -19,10 +19,10 @@ import reseat.fasten.FastenerTables;
 import reseat.fasten.TableRow;
 import reseat.text.JsonText;
 
-/** Says which driver fits a recess, and which only looks as if it did. */
+/** Shows which driver fits a recess, and which only appears to fit. */
 @Command(
         name = "driver",
-        description = "Say which driver fits a recess, or which recess a screw usually has.",
+        description = "Show which driver fits a recess, or which recess a screw usually has.",
         customSynopsis = {
             "reseat driver RECESS [OPTIONS]",
             "       reseat driver DRIVER RECESS [OPTIONS]",
@@ -54,10 +54,10 @@ final class DriverCommand implements Callable<Integer> {
             description = "Thread of the screw, such as M3.")
     private @Nullable String thread;
 
-    @Option(names = "--head", paramLabel = "HEAD", description = "Form of its head, such as pan.")
+    @Option(names = "--head", paramLabel = "HEAD", description = "Shape of its head, such as pan.")
     private @Nullable String head;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override
@@ -121,7 +121,7 @@ final class DriverCommand implements Callable<Integer> {
                             + "]");
         }
         if (rows.isEmpty()) {
-            out.println("No row tells.");
+            out.println("No table row matches.");
         }
     }
 
@@ -157,7 +157,7 @@ final class DriverCommand implements Callable<Integer> {
             return;
         }
         if (fits.isEmpty()) {
-            out.println("No driver that is known enters it.");
+            out.println("No known driver fits it.");
         }
         for (DriverFit fit : fits) {
             out.println(

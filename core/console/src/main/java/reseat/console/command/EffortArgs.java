@@ -7,21 +7,21 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import reseat.plan.Effort;
 
-/** How long to think. */
+/** Limits of the search. */
 final class EffortArgs {
 
     @Option(
             names = "--time",
             paramLabel = "TIME",
-            description = "Longest time to think, such as 500 ms, 20 s, 2 min (default: 5 s).")
+            description = "Time limit for the search, such as 500 ms, 20 s, 2 min (default: 5 s).")
     private @Nullable String time;
 
     @Option(
             names = "--effort",
             paramLabel = "N",
             description =
-                    "Number of states to look at; the same plan comes out on any machine. Without"
-                            + " --time the clock sets no limit then.")
+                    "Number of states to examine; gives the same plan on any machine. Without"
+                            + " --time, there is then no time limit.")
     private @Nullable Long effort;
 
     Effort effort() {

@@ -20,7 +20,7 @@ import reseat.text.TimeText;
 /** Prints the facts of a device with every default applied. */
 @Command(
         name = "facts",
-        description = "Print what is known of a device: variant, family and seat tables applied.",
+        description = "Print the facts of a device, with variant, family and seat tables applied.",
         customSynopsis = "reseat facts FILE [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -29,7 +29,7 @@ import reseat.text.TimeText;
             "  reseat facts samples/tansy/tansy.yaml",
             "  reseat facts samples/sorrel/sorrel.yaml --variant lte --json > sorrel-lte.json",
             "",
-            "What --json prints is a device file itself: every command reads it."
+            "The output of --json is itself a device file that every command can read."
         })
 final class FactsCommand implements Callable<Integer> {
 
@@ -65,10 +65,10 @@ final class FactsCommand implements Callable<Integer> {
                         + device.supplies().size()
                         + (device.supplies().size() == 1 ? " supply" : " supplies"));
         out.println();
-        out.println("Parts. Of each how it is moved: kind, tool, posture, time out + time back.");
+        out.println("Parts, with how each is moved: kind, tool, posture, time out + time back.");
         device.parts().values().forEach(part -> part(device, part, out));
         out.println();
-        out.println("Joints. Of each what it holds, the site last, and its ways, told as above.");
+        out.println("Joints, with what each holds (the site last) and its ways, as above.");
         device.joints().values().forEach(joint -> joint(joint, out));
         return 0;
     }

@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import reseat.check.CheckWatch;
 
-/** Tells the person who waits how far a run of checks is. */
+/** Shows the progress of a run of checks. */
 final class Following implements CheckWatch {
 
     private static final long EVERY_NANOS = 200_000_000L;
@@ -32,7 +32,7 @@ final class Following implements CheckWatch {
         err.flush();
     }
 
-    /** Wipes the line of progress. */
+    /** Clears the progress line. */
     void done() {
         if (told) {
             err.print("\r" + " ".repeat(78) + "\r");

@@ -6,20 +6,20 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import reseat.model.Goal;
 
-/** What a plan is to achieve; exactly one of the options. */
+/** The goal of a plan; exactly one of the options. */
 final class GoalArgs {
 
     @Option(
             names = "--free",
             paramLabel = "PART",
             split = ",",
-            description = "Take these parts off (and no more than that takes).")
+            description = "Take these parts off, and nothing more than necessary.")
     private List<String> free = new ArrayList<>();
 
     @Option(
             names = "--reach",
             paramLabel = "JOINT",
-            description = "Get to this joint, so that it could be released.")
+            description = "Get access to this joint, so that it can be released.")
     private @Nullable String reach;
 
     @Option(names = "--all", description = "Take everything apart.")

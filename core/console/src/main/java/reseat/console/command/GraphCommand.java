@@ -23,7 +23,7 @@ import reseat.plan.PlanRequest;
 /** Prints the step graph of a device. */
 @Command(
         name = "graph",
-        description = "Print what must come before what: the step graph, for a goal or all of it.",
+        description = "Print the step graph, for a goal or in full: what must come before what.",
         customSynopsis = "reseat graph FILE [--free PART[,PART] | --reach JOINT | --all] [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -34,8 +34,8 @@ import reseat.plan.PlanRequest;
             "  reseat graph samples/tansy/tansy.yaml",
             "",
             "With a goal it prints what every way to it needs, or why there is none. Without",
-            "one it prints everything, and what can leave together. Graphviz makes a picture",
-            "of what --dot prints: dot -Tsvg cell-plug.dot -o cell-plug.svg"
+            "one it prints everything, and what can leave together. Graphviz draws",
+            "the output of --dot: dot -Tsvg cell-plug.dot -o cell-plug.svg"
         })
 final class GraphCommand implements Callable<Integer> {
 
@@ -46,7 +46,7 @@ final class GraphCommand implements Callable<Integer> {
     @Mixin private RuleArgs rules = new RuleArgs();
     @Mixin private StartArgs start = new StartArgs();
 
-    @Option(names = "--dot", description = "Print the graph in the language of Graphviz.")
+    @Option(names = "--dot", description = "Print the graph in DOT, the language of Graphviz.")
     private boolean dot;
 
     @Override

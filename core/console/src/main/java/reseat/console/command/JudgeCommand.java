@@ -22,10 +22,10 @@ import reseat.simulate.Step;
 import reseat.simulate.Verdict;
 import reseat.text.TimeText;
 
-/** Carries out the acts of a file in the simulator and says whether they hold. */
+/** Simulates the acts of a file and reports whether they hold. */
 @Command(
         name = "judge",
-        description = "Carry out a plan on paper and say whether it holds, or which act does not.",
+        description = "Simulate a plan, and report whether it holds or which act does not.",
         customSynopsis = "reseat judge FILE PLAN [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -100,7 +100,7 @@ final class JudgeCommand implements Callable<Integer> {
     private static List<String> wrong(PlanFile plan, Verdict verdict) {
         List<String> wrong = new ArrayList<>(verdict.sentences());
         if (verdict.refusal().isPresent()) {
-            // What the goal lacks where the plan breaks off is no second fault.
+            // A goal missed because the plan broke off is not a second error.
             verdict.goalMissing().ifPresent(wrong::remove);
             Refusal refusal = verdict.refusal().get();
             wrong.set(

@@ -13,38 +13,38 @@ import reseat.check.Sifted;
 import reseat.files.KnownFiles;
 import reseat.model.BadInputException;
 
-/** Findings that the shop knows of, and the day by which they are judged. */
+/** Known findings of the shop, and the date they are judged by. */
 final class KnownArgs {
 
     @Option(
             names = "--today",
             paramLabel = "DATE",
-            description = "Day to judge expiry by, such as 2026-11-25; today if left out.")
+            description = "Date to judge expiry by, such as 2026-11-25 (default: today).")
     private @Nullable LocalDate today;
 
     @Option(
             names = "--known",
             paramLabel = "FILE",
-            description = "Findings that the shop knows of and lives with; they do not count.")
+            description = "File of known findings that the shop accepts; they do not count.")
     private @Nullable Path file;
 
     @Option(
             names = "--accept",
             paramLabel = "REASON",
-            description = "Add what is found now to the file of --known, with this reason.")
+            description = "Add the current findings to the file of --known, with this reason.")
     private @Nullable String reason;
 
     @Option(
             names = "--until",
             paramLabel = "DATE",
-            description = "Last day on which what --accept adds is lived with.")
+            description = "Last day on which the findings of --accept are accepted.")
     private @Nullable LocalDate until;
 
     LocalDate today() {
         return today == null ? LocalDate.now(ZoneId.systemDefault()) : today;
     }
 
-    /** Returns what is known; ends the command where the options do not go together. */
+    /** Returns the known findings, or fails the command if options contradict each other. */
     List<KnownFinding> read() throws BadInputException {
         if ((reason == null) != (until == null)) {
             throw new BadInput("reseat: --accept and --until go together.");
@@ -53,25 +53,25 @@ final class KnownArgs {
             throw new BadInput("reseat: --accept needs the file to add to: --known FILE.");
         }
         if (reason != null && reason.isBlank()) {
-            throw new BadInput("reseat: --accept: say why, in a sentence.");
+            throw new BadInput("reseat: --accept: give a reason, as a sentence.");
         }
         if (until != null && until.isBefore(today())) {
-            throw new BadInput("reseat: --until: " + until + " is over.");
+            throw new BadInput("reseat: --until: " + until + " is in the past.");
         }
-        // a file to begin is missing, or empty
+        // a new file is missing or empty
         boolean begins = reason != null && file != null && file.toFile().length() == 0;
         return file == null || begins ? List.of() : KnownFiles.read(file);
     }
 
-    /** Tells whether what is found is to be accepted. */
+    /** Returns whether the current findings should be accepted. */
     boolean accepts() {
         return reason != null;
     }
 
-    /** Adds what is open to the file; returns a line on it. */
+    /** Adds the open findings to the file; returns a line that says so. */
     String accept(Sifted sifted) throws BadInputException {
         if (reason == null || until == null || file == null) {
-            throw new IllegalStateException("nothing is to be accepted");
+            throw new IllegalStateException("nothing to accept");
         }
         List<KnownFinding> entries = sifted.accept(reason, until);
         if (!entries.isEmpty()) {

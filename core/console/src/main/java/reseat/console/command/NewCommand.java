@@ -28,10 +28,10 @@ import reseat.spi.DeviceTemplate;
 import reseat.spi.Plugins;
 import reseat.spi.Question;
 
-/** Makes the device file of a new device from a template of its family. */
+/** Creates a device file for a new device from a template of its family. */
 @Command(
         name = "new",
-        description = "Make the first device file of a new device from a template of its family.",
+        description = "Create a device file for a new device from a template of its family.",
         customSynopsis = "reseat new FILE --family ID [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -40,14 +40,15 @@ import reseat.spi.Question;
             "  reseat new wren.yaml --family slate",
             "  reseat new finch.yaml --family clamshell --name Finch --answers fan=no,cover-screws=10",
             "",
-            "On a terminal it asks; elsewhere, and with --usual, what is not given is answered as usual.",
+            "On a terminal it asks; elsewhere, and with --usual, missing answers get their"
+                    + " defaults.",
             "reseat plugins lists the families."
         })
 final class NewCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The file to make.")
+    @Parameters(index = "0", paramLabel = "FILE", description = "The file to create.")
     private Path file = Path.of("");
 
     @Option(
@@ -75,7 +76,7 @@ final class NewCommand implements Callable<Integer> {
             description = "Name of the device (default: its id).")
     private @Nullable String name;
 
-    @Option(names = "--maker", paramLabel = "TEXT", description = "Who makes it.")
+    @Option(names = "--maker", paramLabel = "TEXT", description = "Maker of the device.")
     private @Nullable String maker;
 
     @Option(
@@ -85,7 +86,7 @@ final class NewCommand implements Callable<Integer> {
             description = "Answers to the questions of the template.")
     private Map<String, String> given = new LinkedHashMap<>();
 
-    @Option(names = "--usual", description = "Ask nothing; what is not given is as usual.")
+    @Option(names = "--usual", description = "Ask nothing; missing answers get their defaults.")
     private boolean usual;
 
     @Override
@@ -95,7 +96,7 @@ final class NewCommand implements Callable<Integer> {
         DeviceFamily of = family(plugins);
         DeviceTemplate chosen = template(OurPlugins.asked(of, "family " + family, of::templates));
         if (Files.exists(file)) {
-            throw new BadInput("reseat: " + file + " is there already; it is left as it is.");
+            throw new BadInput("reseat: " + file + " already exists; it was left unchanged.");
         }
         String what = "template " + chosen.id();
         List<Question> questions = OurPlugins.asked(of, what, chosen::questions);
@@ -106,11 +107,16 @@ final class NewCommand implements Callable<Integer> {
         reading.problems().forEach(out::println);
         if (reading.device().isEmpty()) {
             out.println(
-                    "The template " + chosen.id() + " of " + family + " made a file with errors.");
+                    "The template "
+                            + chosen.id()
+                            + " of "
+                            + family
+                            + " produced a file with errors.");
             return 1;
         }
         String part = reading.device().get().parts().keySet().stream().toList().get(1);
-        out.println("Made " + file + ". It says what is usual; correct it along the device.");
+        out.println(
+                "Created " + file + ". Its values are typical; correct them against the device.");
         out.println("Then: reseat proofread " + file + "; reseat plan " + file + " --free " + part);
         return 0;
     }
@@ -155,7 +161,7 @@ final class NewCommand implements Callable<Integer> {
         String fallback = stem.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._-]+", "-");
         String own = id == null ? fallback : id;
         if (!own.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,63}")) {
-            throw new BadInput("reseat: \"" + own + "\" is no id; give one with --id.");
+            throw new BadInput("reseat: \"" + own + "\" is not a valid id; give one with --id.");
         }
         answers.put("id", own);
         answers.put("name", quoted(name == null ? own : name));
@@ -197,7 +203,7 @@ final class NewCommand implements Callable<Integer> {
         }
     }
 
-    /** Returns a text as it may stand in YAML. */
+    /** Returns a text quoted for YAML. */
     private static String quoted(String text) {
         if (text.matches("[A-Za-z]([A-Za-z0-9 ._-]*[A-Za-z0-9])?")
                 && !text.matches("(?i)true|false|null|yes|no|on|off|y|n")) {

@@ -4,16 +4,16 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import reseat.console.sheet.Terminal;
 
-/** How text comes out. */
+/** Options of text output. */
 final class OutputArgs {
 
-    @Option(names = "--ascii", description = "Use nothing but ASCII for lines and signs.")
+    @Option(names = "--ascii", description = "Use only ASCII for lines and symbols.")
     private boolean ascii;
 
     @Option(
             names = "--width",
             paramLabel = "N",
-            description = "Columns to fill (default: those of the terminal, else 100).")
+            description = "Width in columns (default: that of the terminal, else 100).")
     private @Nullable Integer width;
 
     Terminal terminal() {

@@ -18,8 +18,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * A folder that outputs write files into. A list in it says what was written and its checksum, so
- * that only files of ours that nobody changed are overwritten.
+ * A folder that outputs write files into. A list in it records the written files and their
+ * checksums, so that only our own unchanged files are overwritten.
  */
 final class OutputFolder {
 
@@ -33,12 +33,12 @@ final class OutputFolder {
     }
 
     /**
-     * Writes files, each whole or not at all.
+     * Writes files, each of them atomically.
      *
      * @param files the files by plain name
-     * @param force whether to overwrite what was not written from here
-     * @throws BadInput if a file would be overwritten that was not written from here, or was
-     *     changed since; nothing is written then
+     * @param force whether to overwrite files that were not written by Reseat
+     * @throws BadInput if a file to overwrite was not written by Reseat, or was changed since;
+     *     nothing is written then
      */
     void write(Map<String, byte[]> files, boolean force) throws IOException {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
@@ -64,11 +64,12 @@ final class OutputFolder {
                             + folder
                             + " has "
                             + String.join(", ", foreign)
-                            + ", which Reseat did not write or somebody changed since. Nothing was"
+                            + ", which Reseat did not write, or which was changed since. Nothing"
+                            + " was"
                             + " written. Choose another folder, or give --force to overwrite.");
         }
         Files.createDirectories(folder);
-        // listed before it is written: if the program ends in between, the next run knows both
+        // listed before it is written: if the program dies in between, the next run knows both
         files.forEach((name, bytes) -> ours.add(line(name, bytes)));
         list(ours);
         for (Map.Entry<String, byte[]> each : files.entrySet()) {
@@ -80,8 +81,8 @@ final class OutputFolder {
     }
 
     /**
-     * Writes a file whole or not at all; what was there before stays until it is complete. A link
-     * is followed; what is no regular file, such as a pipe, is written to as it is.
+     * Writes a file atomically; an existing file stays until the new one is complete. Links are
+     * followed; anything but a regular file, such as a pipe, is written to directly.
      */
     static void replace(Path file, byte[] bytes) throws IOException {
         if (Files.exists(file) && !Files.isRegularFile(file)) {
@@ -137,7 +138,7 @@ final class OutputFolder {
             byte[] sum = MessageDigest.getInstance("SHA-256").digest(bytes);
             return HexFormat.of().formatHex(sum) + "  " + name;
         } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
+            throw new IllegalStateException("SHA-256 is missing", e);
         }
     }
 

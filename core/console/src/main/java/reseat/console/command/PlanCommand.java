@@ -48,8 +48,8 @@ import reseat.text.TimeText;
             "  reseat plan samples/tansy/tansy.yaml --free cell --output needs-csv",
             "  reseat plan samples/quill/quill.yaml --free fan --output needs-csv --into out",
             "",
-            "A plan is proved to be the best, or says how much better one could be.",
-            "Ctrl-C ends the search and prints the best plan so far."
+            "A plan is proved optimal, or states how much better one could be.",
+            "Ctrl-C stops the search and prints the best plan so far."
         })
 final class PlanCommand implements Callable<Integer> {
 
@@ -63,22 +63,20 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin private OutputArgs output = new OutputArgs();
     @Mixin private PluginArgs added = new PluginArgs();
 
-    @Option(
-            names = "--json",
-            description = "Print the plan for other programs; see core/docs/plan-json.md.")
+    @Option(names = "--json", description = "Print the plan as JSON; see core/docs/plan-json.md.")
     private boolean json;
 
-    @Option(names = "--teardown-only", description = "Print the way out alone.")
+    @Option(names = "--teardown-only", description = "Print only the teardown.")
     private boolean teardownOnly;
 
-    @Option(names = "--rebuild-only", description = "Print the way back alone.")
+    @Option(names = "--rebuild-only", description = "Print only the rebuild.")
     private boolean rebuildOnly;
 
     @Option(
             names = "--other",
             paramLabel = "N",
             description =
-                    "Name up to N other ways as well, cheapest first: each leaves at least one"
+                    "Also list up to N alternatives, cheapest first: each leaves at least one"
                             + " part of the plan in place.")
     private int other;
 
@@ -142,8 +140,8 @@ final class PlanCommand implements Callable<Integer> {
         to.println();
         to.println(
                 others.isEmpty()
-                        ? "No other way: each part that comes off has to."
-                        : "Other ways, by what comes off:");
+                        ? "No alternative: every part that comes off has to."
+                        : "Alternatives, by what comes off:");
         for (Plan each : others) {
             List<String> stays = new ArrayList<>(plan.movedParts());
             stays.removeAll(each.movedParts());

@@ -9,18 +9,18 @@ import reseat.planner.Planner;
 import reseat.sheet.Names;
 import reseat.text.TimeText;
 
-/** Plans for commands: a plan, or the end of the command with the reason and what would help. */
+/** Plans for commands: a plan, or a failure with the reason and the remedy. */
 final class Planned {
 
     private Planned() {}
 
-    /** Plans, or ends the command with what stands in the way. */
+    /** Plans, or fails the command with the obstacle. */
     static Plan plan(PlanRequest request, Watch watch) {
         PlanResult result = new Planner().plan(request, watch);
         return result.best().orElseThrow(() -> new BadInput(failure(request, result)));
     }
 
-    /** Returns why there is no plan, as lines for the user. */
+    /** Returns why there is no plan, as a message for the user. */
     static String failure(PlanRequest request, PlanResult result) {
         if (result instanceof PlanResult.Impossible) {
             return "reseat: there is no way to do it. " + String.join("; ", result.reasons()) + ".";
@@ -35,9 +35,9 @@ final class Planned {
                 + new Names(request.device()).goal(request.goal())
                 + ": no plan was found before the "
                 + switch (unfinished.ended()) {
-                    case TIME -> "time to think was up; give more with --time";
-                    case EXPANSIONS -> "effort was used up; give more with --effort";
-                    case MEMORY -> "memory was used up; give more with RESEAT_JAVA_OPTS=-Xmx4g";
+                    case TIME -> "time limit was reached; raise it with --time";
+                    case EXPANSIONS -> "effort limit was reached; raise it with --effort";
+                    case MEMORY -> "memory ran out; give more with RESEAT_JAVA_OPTS=-Xmx4g";
                     default -> "search was cancelled";
                 }
                 + ". No plan costs less than "

@@ -19,20 +19,20 @@ import reseat.spi.Output;
 import reseat.spi.OutputFiles;
 import reseat.spi.Plugins;
 
-/** What plugins add to a plan: its costs, and ways to write it. */
+/** Options for what plugins add to a plan: costs and outputs. */
 final class PluginArgs {
 
     @Option(
             names = "--cost-table",
             paramLabel = "ID",
-            description = "Plan with the times of a table of a plugin; reseat plugins lists them.")
+            description = "Plan with a cost table of a plugin; reseat plugins lists them.")
     private @Nullable String costTable;
 
     @Option(
             names = "--output",
             paramLabel = "ID[:FILE]",
             description =
-                    "Write the plan by an output of a plugin instead of the sheet: to standard"
+                    "Write the plan with an output of a plugin instead of the sheet, to standard"
                             + " output, or to a file; reseat plugins lists them.")
     private @Nullable String output;
 
@@ -47,7 +47,7 @@ final class PluginArgs {
     @Option(names = "--force", description = "With --into: overwrite any file of the same name.")
     private boolean force;
 
-    /** Returns the table of costs, or ends the command where there is none of that id. */
+    /** Returns the cost table, or fails the command if its id is unknown. */
     Optional<CostTable> costs(Plugins plugins) {
         return Optional.ofNullable(costTable).map(id -> costs(plugins, id));
     }
@@ -65,7 +65,7 @@ final class PluginArgs {
                                         all.stream().map(CostTable::id).toList()));
     }
 
-    /** Returns the output that is wanted, or ends the command where options do not go together. */
+    /** Returns the chosen output, or fails the command if options contradict each other. */
     Optional<Output> output(Plugins plugins) {
         if (output == null) {
             if (into != null) {
@@ -90,7 +90,7 @@ final class PluginArgs {
         return Optional.of(wanted);
     }
 
-    /** Ends the command where an output cannot go to the place that was named. */
+    /** Fails the command if an output cannot be written to the given destination. */
     static void refuse(Output wanted, boolean toFile, boolean intoFolder) {
         if (toFile && intoFolder) {
             throw new BadInput("reseat: give --output ID:FILE or --into, not both.");
@@ -103,7 +103,7 @@ final class PluginArgs {
         }
     }
 
-    /** Writes a plan into the folder or file that was named, or prints it. */
+    /** Writes a plan to the given folder or file, or prints it. */
     void write(Output wanted, Plan plan, PrintWriter out) throws IOException {
         Output.Content content = Output.Content.of(plan);
         Map<String, byte[]> files =

@@ -26,7 +26,7 @@ import reseat.spi.CommandOption.Kind;
 import reseat.spi.CostTable;
 import reseat.spi.Plugins;
 
-/** What a command of a plugin gets from the command line. */
+/** The call of a plugin's command from the command line. */
 final class PluginCall implements CommandCall, AutoCloseable {
 
     private final CommandSpec spec;
@@ -36,7 +36,7 @@ final class PluginCall implements CommandCall, AutoCloseable {
     private final PrintWriter err;
     private final ProgressLine progress;
 
-    /** Takes Ctrl-C, so it is made for those alone that heed it. */
+    /** Handles Ctrl-C, so it is created only for commands that react to it. */
     private @Nullable Thinking thinking;
 
     PluginCall(CommandSpec spec, CommandInfo info) {

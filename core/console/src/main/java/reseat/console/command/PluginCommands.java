@@ -14,12 +14,12 @@ import reseat.spi.CommandInfo;
 import reseat.spi.CommandOption;
 import reseat.spi.CommandOption.Kind;
 
-/** Makes commands of plugins known to the command line. */
+/** Adds commands of plugins to the command line. */
 final class PluginCommands {
 
     private PluginCommands() {}
 
-    /** Adds the command of a name, if a plugin has it; one that fails meanwhile ends the call. */
+    /** Adds the command of a name, if a plugin has it; throws if that plugin fails. */
     static void add(CommandLine line, String name) {
         for (Command command : OurPlugins.quietly().commands()) {
             if (command.name().equals(name)) {
@@ -28,7 +28,7 @@ final class PluginCommands {
         }
     }
 
-    /** Adds all commands of plugins. Of one that fails a line says so, and the others are there. */
+    /** Adds all commands of plugins. Reports each one that fails, and adds the others. */
     static void addAll(CommandLine line) {
         for (Command command : OurPlugins.quietly().commands()) {
             try {
@@ -157,7 +157,7 @@ final class PluginCommands {
                 + (sentence ? ")." : ")");
     }
 
-    /** The command line takes texts as formats, and looks for variables in them. */
+    /** The command line library treats texts as format strings with variables. */
     private static String[] plain(List<String> lines) {
         return lines.stream()
                 .map(line -> line.replace("%", "%%").replace("${", "$${"))

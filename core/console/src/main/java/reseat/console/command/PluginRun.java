@@ -12,7 +12,7 @@ import reseat.spi.Command;
 import reseat.spi.CommandInfo;
 import reseat.spi.CommandOption;
 
-/** A command of a plugin, as the command line runs it. */
+/** Runs a command of a plugin for the command line. */
 final class PluginRun implements Callable<Integer> {
 
     private final Command top;
@@ -22,12 +22,12 @@ final class PluginRun implements Callable<Integer> {
     private @Nullable CommandSpec spec;
 
     /**
-     * Makes one.
+     * Creates an instance.
      *
      * @param top the command of the plugin that it belongs to
-     * @param command what is run
+     * @param command the command to run
      * @param path its whole name, such as {@code stock list}
-     * @param info what it takes
+     * @param info its options and parameters
      */
     PluginRun(Command top, Command command, String path, CommandInfo info) {
         this.top = top;
@@ -36,7 +36,7 @@ final class PluginRun implements Callable<Integer> {
         this.info = info;
     }
 
-    /** Says under which words the command line knows it. */
+    /** Tells it its place in the command line. */
     void isKnownBy(CommandSpec known) {
         spec = known;
     }
@@ -72,7 +72,7 @@ final class PluginRun implements Callable<Integer> {
     private int ended(PluginCall call) throws IOException, BadInputException {
         int code = command.run(call);
         if (code < Command.FINE || code > Command.FAILED) {
-            throw new IllegalStateException("it ended with " + code + ", which is no exit code");
+            throw new IllegalStateException("it returned " + code + ", which is not an exit code");
         }
         return code;
     }

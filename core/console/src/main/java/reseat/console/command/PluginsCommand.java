@@ -21,10 +21,10 @@ import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
 import reseat.text.JsonText;
 
-/** Says which plugins there are, what each contributes, and which were left out. */
+/** Lists the plugins, what each contributes, and which were left out. */
 @Command(
         name = "plugins",
-        description = "List the plugins: what each contributes, and why one was left out.",
+        description = "List the plugins: what each contributes, and why any was left out.",
         customSynopsis = "reseat plugins [ID] [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -46,10 +46,10 @@ final class PluginsCommand implements Callable<Integer> {
             arity = "0..1",
             index = "0",
             paramLabel = "ID",
-            description = "A plugin; all of them if left out.")
+            description = "Id of a plugin (default: all plugins).")
     private @Nullable String id;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override
@@ -78,7 +78,7 @@ final class PluginsCommand implements Callable<Integer> {
             if (loaded.isEmpty() && refused.isEmpty()) {
                 out.println("No plugins.");
             }
-            OurPlugins.folders().forEach(folder -> out.println("Looked in " + folder));
+            OurPlugins.folders().forEach(folder -> out.println("Searched " + folder));
         }
         return refused.isEmpty() ? 0 : 1;
     }

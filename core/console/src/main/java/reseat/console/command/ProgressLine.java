@@ -3,10 +3,10 @@ package reseat.console.command;
 import java.io.PrintWriter;
 import java.util.Locale;
 
-/** One line that tells a person who waits how it goes; each takes the place of the one before. */
+/** A progress line on a terminal; each update replaces the one before. */
 final class ProgressLine {
 
-    /** Who waits for less than this is told nothing. */
+    /** Shorter waits show no progress. */
     private static final long QUIET_NANOS = 700_000_000L;
 
     private final PrintWriter err;
@@ -28,7 +28,7 @@ final class ProgressLine {
         err.flush();
     }
 
-    /** Wipes the line. */
+    /** Clears the line. */
     void wipe() {
         if (told) {
             err.print("\r" + " ".repeat(78) + "\r");

@@ -16,11 +16,10 @@ import reseat.console.load.OurPlugins;
 import reseat.files.Reading;
 import reseat.model.Problem;
 
-/** Reads a device file in all its variants and says what is wrong with it. */
+/** Reads a device file in all its variants and reports its errors. */
 @Command(
         name = "proofread",
-        description =
-                "Read a device file, all its variants as well, and say what is wrong with it.",
+        description = "Read a device file with all its variants, and report every error in it.",
         customSynopsis = "reseat proofread FILE [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -36,7 +35,7 @@ final class ProofreadCommand implements Callable<Integer> {
 
     @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
 
-    @Option(names = "--strict", description = "Warnings count as well.")
+    @Option(names = "--strict", description = "Exit with 1 if there are warnings.")
     private boolean strict;
 
     @Override
@@ -73,7 +72,7 @@ final class ProofreadCommand implements Callable<Integer> {
         long errors = found.keySet().stream().filter(Problem::isError).count();
         long warnings = found.size() - errors;
         if (found.isEmpty()) {
-            out.println(deviceArgs.file() + ": nothing wrong (" + String.join(", ", read) + ")");
+            out.println(deviceArgs.file() + ": no errors (" + String.join(", ", read) + ")");
         } else {
             out.println(count(errors, "error") + ", " + count(warnings, "warning"));
         }

@@ -10,8 +10,8 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /**
- * The command {@code reseat} itself. A new command of our own is one class here, its line below,
- * and its name in {@link reseat.console.load.BuiltInCommands}.
+ * The command {@code reseat} itself. A new built-in command is one class here, its line below, and
+ * its name in {@link reseat.console.load.BuiltInCommands}.
  */
 @Command(
         name = "reseat",
@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
             "0:fine",
             "1:findings at or above the threshold",
             "2:wrong usage or bad input",
-            "3:failed inside"
+            "3:internal error"
         })
 public final class ReseatCommand implements Runnable {
 
@@ -57,9 +57,9 @@ public final class ReseatCommand implements Runnable {
     @Spec private CommandSpec spec;
 
     /**
-     * Returns the command line that understands some words. Making all commands takes longer than
-     * all else at a start, so where the first word is the name of one, that is the only one made.
-     * Plugins are loaded here only where it is none of our own.
+     * Returns the command line for some words. Creating all commands dominates the start-up time,
+     * so if the first word names a command, only that one is created. Plugins are loaded only if it
+     * is not a built-in command.
      *
      * @param words what follows {@code reseat}
      */
@@ -67,7 +67,7 @@ public final class ReseatCommand implements Runnable {
         List<Class<?>> named =
                 COMMANDS.stream()
                         .filter(type -> words.length > 0 && isNamed(type, words[0]))
-                        // writes down what all commands take
+                        // inspects the options of all commands
                         .filter(type -> type != CompletionCommand.class)
                         .toList();
         CommandLine line = new CommandLine(new ReseatCommand());
@@ -83,8 +83,8 @@ public final class ReseatCommand implements Runnable {
     }
 
     /**
-     * Tells whether a command is called so. Its class is too; looking there first spares reading
-     * what stands at all the others.
+     * Returns whether a command has a name. Its class name matches; checking that first avoids
+     * reading the annotations of all others.
      */
     private static boolean isNamed(Class<?> type, String word) {
         return type.getSimpleName().equalsIgnoreCase(word.concat("Command"))

@@ -5,7 +5,7 @@ import java.util.List;
 import picocli.CommandLine.Option;
 import reseat.model.Rules;
 
-/** What a user forbids, requires and permits. */
+/** What the user forbids, requires and permits. */
 final class RuleArgs {
 
     @Option(
@@ -26,7 +26,7 @@ final class RuleArgs {
             names = "--forbid-tool",
             paramLabel = "TOOL",
             split = ",",
-            description = "Tools that are not at hand.")
+            description = "Tools that are not available.")
     private List<String> forbidTools = new ArrayList<>();
 
     @Option(

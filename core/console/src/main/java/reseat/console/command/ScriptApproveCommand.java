@@ -26,16 +26,16 @@ import reseat.files.ScriptFile.Language;
 import reseat.model.BadInputException;
 import reseat.script.host.Approvals;
 
-/** Approves one Java script, in exactly the content that it has now. */
+/** Approves one Java script with exactly its current content. */
 @Command(
         name = "approve",
-        description = "Let a Java script run in this shop, in exactly the content it has now.",
+        description = "Approve a Java script for this shop, with exactly its current content.",
         customSynopsis = "reseat script approve FILE [OPTIONS]",
         sortOptions = false,
         footer = {"", "Once the file changes, it must be approved again."})
 final class ScriptApproveCommand implements Callable<Integer> {
 
-    /** Words that a check of a device hardly needs. */
+    /** Words that a check of a device rarely needs. */
     private static final Pattern WORTH_A_LOOK =
             Pattern.compile(
                     "\\b(java\\.(io|net|nio|lang\\.(reflect|invoke|foreign)|sql|rmi)|javax|sun|jdk"
@@ -51,7 +51,7 @@ final class ScriptApproveCommand implements Callable<Integer> {
     @Option(
             names = "--hash",
             paramLabel = "SHA256",
-            description = "Approve without being asked, if the hash of the file is this one.")
+            description = "Approve without a prompt, if the file has this hash.")
     private @Nullable String hash;
 
     @Option(
@@ -70,7 +70,7 @@ final class ScriptApproveCommand implements Callable<Integer> {
         }
         Approvals approvals = shop.approvals();
         if (approvals.of(script).isPresent()) {
-            out.println("It is approved already, in exactly this content.");
+            out.println("It is already approved, with exactly this content.");
             return 0;
         }
         tell(script, out);
@@ -100,8 +100,7 @@ final class ScriptApproveCommand implements Callable<Integer> {
                         .sorted()
                         .collect(Collectors.joining(", "));
         out.println(
-                "  words worth a look: "
-                        + (words.isEmpty() ? "none, which proves nothing" : words));
+                "  suspicious words: " + (words.isEmpty() ? "none, which proves nothing" : words));
         out.println(
                 "It is Java: it can read, change and send whatever you can. Read it before you approve it.");
     }
@@ -117,7 +116,7 @@ final class ScriptApproveCommand implements Callable<Integer> {
                                 + script.sha256()
                                 + ", not "
                                 + given
-                                + "; it is another file than the one that was looked at");
+                                + "; it is not the file that was reviewed");
             }
             return true;
         }

@@ -17,14 +17,13 @@ import reseat.model.BadInputException;
 import reseat.script.host.Approvals;
 import reseat.script.host.ScriptChecks;
 
-/** Script files that are run among the checks. */
+/** Script files that are run along with the checks. */
 final class ScriptArgs {
 
     @Option(
             names = "--scripts",
             paramLabel = "PATH",
-            description =
-                    "Run these script files too; of a folder, those in it and in the folders below it.")
+            description = "Also run these scripts; folders are searched with their subfolders.")
     private List<Path> paths = new ArrayList<>();
 
     boolean given() {
@@ -32,8 +31,8 @@ final class ScriptArgs {
     }
 
     /**
-     * Returns the scripts as checks. Java that nobody approved is left out, which {@code err} is
-     * told; a file that cannot be read ends the command.
+     * Returns the scripts as checks. Unapproved Java is skipped with a message to {@code err}; an
+     * unreadable file fails the command.
      */
     List<Check> checks(ScriptChecks pool, PrintWriter err) throws BadInputException {
         try {

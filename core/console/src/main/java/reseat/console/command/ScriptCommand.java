@@ -24,7 +24,7 @@ import reseat.script.host.ScriptFolder;
         },
         footer = {
             "",
-            "JavaScript runs in a sandbox. Java can do anything and runs only once it was approved.",
+            "JavaScript runs in a sandbox. Java can do anything, and runs only once approved.",
             "How to write one: core/docs/scripts.md. What is safe: core/docs/script-safety.md.",
             "",
             "Examples:",
@@ -41,7 +41,7 @@ final class ScriptCommand implements Runnable {
         throw new ParameterException(spec.commandLine(), "Name a command.");
     }
 
-    /** Reads scripts; all must be readable, or the command ends. */
+    /** Reads scripts; fails the command unless all are readable. */
     static ScriptFolder read(List<Path> places) {
         for (Path place : places) {
             if (!Files.exists(place)) {

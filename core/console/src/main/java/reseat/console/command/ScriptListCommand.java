@@ -15,11 +15,11 @@ import reseat.files.ScriptFile.Language;
 import reseat.script.host.Approvals;
 import reseat.text.JsonText;
 
-/** Lists scripts with hash and origin; runs none. */
+/** Lists scripts with hash and origin, without running any. */
 @Command(
         name = "list",
         description =
-                "List scripts: what they find, who gave them, their hash, whether they may run.",
+                "List scripts: what they find, their origin and hash, and whether they may run.",
         customSynopsis = "reseat script list [FILE|FOLDER...] [OPTIONS]",
         sortOptions = false)
 final class ScriptListCommand implements Callable<Integer> {
@@ -33,7 +33,7 @@ final class ScriptListCommand implements Callable<Integer> {
             description = "Scripts, or folders with scripts; default: scripts.")
     private List<Path> places = List.of(Path.of("scripts"));
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override
@@ -61,9 +61,9 @@ final class ScriptListCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** Returns who gave a script. */
+    /** Returns the origin of a script. */
     static String from(ScriptFile script) {
-        return script.from().isEmpty() ? "nobody who is named" : script.from();
+        return script.from().isEmpty() ? "an unnamed source" : script.from();
     }
 
     private static String runs(ScriptFile script, Approvals approvals) {

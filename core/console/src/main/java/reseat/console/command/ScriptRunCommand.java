@@ -36,7 +36,7 @@ import reseat.text.JsonText;
 /** Runs scripts on one device. */
 @Command(
         name = "run",
-        description = "Run scripts on a device, each in a process that cannot harm this one.",
+        description = "Run scripts on a device, isolated in processes of their own.",
         customSynopsis = "reseat script run SCRIPT... DEVICE [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -45,7 +45,7 @@ import reseat.text.JsonText;
             "  reseat script run scripts samples/quill/quill.yaml",
             "  reseat script run scripts/many-flips samples/quill/quill.yaml --free keyboard --set many-flips.most=1",
             "",
-            "Exit code 1: a finding is at or above --from, or a script did not run to its end."
+            "Exit code 1: a finding is at or above --from, or a script did not finish."
         })
 final class ScriptRunCommand implements Callable<Integer> {
 
@@ -70,7 +70,7 @@ final class ScriptRunCommand implements Callable<Integer> {
             description = "Drives that the shop has drivers for.")
     private @Nullable List<String> drives;
 
-    @Option(names = "--today", paramLabel = "DAY", description = "Day to judge expiry by.")
+    @Option(names = "--today", paramLabel = "DAY", description = "Date to judge expiry by.")
     private @Nullable LocalDate today;
 
     @Option(
@@ -83,10 +83,10 @@ final class ScriptRunCommand implements Callable<Integer> {
             names = "--from",
             paramLabel = "SEVERITY",
             description =
-                    "Least severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
+                    "Lowest severity for exit code 1: ${COMPLETION-CANDIDATES}; default: ERROR.")
     private Severity from = Severity.ERROR;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override

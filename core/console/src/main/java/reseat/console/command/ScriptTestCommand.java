@@ -18,11 +18,10 @@ import reseat.script.host.Fixture;
 import reseat.script.host.ScriptHost;
 import reseat.script.host.ScriptLimits;
 
-/** Runs scripts on the fixtures that travel with them. */
+/** Runs scripts on their fixtures. */
 @Command(
         name = "test",
-        description =
-                "Run scripts on their fixtures: what is marked must be found, and nothing else.",
+        description = "Run scripts on their fixtures: they must find exactly what is marked.",
         customSynopsis = "reseat script test FILE|FOLDER... [OPTIONS]",
         sortOptions = false,
         footer = {"", "Exit code 1: a script does not do what its fixtures say."})
@@ -62,14 +61,14 @@ final class ScriptTestCommand implements Callable<Integer> {
             List<String> complaints = fixtures.get(i).complaints(ran.outcomes().get(i));
             bad += complaints.isEmpty() ? 0 : 1;
             out.println(
-                    (complaints.isEmpty() ? "fine   " : "amiss  ")
+                    (complaints.isEmpty() ? "passed " : "failed ")
                             + tasks.get(i).script().info().id()
                             + "  "
                             + fixtures.get(i).file().getFileName());
             complaints.forEach(line -> out.println("       " + line));
         }
         lacking.forEach(out::println);
-        out.println((tasks.size() - bad) + " of " + tasks.size() + " fixtures fine");
+        out.println((tasks.size() - bad) + " of " + tasks.size() + " fixtures passed");
         return bad == 0 && lacking.isEmpty() ? 0 : 1;
     }
 }

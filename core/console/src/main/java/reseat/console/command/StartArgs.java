@@ -14,7 +14,7 @@ import reseat.model.State;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 
-/** Where the unit stands before the work; a closed device if nothing is said. */
+/** The state of the unit before the work; a closed device by default. */
 final class StartArgs {
 
     @Option(
@@ -29,7 +29,7 @@ final class StartArgs {
             names = "--done",
             paramLabel = "ACT",
             split = ",",
-            description = "The unit is half open: these acts are done already, in this order.")
+            description = "The unit is half open: these acts are already done, in this order.")
     private List<String> done = new ArrayList<>();
 
     @Option(
@@ -112,8 +112,7 @@ final class StartArgs {
     static State checked(Device device, State start) {
         List<String> faults = Simulator.faultsOf(device, start);
         if (!faults.isEmpty()) {
-            throw new BadInput(
-                    "reseat: the start is none that a unit can be in. " + String.join(" ", faults));
+            throw new BadInput("reseat: no unit can be in this state. " + String.join(" ", faults));
         }
         return start;
     }

@@ -9,12 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A file of statements: one {@code name = value} a line, # begins a comment. */
+/** A file of statements: one {@code name = value} per line, # starts a comment. */
 final class StatedFile {
 
     private StatedFile() {}
 
-    /** Reads it; lines that are no statement end the command, all of them at once. */
+    /** Reads it; reports all invalid lines together and fails the command. */
     static Map<String, String> read(Path file) throws IOException {
         Map<String, String> stated = new LinkedHashMap<>();
         List<String> faults = new ArrayList<>();

@@ -19,11 +19,12 @@ import reseat.model.Device;
 import reseat.model.ScrewType;
 import reseat.text.JsonText;
 
-/** Says what happens when another screw goes into a seat. */
+/** Shows what happens when another screw goes into a seat. */
 @Command(
         name = "swap",
         description =
-                "Say how a screw lies in its seat, and what any other screw of the device would do there.",
+                "Show how a screw sits in its seat, and what any other screw of the device would"
+                        + " do there.",
         customSynopsis = "reseat swap FILE JOINT [OPTIONS]",
         sortOptions = false,
         footer = {
@@ -44,7 +45,7 @@ final class SwapCommand implements Callable<Integer> {
     @Option(names = "--screw", paramLabel = "TYPE", description = "Only this screw type.")
     private @Nullable String screw;
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override

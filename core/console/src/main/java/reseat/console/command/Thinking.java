@@ -7,12 +7,12 @@ import reseat.plan.Watch;
 import reseat.text.TimeText;
 
 /**
- * Watches a search for the person who waits: tells how it goes on a terminal, and lets Ctrl-C end
- * the search, not the program, so that the best plan so far is still printed.
+ * Watches a search: shows its progress on a terminal, and lets Ctrl-C stop the search instead of
+ * the program, so that the best plan so far is still printed.
  */
 final class Thinking implements Watch, AutoCloseable {
 
-    /** How long Java may wait for us after Ctrl-C. */
+    /** How long the JVM may wait for us after Ctrl-C. */
     private static final long GRACE_S = 10;
 
     private final PrintWriter err;
@@ -27,11 +27,11 @@ final class Thinking implements Watch, AutoCloseable {
     }
 
     /**
-     * Begins to watch.
+     * Starts watching.
      *
-     * @param err where to say that nothing came of it
-     * @param line where to tell how it goes
-     * @param awaited what is to be printed in the end, in words
+     * @param err where to report that there is no result
+     * @param line where to show progress
+     * @param awaited what will be printed at the end, in words
      */
     Thinking(PrintWriter err, ProgressLine line, String awaited) {
         this.err = err;
@@ -41,7 +41,7 @@ final class Thinking implements Watch, AutoCloseable {
         try {
             Runtime.getRuntime().addShutdownHook(atEnd);
         } catch (IllegalStateException e) {
-            // a plugin tried to end the process, which goes on: nothing is left to register for
+            // a plugin tried to exit the process, which continues: there is nothing to register
             printed.countDown();
         }
     }
@@ -73,15 +73,15 @@ final class Thinking implements Watch, AutoCloseable {
                         + TimeText.of(lowerBoundMs)
                         + ", "
                         + expansions
-                        + " states; Ctrl-C ends it");
+                        + " states; Ctrl-C stops it");
     }
 
-    /** Wipes the line of progress. */
+    /** Clears the progress line. */
     void done() {
         line.wipe();
     }
 
-    /** Lets go of Ctrl-C; call it when everything is printed and flushed. */
+    /** Releases Ctrl-C; call it when everything is printed and flushed. */
     @Override
     public void close() {
         done();
@@ -90,7 +90,7 @@ final class Thinking implements Watch, AutoCloseable {
             try {
                 Runtime.getRuntime().removeShutdownHook(atEnd);
             } catch (IllegalStateException e) {
-                // the process is ending, and the hook with it
+                // the process is exiting, and the hook with it
                 stop = true;
             }
         }

@@ -27,10 +27,10 @@ import reseat.fasten.TorqueUnit;
 import reseat.model.Device;
 import reseat.text.JsonText;
 
-/** Says which torque a screw gets. */
+/** Shows the torque of a screw. */
 @Command(
         name = "torque",
-        description = "Say which torque a screw gets: of a seat, or of bare words.",
+        description = "Show the torque of a screw, from its seat or from a description.",
         customSynopsis = {
             "reseat torque WORDS [OPTIONS]",
             "       reseat torque --device FILE JOINT [OPTIONS]",
@@ -52,13 +52,13 @@ final class TorqueCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..*",
             paramLabel = "WORDS",
-            description = "What is known of the screw, or the id of a joint with --device.")
+            description = "Description of the screw, or with --device the id of a joint.")
     private List<String> words = new ArrayList<>();
 
     @Option(
             names = "--device",
             paramLabel = "FILE",
-            description = "Device file in which the joint is.")
+            description = "Device file that contains the joint.")
     private @Nullable Path device;
 
     @Option(names = "--variant", paramLabel = "ID", description = "Variant of the device.")
@@ -83,7 +83,7 @@ final class TorqueCommand implements Callable<Integer> {
             description = "Unit to print in; default: N·m.")
     private String unit = "N·m";
 
-    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
     @Override
@@ -97,7 +97,7 @@ final class TorqueCommand implements Callable<Integer> {
         if (words.isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "Tell the screw, such as \"M1.6 8.8 into magnesium, 3 mm\".");
+                    "Describe the screw, such as \"M1.6 8.8 into magnesium, 3 mm\".");
         }
         TorqueUnit printed = ShopTables.asked(() -> tables.torqueUnits().unit(unit));
         TorqueAdvisor advisor = TorqueAdvisor.of(tables);
@@ -121,7 +121,7 @@ final class TorqueCommand implements Callable<Integer> {
 
     private TorqueAdvice bare(FastenerTables tables, TorqueAdvisor advisor) {
         if (friction != null) {
-            tables.friction(friction); // its own error, not that of any word
+            tables.friction(friction); // gives its own error message
         }
         String text = String.join(" ", words) + (friction == null ? "" : ", " + friction);
         TorqueEstimate estimate = advisor.estimate(advisor.read(text));
@@ -172,7 +172,7 @@ final class TorqueCommand implements Callable<Integer> {
         advice.cautions().forEach(caution -> out.println("! " + caution));
         advice.estimate().ifPresent(estimate -> detail(out, advice, estimate, printed));
         if (!advice.noEstimate().isEmpty()) {
-            out.println("No estimate beside it: " + advice.noEstimate());
+            out.println("No estimate to compare: " + advice.noEstimate());
         }
     }
 
@@ -228,7 +228,7 @@ final class TorqueCommand implements Callable<Integer> {
         }
     }
 
-    /** Seven digits are more than any driver can be set to; JSON has them all. */
+    /** Seven digits exceed the precision of any driver; JSON has them all. */
     private static String readable(BigDecimal amount) {
         return amount.round(new MathContext(7)).stripTrailingZeros().toPlainString();
     }

@@ -2,7 +2,7 @@ package reseat.console.command;
 
 import picocli.CommandLine.IVersionProvider;
 
-/** Hands what {@code --version} prints to the command line. */
+/** Supplies the output of {@code --version} to the command line. */
 final class VersionLines implements IVersionProvider {
 
     @Override

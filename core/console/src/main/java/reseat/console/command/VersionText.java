@@ -4,14 +4,14 @@ import java.util.List;
 import reseat.spi.ToolkitVersion;
 
 /**
- * What {@code --version} prints: our version, and the Java that runs us. It knows nothing of the
- * command line: making one takes longer than the answer.
+ * The output of {@code --version}: our version, and that of Java. It does not use the command line
+ * library, which would take longer than the answer.
  */
 public final class VersionText {
 
     private VersionText() {}
 
-    /** Tells whether the words ask for the version and for nothing else. */
+    /** Returns whether the words request only the version. */
     public static boolean isAskedBy(String... words) {
         return words.length == 1 && (words[0].equals("--version") || words[0].equals("-V"));
     }

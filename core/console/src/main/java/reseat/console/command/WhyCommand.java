@@ -24,10 +24,10 @@ import reseat.planner.Planner;
 import reseat.sheet.Names;
 import reseat.text.TimeText;
 
-/** Says why something must come off. */
+/** Explains why something must come off. */
 @Command(
         name = "why",
-        description = "Say why a part must come off or a joint be released: the chain of facts.",
+        description = "Explain why a part must come off or a joint must be released.",
         customSynopsis =
                 "reseat why FILE THING --free PART[,PART] | --reach JOINT | --all [OPTIONS]",
         sortOptions = false,
@@ -37,8 +37,8 @@ import reseat.text.TimeText;
             "  reseat why samples/quill/quill.yaml storage-door --free fan",
             "  reseat why samples/sorrel/sorrel.yaml release:display-bond/cut --free cell",
             "",
-            "Each line tells what it is good for and leads to the next, down to the goal.",
-            "The last line tells what it costs to do without it, or that there is no other way."
+            "Each line gives a reason and leads to the next, down to the goal.",
+            "The last line gives the extra cost of doing without it, or says that there is no way."
         })
 final class WhyCommand implements Callable<Integer> {
 
@@ -128,7 +128,7 @@ final class WhyCommand implements Callable<Integer> {
         return necessity.sentence();
     }
 
-    /** An id tells what leaves together as well, but a long one runs over the line. */
+    /** An id also names what leaves together, but a long one does not fit on the line. */
     private String told(CostedAct act) {
         if (!(act.act() instanceof Act.MoveParts move) || move.parts().size() < 4) {
             return act.act().id();

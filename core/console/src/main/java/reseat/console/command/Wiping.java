@@ -3,7 +3,7 @@ package reseat.console.command;
 import java.io.PrintWriter;
 import java.io.Writer;
 
-/** Writes on, and first wipes the line of progress, which would stand in the middle of it. */
+/** A writer that first clears the progress line, which would otherwise break up the text. */
 final class Wiping extends Writer {
 
     private final PrintWriter to;

@@ -2,10 +2,10 @@ package reseat.console.load;
 
 import java.util.Set;
 
-/** What our own commands are called. Plugins are loaded without making the commands. */
+/** The names of built-in commands. Plugins are loaded without creating the commands. */
 public final class BuiltInCommands {
 
-    /** The names, which no command of a plugin may have. */
+    /** The names, which commands of plugins must not use. */
     public static final Set<String> NAMES =
             Set.of(
                     "assess",

@@ -17,13 +17,13 @@ import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Keeps code of plugins from ending the program. It runs in a thread of its own; where that calls
- * {@code System.exit}, a shutdown hook holds the end up, the caller gets an {@link ExitNotAllowed},
- * and the program goes on to its own end, with exit code 3. Signals and the program's own end are
- * left alone. {@code Runtime.halt} cannot be held up: Java asks nobody then.
+ * Keeps code of plugins from exiting the program. The code runs in its own thread. If it calls
+ * {@code System.exit}, a shutdown hook delays the exit, the caller gets an {@link ExitNotAllowed},
+ * and the program continues to its normal end, with exit code 3. Signals and the program's own exit
+ * are not affected. {@code Runtime.halt} cannot be intercepted: it runs no hooks.
  *
- * <p>Java has no other means left: the security manager is gone. The stacks of all threads tell who
- * asked for the end.
+ * <p>Java has no other means since the security manager was removed. The stack traces of all
+ * threads show who called for the exit.
  */
 public final class Guard {
 
@@ -33,7 +33,7 @@ public final class Guard {
     private static final int FAILED_INSIDE = 3;
     private static final long LOOKS_EVERY_MS = 20;
 
-    /** What people type at the console is in this package; they may end what they started. */
+    /** Code typed at the console is in this package; users may exit what they started. */
     private static final String TYPED = "REPL.";
 
     private final IntConsumer halt;
@@ -57,7 +57,7 @@ public final class Guard {
         T run() throws E;
     }
 
-    /** Thrown where code of a plugin called {@code System.exit}. */
+    /** Thrown when code of a plugin called {@code System.exit}. */
     public static final class ExitNotAllowed extends RuntimeException {
 
         ExitNotAllowed(String message) {
@@ -65,7 +65,7 @@ public final class Guard {
         }
     }
 
-    /** Guards from now on; before, code is simply run. */
+    /** Starts guarding; before, code runs unguarded. */
     public synchronized void arm(PrintWriter toOut, PrintWriter toErr) {
         out = toOut;
         err = toErr;
@@ -75,7 +75,7 @@ public final class Guard {
         return err != null;
     }
 
-    /** Watches for an end that nobody expects, for code that cannot be run by {@link #run}. */
+    /** Watches for unexpected exits, for code that cannot be run by {@link #run}. */
     public synchronized void watch() {
         if (armed() && !hooked) {
             hooked = true;
@@ -84,9 +84,9 @@ public final class Guard {
     }
 
     /**
-     * Runs code of a plugin. An interrupt is handed on to it.
+     * Runs code of a plugin. An interrupt is passed on to it.
      *
-     * @param whose whose code it is, such as "the plugin sounders 1.0"
+     * @param whose the owner of the code, such as "the plugin sounders 1.0"
      * @throws ExitNotAllowed if it called {@code System.exit}
      */
     public <T, E extends Exception> T run(String whose, Code<T, E> code) throws E {
@@ -104,7 +104,7 @@ public final class Guard {
         }
     }
 
-    /** Ends the program, with exit code 3 instead if code of a plugin tried to end it before. */
+    /** Exits the program, with exit code 3 if code of a plugin tried to exit it before. */
     public void end(int code) {
         synchronized (this) {
             if (stuck.isEmpty()) {
@@ -125,7 +125,7 @@ public final class Guard {
         return thread;
     }
 
-    /** The shutdown hook: returns where the program may end. */
+    /** The shutdown hook: returns when the program may exit. */
     private void holdUp() {
         while (!mayEnd(Thread.getAllStackTraces())) {
             try {
@@ -137,10 +137,10 @@ public final class Guard {
     }
 
     /**
-     * Looks who asked for the end of the program.
+     * Finds out who called for the exit of the program.
      *
-     * @param stacks the stacks of all threads
-     * @return whether it may end; while it may not, this has to be asked again
+     * @param stacks the stack traces of all threads
+     * @return whether it may exit; if not, call this again later
      */
     synchronized boolean mayEnd(Map<Thread, StackTraceElement[]> stacks) {
         Optional<Thread> signal = in(stacks, "java.lang.Terminator", "").stream().findFirst();
@@ -177,7 +177,7 @@ public final class Guard {
         return stuck.isEmpty();
     }
 
-    /** Ends the program at once: somebody may be waiting for ever for what is stuck. */
+    /** Halts the program at once, because other threads may wait forever for a stuck one. */
     private void give(String whose, String place) {
         untold.add(sentence(whose, place));
         tell();
@@ -221,7 +221,7 @@ public final class Guard {
                 && (method.isEmpty() || frame.getMethodName().equals(method));
     }
 
-    /** Returns the frames that called for the end, innermost first. */
+    /** Returns the frames that called for the exit, innermost first. */
     private static List<StackTraceElement> below(StackTraceElement @Nullable [] stack) {
         List<StackTraceElement> all = stack == null ? List.of() : List.of(stack);
         for (int i = all.size() - 1; i >= 0; i--) {
@@ -250,7 +250,7 @@ public final class Guard {
             start(Thread.currentThread());
             try {
                 answer.complete(code.run());
-            } catch (Throwable e) { // a stranger's code: the caller gets whatever it throws
+            } catch (Throwable e) { // foreign code: the caller gets any exception
                 answer.completeExceptionally(e);
             } finally {
                 start(null);
@@ -265,7 +265,7 @@ public final class Guard {
             }
         }
 
-        /** An interrupt may come before the code has begun. */
+        /** An interrupt may arrive before the code has started. */
         private synchronized void interrupt() {
             interrupted = true;
             if (worker != null) {
@@ -285,7 +285,7 @@ public final class Guard {
             answer.completeExceptionally(new ExitNotAllowed(sentence(whose, place)));
         }
 
-        @SuppressWarnings("unchecked") // the code throws nothing that is checked but E
+        @SuppressWarnings("unchecked") // the code throws no checked exception but E
         <E extends Exception> T await() throws E {
             boolean again = false;
             try {

@@ -19,7 +19,7 @@ import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
 import reseat.stock.StockSource;
 
-/** A plugin whose checks are run under guard, those of its families as well. */
+/** A plugin whose checks, and those of its families, run under guard. */
 final class GuardedPlugin implements Plugin {
 
     private final Plugin plugin;
@@ -37,7 +37,7 @@ final class GuardedPlugin implements Plugin {
                         .toList();
     }
 
-    /** Returns the plugins with those guarded that do not ship with the program. */
+    /** Returns the plugins, with guards for those that do not ship with the program. */
     static Plugins guard(Plugins plugins, Guard guard) {
         return new Plugins(
                 plugins.loaded().stream()

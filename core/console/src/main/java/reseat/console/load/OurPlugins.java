@@ -20,8 +20,8 @@ import reseat.spi.Plugin;
 import reseat.spi.Plugins;
 
 /**
- * The plugins of this process: those that ship, the shop's and the user's. They are loaded when a
- * command first needs them, once.
+ * The plugins of this process: those that ship, the shop's and the user's. They are loaded once,
+ * when a command first needs them.
  */
 public final class OurPlugins {
 
@@ -31,14 +31,14 @@ public final class OurPlugins {
 
     private OurPlugins() {}
 
-    /** Returns the plugins; the first time, one line says of each that was left out why. */
+    /** Returns the plugins; the first call reports each one that was left out. */
     public static synchronized Plugins get(PrintWriter err) {
         Plugins plugins = quietly();
         tell(err);
         return plugins;
     }
 
-    /** Returns the plugins; what was left out is told when the command ends. */
+    /** Returns the plugins; those left out are reported when the command ends. */
     public static synchronized Plugins quietly() {
         Plugins plugins = loaded;
         if (plugins == null) {
@@ -55,7 +55,7 @@ public final class OurPlugins {
         return plugins;
     }
 
-    /** Tells what was left out, if plugins were loaded and it was not told yet. */
+    /** Reports what was left out, if plugins were loaded and this was not reported yet. */
     public static synchronized void tell(PrintWriter err) {
         Plugins plugins = loaded;
         if (plugins != null && !told) {
@@ -67,22 +67,22 @@ public final class OurPlugins {
         err.flush();
     }
 
-    /** Leaves a line for {@link #tell}. */
+    /** Adds a line for {@link #tell}. */
     public static synchronized void tellLater(String line) {
         LATER.add(line);
     }
 
-    /** Returns the plugins for a command that tells itself what was left out. */
+    /** Returns the plugins for a command that itself reports what was left out. */
     public static synchronized Plugins untold() {
         told = true;
         return quietly();
     }
 
     /**
-     * Runs code of a plugin; what it throws is told as the plugin's.
+     * Runs code of a plugin; exceptions are attributed to the plugin.
      *
-     * @param of what it belongs to, one of the things that the plugin contributes
-     * @param what it in words ("output html-sheet")
+     * @param of the contribution of the plugin that the code belongs to
+     * @param what its description ("output html-sheet")
      */
     public static <T> T asked(Object of, String what, Guard.Code<T, IOException> code)
             throws IOException {
@@ -101,12 +101,12 @@ public final class OurPlugins {
     }
 
     /**
-     * Runs a command of a plugin. What it says of the user's input is passed on; what else it
-     * throws is told as the plugin's.
+     * Runs a command of a plugin. Errors in the user's input are passed on; other exceptions are
+     * attributed to the plugin.
      *
      * @param command the command of the plugin
-     * @param name its name, with that of the action in hand
-     * @param code what runs
+     * @param name its name, with that of the action
+     * @param code the code to run
      */
     public static int ran(Command command, String name, Run code)
             throws IOException, BadInputException {
@@ -125,9 +125,9 @@ public final class OurPlugins {
     }
 
     /**
-     * Asks a command of a plugin what it takes.
+     * Gets the options and parameters of a plugin's command.
      *
-     * @throws PluginFailed if it fails, or says what cannot be
+     * @throws PluginFailed if it fails, or its description is invalid
      */
     public static <T> T described(Command command, Supplier<T> code) {
         try {
@@ -150,7 +150,7 @@ public final class OurPlugins {
         return "that has it";
     }
 
-    /** Returns the id of a plugin with its version and its place. */
+    /** Returns the id of a plugin with its version and location. */
     static String name(Plugins.Loaded each) {
         return each.plugin().info().id()
                 + " "
@@ -158,7 +158,7 @@ public final class OurPlugins {
                 + each.from().map(from -> " (" + from + ")").orElse("");
     }
 
-    /** Returns the folders that plugins are looked for in. */
+    /** Returns the folders that are searched for plugins. */
     public static List<Path> folders() {
         return folders(
                 System.getenv(),

@@ -4,14 +4,13 @@ import java.nio.file.Path;
 import java.util.Map;
 
 /**
- * Where things of the person who runs the program are kept. The environment decides: {@code
- * RESEAT_HOME} for settings and state, then the folders of the XDG base directory specification,
- * then {@code HOME}, and only then what Java takes for the home. The launcher follows the same
- * order for its cache.
+ * The personal folders of the user. The environment decides: {@code RESEAT_HOME} for settings and
+ * state, then the folders of the XDG base directory specification, then {@code HOME}, and only then
+ * Java's user home. The launcher follows the same order for its cache.
  *
- * @param settings what people write: start-up files, approvals
- * @param state what the program writes: history
- * @param data what people add: plugins
+ * @param settings files that users write: start-up files, approvals
+ * @param state files that the program writes: history
+ * @param data files that users add: plugins
  */
 public record PersonalFolders(Path settings, Path state, Path data) {
 
@@ -24,9 +23,9 @@ public record PersonalFolders(Path settings, Path state, Path data) {
 
     /**
      * Returns the folders that an environment names. Paths in it that are not absolute count as
-     * missing, as the specification wants it, but for {@code RESEAT_HOME}.
+     * missing, as the specification requires, except for {@code RESEAT_HOME}.
      *
-     * @param userHome the home where the environment does not name it
+     * @param userHome the home directory if the environment does not name it
      */
     public static PersonalFolders of(Map<String, String> env, String userHome) {
         Path home = absolute(env, "HOME", Path.of(userHome));

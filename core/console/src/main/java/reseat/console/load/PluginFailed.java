@@ -1,6 +1,6 @@
 package reseat.console.load;
 
-/** Ends a command because something of a plugin failed. */
+/** Fails a command because code of a plugin failed. */
 public final class PluginFailed extends RuntimeException {
 
     PluginFailed(String what, String plugin, Throwable cause) {

@@ -1,2 +1,2 @@
-/** What this process finds by itself: plugins, and the folders of the person who runs it. */
+/** Finds plugins and the personal folders of the user. */
 package reseat.console.load;

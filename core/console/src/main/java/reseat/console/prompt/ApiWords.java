@@ -11,13 +11,13 @@ final class ApiWords {
 
     private ApiWords() {}
 
-    /** Returns what a member is, in a few words; empty where nothing is known. */
+    /** Returns a short description of a member; empty if unknown. */
     static String of(Class<?> type, String member) {
         String name = type.getCanonicalName();
         return name == null ? "" : first(ApiIndex.standard().member(name, member));
     }
 
-    /** Returns what a function of the bench does. */
+    /** Returns the description of a function of the bench. */
     static String ofFunction(String name) {
         return first(ApiIndex.standard().member(BENCH, name));
     }
@@ -32,7 +32,7 @@ final class ApiWords {
     }
 
     /**
-     * Returns the full name of a type of the toolkit, as a class loader wants it; else the name.
+     * Returns the full name of a type of the toolkit, as a class loader expects it; else the name.
      */
     static String full(String shortName) {
         String bare = shortName.replaceFirst("<.*", "");

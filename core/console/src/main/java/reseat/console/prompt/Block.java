@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import reseat.console.sheet.Terminal;
 
-/** One record in two columns: what, and how much. */
+/** One record in two columns: names and values. */
 final class Block {
 
     private final Terminal terminal;
@@ -35,7 +35,7 @@ final class Block {
                         first = false;
                     }
                 });
-        return lines.isEmpty() ? "nothing in it" : String.join("\n", lines);
+        return lines.isEmpty() ? "empty" : String.join("\n", lines);
     }
 
     static List<String> wrapped(String words, int room) {

@@ -14,7 +14,7 @@ import reseat.check.Finding;
 import reseat.model.Joint;
 import reseat.model.Part;
 
-/** Writes what was typed as a check that shops can share. */
+/** Converts input of a session to a check that shops can share. */
 final class CheckText {
 
     private static final Pattern DECLARES =
@@ -30,8 +30,8 @@ final class CheckText {
     /**
      * Prepares it.
      *
-     * @param inputs what ran without error, in the language of the check; the last one has the
-     *     value
+     * @param inputs the inputs that ran without error, in the language of the check; the last one
+     *     has the value
      * @param values that value
      */
     CheckText(String id, Tongue tongue, List<Evaluation> inputs, Collection<?> values) {
@@ -60,7 +60,7 @@ final class CheckText {
 
     private String js(Evaluation last, String pointer) {
         StringBuilder text = new StringBuilder("function run(input) {\n");
-        text.append("  // what the bench had by these names\n");
+        text.append("  // functions of the console\n");
         text.append("  const device = () => input.device();\n");
         text.append("  const facts = () => input.facts();\n");
         text.append("  const tables = () => input.tables();\n\n");
@@ -93,7 +93,7 @@ final class CheckText {
         return text.toString();
     }
 
-    /** Writes what the last input rests on, and returns the expression that has its value. */
+    /** Writes the inputs that the last one depends on, and returns the expression of its value. */
     private String body(StringBuilder text, Evaluation last) {
         String indent = tongue == Tongue.JS ? "  " : "    ";
         for (Evaluation each : needed()) {
@@ -106,7 +106,7 @@ final class CheckText {
         return name.isEmpty() ? "[]" : name;
     }
 
-    /** Values that had no name get the one that the console gave them. */
+    /** Unnamed values get the name that the console gave them. */
     private String line(Evaluation each) {
         String code = each.text().strip();
         String name = each.outcome().name();
@@ -156,7 +156,10 @@ final class CheckText {
         return declares.find() ? declares.group(1) : "";
     }
 
-    /** Returns how a finding about one value points; empty for findings, null if it cannot. */
+    /**
+     * Returns the pointer expression of a finding about one value; empty for findings, null if
+     * there is none.
+     */
     private @Nullable String pointer() {
         Object first = values.stream().filter(v -> v != null).findFirst().orElse(null);
         boolean js = tongue == Tongue.JS;

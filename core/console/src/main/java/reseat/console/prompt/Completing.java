@@ -8,7 +8,7 @@ import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
 import org.jline.reader.ParsedLine;
 
-/** Finds what may be typed next, in whatever is being typed. */
+/** Completes input: console commands and code. */
 final class Completing implements Completer {
 
     private static final Duration PATIENCE = Duration.ofSeconds(2);
@@ -44,7 +44,7 @@ final class Completing implements Completer {
         return words.length() <= LONGEST ? words : words.substring(0, LONGEST - 1) + "…";
     }
 
-    /** Returns what may go on at a place of a text. */
+    /** Returns the completions at a position of a text. */
     List<Offer> offers(String text, int cursor) {
         Spot spot = Spot.of(text, cursor);
         TextOffers quoted = new TextOffers(console.bench(), console.folder());

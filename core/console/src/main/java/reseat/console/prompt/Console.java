@@ -21,7 +21,7 @@ import reseat.script.Bench;
 import reseat.script.Screen;
 import reseat.script.host.JsEngine;
 
-/** A session with its bench, its help and its files; knows nothing of how lines are read. */
+/** A session with its bench, help and files, independent of how lines are read. */
 final class Console implements AutoCloseable {
 
     private static final int WIDEST = 160;
@@ -38,11 +38,11 @@ final class Console implements AutoCloseable {
     /**
      * Opens a console.
      *
-     * @param folder the folder that names of files are meant from
+     * @param folder the folder that file names are relative to
      * @param places where the user's own files are
-     * @param terminal what texts are shown on
+     * @param terminal the terminal that texts are formatted for
      * @param first the language that is warmed first
-     * @param out gets what code prints
+     * @param out gets the output of code
      */
     Console(Path folder, Places places, Terminal terminal, Tongue first, OutputStream out) {
         this.folder = folder;
@@ -81,7 +81,7 @@ final class Console implements AutoCloseable {
         if (tongue == Tongue.JAVA) {
             return new JavaLanguage(this::bench, names, prints);
         }
-        // the class cannot even be loaded where there is no engine
+        // without the engine, the class cannot even be loaded
         return JsEngine.isHere()
                 ? new JsLanguage(this::bench, names, prints)
                 : new NoLanguage(tongue, JsEngine.missing());
@@ -107,7 +107,7 @@ final class Console implements AutoCloseable {
         return terminal;
     }
 
-    /** Fits what is shown to a terminal that may have been resized. */
+    /** Adapts the output to a terminal that may have been resized. */
     void fit(int columns) {
         if (columns > 0) {
             terminal = terminal.wide(Math.min(columns, WIDEST));
@@ -118,14 +118,16 @@ final class Console implements AutoCloseable {
         return help;
     }
 
-    /** Begins a new session; what still runs in the old one is left to itself. */
+    /** Starts a new session; code still running in the old one is abandoned. */
     void renew() {
         Session old = session;
         session = newSession();
         old.close();
     }
 
-    /** Runs the start-up files of the shop; what is wrong in them is told and goes no further. */
+    /**
+     * Runs the start-up files of the shop; errors in them are reported and do not stop the console.
+     */
     void startUp(Talk to) {
         for (Tongue tongue : order) {
             Path file = places.startUp(tongue);
@@ -161,12 +163,12 @@ final class Console implements AutoCloseable {
         }
     }
 
-    /** Keeps the session as a file. */
+    /** Saves the session as a file. */
     Taken keep(String what, Talk to) {
         return new Keep(this, to).keep(what);
     }
 
-    /** Says what was wrong with what was typed in this session. */
+    /** Reports the errors of an input of this session. */
     void complain(Evaluation evaluation, Talk to) {
         complain("input " + evaluation.input(), evaluation, to);
     }
@@ -187,7 +189,7 @@ final class Console implements AutoCloseable {
         session.close();
     }
 
-    /** What code shows goes where the talk goes. */
+    /** Output of code goes where the console's output goes. */
     private final class Shown implements Screen {
         @Override
         public void show(@Nullable Object thing) {

@@ -3,9 +3,9 @@ package reseat.console.prompt;
 import java.time.Duration;
 
 /**
- * One text that was typed, and what came of it. Immutable as far as its value is.
+ * One input and its outcome. Immutable as far as its value is.
  *
- * @param input which one of the session, counted from 1
+ * @param input its number in the session, from 1
  * @param tongue the language it is in
  * @param outcome what came of it
  * @param took how long that took

@@ -15,7 +15,7 @@ import org.jline.terminal.TerminalBuilder;
 import reseat.console.load.PersonalFolders;
 import reseat.console.sheet.Terminal;
 
-/** Opens the console in the way that suits where its input comes from. */
+/** Opens the console in the mode that suits its input. */
 public final class Front {
 
     private final Tongue tongue;
@@ -28,11 +28,11 @@ public final class Front {
     /**
      * Prepares the console.
      *
-     * @param tongue the language to begin in
+     * @param tongue the initial language
      * @param startUp whether to run the start-up files
-     * @param terminal what is shown on
-     * @param out gets what is shown where there is no terminal
-     * @param err gets what is wrong there
+     * @param terminal the terminal that output is formatted for
+     * @param out gets output if there is no terminal
+     * @param err gets error messages if there is no terminal
      */
     public Front(
             Tongue tongue, boolean startUp, Terminal terminal, PrintWriter out, PrintWriter err) {
@@ -53,7 +53,7 @@ public final class Front {
         }
     }
 
-    /** Talks to whoever is there, a person or a pipe, and returns the exit code. */
+    /** Runs interactively or reads a pipe, and returns the exit code. */
     public int run() throws IOException {
         if (terminal.interactive()) {
             return talk();
@@ -67,7 +67,7 @@ public final class Front {
     }
 
     private int talk() throws IOException {
-        // the prompt first, the engines behind it
+        // the prompt first, the engines in the background
         try (org.jline.terminal.Terminal screen =
                         TerminalBuilder.builder()
                                 .system(true)
@@ -79,7 +79,7 @@ public final class Front {
                 Console console =
                         new Console(Path.of(""), places, terminal, tongue, screen.output())) {
             if (screen.getColumns() == 0 || screen.getRows() == 0) {
-                // a terminal in a container may not have been told its size: nothing would be seen
+                // a terminal in a container may report size 0: nothing would be visible
                 screen.setSize((Sized) Size.of(80, 24));
             }
             new Prompt(console, screen, tongue).run(startUp);
@@ -99,7 +99,7 @@ public final class Front {
         return piped;
     }
 
-    /** A stream of UTF-8 that ends in a writer. */
+    /** A stream of UTF-8 bytes that writes to a writer. */
     private static final class Through extends OutputStream {
         private final PrintWriter to;
         private final java.io.ByteArrayOutputStream line = new java.io.ByteArrayOutputStream();

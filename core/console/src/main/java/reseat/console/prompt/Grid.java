@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import reseat.console.sheet.Terminal;
 
-/** A table: a row for each record, a column for each field that says anything. */
+/** A table: a row for each record, a column for each field with a value. */
 final class Grid {
 
     private static final int GAP = 2;
@@ -77,7 +77,7 @@ final class Grid {
                 columns.add(column);
             }
         }
-        // a pointer is for programs; a person looks at the names first
+        // pointers are for programs; people read names first
         for (int i = 0; i < columns.size(); i++) {
             if (columns.get(i).field.equals("pointer")) {
                 columns.add(columns.remove(i));
@@ -92,7 +92,7 @@ final class Grid {
                 || (value instanceof String && cell.matches("-?[0-9]+(\\.[0-9]+)?"));
     }
 
-    /** Narrows the widest columns until all fit; leaves the last ones out if that is not enough. */
+    /** Narrows the widest columns until all fit; drops the last ones if that is not enough. */
     private List<Column> fit(List<Column> columns) {
         List<Column> left = new ArrayList<>();
         while (true) {
@@ -138,7 +138,7 @@ final class Grid {
         return text.substring(0, Math.max(0, width - 1)) + more;
     }
 
-    /** Cuts a line to the width of a terminal where a person sits. */
+    /** Truncates a line to the width of an interactive terminal. */
     static String cut(String line, Terminal terminal) {
         if (!terminal.interactive() || line.length() <= terminal.width()) {
             return line;

@@ -3,7 +3,7 @@ package reseat.console.prompt;
 import java.util.List;
 import java.util.Locale;
 
-/** Turns names of fields into headings, with the unit that they end in. */
+/** Turns field names into headings, with their unit suffix. */
 final class Heading {
 
     private record Unit(String ending, String sign) {}

@@ -15,7 +15,7 @@ import reseat.script.ApiIndex;
 import reseat.script.Bench;
 import reseat.text.Nearest;
 
-/** Says what is here and what a name means. */
+/** Lists the functions and commands, and explains names. */
 final class Help {
 
     private static final int MOST = 6;
@@ -30,7 +30,7 @@ final class Help {
         this.ink = new Ink(console.terminal().colour());
     }
 
-    /** Returns what is here. */
+    /** Returns an overview. */
     String overview() {
         List<String> lines = new ArrayList<>();
         lines.add(ink.strong("Functions, the same in JavaScript and in Java"));
@@ -38,15 +38,14 @@ final class Help {
                 .filter(entry -> !entry.signature().startsWith("new "))
                 .forEach(entry -> lines.add(row(call(entry), ApiWords.shortened(entry.summary()))));
         lines.add("");
-        lines.add(ink.strong("Words, each alone on a line"));
+        lines.add(ink.strong("Commands, each on a line of its own"));
         Words.all().forEach(word -> lines.add(row(word.usage(), word.does())));
         lines.add("");
         lines.add(ink.strong("Keys"));
-        lines.add(
-                row("Tab", "goes on with what you type; in quotes: files, parts, joints, checks"));
-        lines.add(row("Esc h", "tells what the name at the cursor is"));
-        lines.add(row("Ctrl-R", "searches what was typed, in earlier sessions too"));
-        lines.add(row("Ctrl-C", "stops what runs; clears the line"));
+        lines.add(row("Tab", "completes what you type; in quotes: files, parts, joints, checks"));
+        lines.add(row("Esc h", "explains the name at the cursor"));
+        lines.add(row("Ctrl-R", "searches the history, earlier sessions included"));
+        lines.add(row("Ctrl-C", "stops running code; clears the line"));
         lines.add("");
         lines.add("Values without a name are kept as r1, r2, ... and, like your own names, are");
         lines.add("there in both languages. help NAME tells more: help plan, help Device.parts");
@@ -73,10 +72,10 @@ final class Help {
         return text.append(String.join("\n" + " ".repeat(column + 2), parts)).toString();
     }
 
-    /** Returns what a name or a thing is. */
+    /** Returns help on a name or a value. */
     String of(@Nullable Object thing) {
         if (thing == null) {
-            return "null is nothing.";
+            return "null is no value.";
         }
         return thing instanceof String name ? ofName(name.strip()) : ofType(thing.getClass());
     }
@@ -198,7 +197,7 @@ final class Help {
         return String.join("\n", lines);
     }
 
-    /** The signature without the type that comes out, which the words tell. */
+    /** The signature without the return type, which the description gives. */
     private static String call(ApiIndex.Entry entry) {
         int open = entry.signature().indexOf('(');
         return open < 0
@@ -235,7 +234,7 @@ final class Help {
         return lines;
     }
 
-    /** Returns the names that the user has made. */
+    /** Returns the names that the user has defined. */
     String names(Map<String, Object> values) {
         if (values.isEmpty()) {
             return "Nothing yet.";

@@ -1,6 +1,6 @@
 package reseat.console.prompt;
 
-/** Colours of the console, few and quiet; none where none are wanted. */
+/** The colours of the console, few and subdued; none if colour is off. */
 record Ink(boolean on) {
 
     String quiet(String words) {
@@ -11,7 +11,7 @@ record Ink(boolean on) {
         return paint("1", words);
     }
 
-    /** Names that go on being usable: results, parts, joints. */
+    /** Names that can be used further: results, parts, joints. */
     String name(String words) {
         return paint("36", words);
     }

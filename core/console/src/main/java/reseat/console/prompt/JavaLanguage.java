@@ -25,7 +25,7 @@ import reseat.script.host.JsEngine;
 import reseat.script.host.OpenModules;
 import reseat.text.ListText;
 
-/** Java, run in this process by the shell that every Java brings along. */
+/** Java, run in this process by the shell of the JDK. */
 final class JavaLanguage implements Language {
 
     private final Supplier<Bench> bench;
@@ -37,18 +37,18 @@ final class JavaLanguage implements Language {
     private @Nullable JShell shell;
     private @Nullable JavaOffers offers;
 
-    /** What the run in hand knows of itself. */
+    /** The state of the current run. */
     private static final class JavaRun {
         private volatile @Nullable ThreadGroup group;
         private volatile boolean stopping;
     }
 
     /**
-     * Makes the language; {@link #warm} starts it.
+     * Creates the language; {@link #warm} starts it.
      *
      * @param bench whose methods become functions
-     * @param nextName gives names to values that have none
-     * @param out gets what code prints
+     * @param nextName supplies names for unnamed values
+     * @param out gets the output of code
      */
     JavaLanguage(Supplier<Bench> bench, Supplier<String> nextName, PrintStream out) {
         this.bench = bench;
@@ -222,7 +222,7 @@ final class JavaLanguage implements Language {
             return;
         }
         run.stopping = true;
-        // snippets run in groups below the session's own; its own thread only waits for them
+        // snippets run in thread groups below the session's; its thread only waits for them
         ThreadGroup[] below = new ThreadGroup[group.activeGroupCount() + 4];
         int count = group.enumerate(below);
         for (int i = 0; i < count; i++) {

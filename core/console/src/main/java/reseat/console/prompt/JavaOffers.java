@@ -8,7 +8,7 @@ import java.util.Map;
 import jdk.jshell.JShell;
 import jdk.jshell.SourceCodeAnalysis;
 
-/** What Java knows of how a text may go on. */
+/** Completions of Java code. */
 final class JavaOffers {
 
     private final JShell shell;
@@ -17,14 +17,14 @@ final class JavaOffers {
         this.shell = shell;
     }
 
-    /** Returns names that fit after the cursor's place, those of the wanted type first. */
+    /** Returns names that fit at the cursor, those of the expected type first. */
     List<Offer> names(String text, int cursor) {
         int[] anchor = {cursor};
         Map<String, Offer> found = new LinkedHashMap<>();
         for (SourceCodeAnalysis.Suggestion suggestion :
                 shell.sourceCodeAnalysis().completionSuggestions(text, cursor, anchor)) {
             String name = suggestion.continuation();
-            // what only the console itself uses, and words that have methods at every object
+            // internal names of the console, and methods of every object
             if (name.startsWith("$") || name.startsWith("REPL")) {
                 continue;
             }

@@ -10,7 +10,7 @@ import java.util.List;
 import reseat.script.Bench;
 import reseat.script.host.OpenModules;
 
-/** What each Java session starts with: imports, and the methods of the bench as functions. */
+/** The start-up code of each Java session: imports, and the methods of the bench as functions. */
 final class JavaPrelude {
 
     /** The variable that holds the bench. */
@@ -18,7 +18,7 @@ final class JavaPrelude {
 
     private JavaPrelude() {}
 
-    /** Returns imports of what is exported; plain names that exist twice must be written out. */
+    /** Returns imports of the exported packages; ambiguous simple names must be qualified. */
     static List<String> imports() {
         List<String> lines = new ArrayList<>();
         lines.add("import java.util.*;");
@@ -26,7 +26,7 @@ final class JavaPrelude {
         lines.add("import java.util.stream.*;");
         lines.add("import java.nio.file.*;");
         lines.addAll(OpenModules.imports());
-        // a package may hold a Plan too; the one that is planned is meant
+        // another package may have a Plan, too; this one is meant
         lines.add("import reseat.plan.Plan;");
         return lines;
     }

@@ -13,12 +13,12 @@ import jdk.jshell.UnresolvedReferenceException;
 import org.jspecify.annotations.Nullable;
 import reseat.text.Nearest;
 
-/** Says in our words what Java says is wrong, and where in what was typed. */
+/** Rewords errors of Java, and locates them in the input. */
 final class JavaTroubles {
 
     private JavaTroubles() {}
 
-    /** Returns what the compiler found. */
+    /** Returns the errors of the compiler. */
     static List<Trouble> of(JShell shell, Snippet snippet, int from) {
         return shell.diagnostics(snippet)
                 .filter(Diag::isError)
@@ -34,7 +34,7 @@ final class JavaTroubles {
                         .filter(line -> !line.isEmpty())
                         .map(JavaTroubles::short_)
                         .toList();
-        String first = lines.isEmpty() ? "this is no Java" : lines.get(0);
+        String first = lines.isEmpty() ? "invalid Java" : lines.get(0);
         return first.equals("cannot find symbol")
                 ? unknown(diag, lines)
                 : new Trouble(
@@ -44,7 +44,7 @@ final class JavaTroubles {
                         lines.stream().skip(1).toList());
     }
 
-    /** Says what is missing where, and points at its name alone. */
+    /** Names the missing symbol and its location, and marks only its name. */
     private static Trouble unknown(Diag diag, List<String> lines) {
         String symbol = after(lines, "symbol:");
         String location = after(lines, "location:");
@@ -73,12 +73,12 @@ final class JavaTroubles {
                 .orElse("");
     }
 
-    /** Leaves out packages; the short name is what a user types. */
+    /** Removes package names; users type the short name. */
     private static String short_(String line) {
         return line.replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "");
     }
 
-    /** Returns what was thrown, at the innermost line of what was typed. */
+    /** Returns an exception, located at the innermost line of the input. */
     static Trouble thrown(
             JShellException exception, @Nullable Throwable thrown, Snippet snippet, int from) {
         if (exception instanceof UnresolvedReferenceException unresolved) {
@@ -87,7 +87,7 @@ final class JavaTroubles {
                     from + snippet.source().stripTrailing().length(),
                     "this cannot be used yet: "
                             + unresolved.getSnippet().name()
-                            + " lacks something");
+                            + " is incomplete");
         }
         int line = lineIn(snippet, exception);
         int[] span = span(snippet.source(), line);
@@ -112,7 +112,7 @@ final class JavaTroubles {
                 .orElse(1);
     }
 
-    /** Returns where the words of a line begin and end. */
+    /** Returns the start and end of the words of a line. */
     private static int[] span(String source, int line) {
         int start = 0;
         for (int i = 1; i < line; i++) {

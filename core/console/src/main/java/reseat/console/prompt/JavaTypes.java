@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Names of types as Java code of a user may write them. */
+/** Names of types, as Java code can write them. */
 final class JavaTypes {
 
     private JavaTypes() {}
 
-    /** Returns the narrowest type that a user's variable of this value can have. */
+    /** Returns the narrowest type for a variable with this value. */
     static String of(Object value) {
         if (value instanceof List<?> list) {
             return "java.util.List<" + common(list) + ">";
@@ -26,7 +26,7 @@ final class JavaTypes {
         return visible(value.getClass());
     }
 
-    /** Returns the one type that all of these have, else Object. */
+    /** Returns the common type of all elements, else Object. */
     private static String common(Collection<?> values) {
         String found = "";
         for (Object each : values) {

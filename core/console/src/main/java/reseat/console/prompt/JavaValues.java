@@ -32,7 +32,7 @@ final class JavaValues {
         }
     }
 
-    /** Gives a variable that was declared a value. */
+    /** Sets the value of a declared variable. */
     void put(String name, Object value) {
         try {
             field(variable(name).orElseThrow()).set(null, value);
@@ -45,7 +45,7 @@ final class JavaValues {
         return shell.variables().filter(each -> each.name().equals(name)).findFirst();
     }
 
-    /** The class itself is closed; the field is not. */
+    /** The class is not accessible; the field is. */
     private Field field(VarSnippet variable) throws ReflectiveOperationException {
         Field field =
                 control.classNamed(shell.sourceCodeAnalysis().wrapper(variable).fullClassName())

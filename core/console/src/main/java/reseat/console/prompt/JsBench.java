@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 import reseat.script.Bench;
 import reseat.script.BenchException;
 
-/** Makes each method of the bench a function of JavaScript. */
+/** Offers each method of the bench as a JavaScript function. */
 final class JsBench {
 
     private JsBench() {}
@@ -44,7 +44,7 @@ final class JsBench {
                                                 args -> call(bench, name, methods, args)));
     }
 
-    /** Calls the method that takes these values; what comes back is as JavaScript may see it. */
+    /** Calls the method that accepts these values; returns its result as JavaScript may see it. */
     static @Nullable Object call(Object bench, String name, List<Method> methods, Value[] given) {
         Object[] values = Arrays.stream(given).map(JsValues::of).toArray();
         for (Method method : methods) {
@@ -55,7 +55,7 @@ final class JsBench {
         }
         throw new BenchException(
                 name
-                        + " cannot be called so. It takes: "
+                        + " does not take these arguments. It takes: "
                         + methods.stream()
                                 .map(JsBench::signature)
                                 .collect(Collectors.joining("; ")));
@@ -78,7 +78,7 @@ final class JsBench {
         }
     }
 
-    /** Returns arguments as a method takes them; null if it does not take these. */
+    /** Converts arguments for a method; null if it does not accept them. */
     private static Object @Nullable [] fitted(Method method, Object[] values) {
         Class<?>[] types = method.getParameterTypes();
         int fixed = method.isVarArgs() ? types.length - 1 : types.length;
@@ -102,7 +102,7 @@ final class JsBench {
         return args.toArray();
     }
 
-    /** The names at the end, one by one or as one list. */
+    /** The trailing names, one by one or as one list. */
     private static String @Nullable [] rest(Object[] values, int fixed) {
         List<Object> rest = Arrays.asList(values).subList(fixed, values.length);
         if (rest.size() == 1 && rest.get(0) instanceof List<?> list) {

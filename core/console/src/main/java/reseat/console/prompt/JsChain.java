@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Names and calls joined by dots, such as {@code q.parts().get("fan")}, as far as they can be told
+ * Names and calls joined by dots, such as {@code q.parts().get("fan")}, as far as they are known
  * without running anything.
  *
- * @param links from left to right; empty where what stands there is something else
+ * @param links from left to right; empty for anything else
  */
 record JsChain(List<Link> links) {
 
@@ -57,7 +57,7 @@ record JsChain(List<Link> links) {
         }
     }
 
-    /** Returns where the bracket that closes at a place opens; -1 if nowhere. */
+    /** Returns the position of the opening bracket for a closing one; -1 if none. */
     private static int opening(String text, int close) {
         int depth = 0;
         char quote = 0;

@@ -12,7 +12,7 @@ import reseat.stock.StockSource;
 
 /**
  * An object of a plugin as JavaScript sees it: by the methods of the interface that it serves,
- * since its own class is nobody's business.
+ * since its own class is internal.
  */
 final class JsFace implements ProxyObject {
 
@@ -26,7 +26,7 @@ final class JsFace implements ProxyObject {
         this.face = face;
     }
 
-    /** Returns what JavaScript is given for a value. */
+    /** Returns the JavaScript form of a value. */
     static @Nullable Object of(@Nullable Object value) {
         if (value instanceof List<?> list && !list.isEmpty() && of(list.get(0)) instanceof JsFace) {
             return list.stream().map(JsFace::of).toList();
@@ -62,6 +62,6 @@ final class JsFace implements ProxyObject {
 
     @Override
     public void putMember(String key, Value value) {
-        throw new UnsupportedOperationException("nothing of it can be changed");
+        throw new UnsupportedOperationException("it is read-only");
     }
 }

@@ -21,8 +21,8 @@ import reseat.script.Bench;
 import reseat.script.host.JsContexts;
 
 /**
- * JavaScript, in the same sandbox that shared scripts run in: what works here works there. Names
- * that were declared may be declared anew.
+ * JavaScript, in the same sandbox as shared scripts: what works here works there. Declared names
+ * may be redeclared.
  */
 final class JsLanguage implements Language {
 
@@ -34,7 +34,7 @@ final class JsLanguage implements Language {
     private static final Duration GENTLE = Duration.ofMillis(300);
     private static final Duration FIRM = Duration.ofSeconds(1);
 
-    /** Run once before anybody types: what is slow at first is slow here. */
+    /** Warm-up code that runs before the first input. */
     private static final String WARM =
             """
             (() => {
@@ -56,11 +56,11 @@ final class JsLanguage implements Language {
     private volatile @Nullable Thread runner;
 
     /**
-     * Makes the language; {@link #warm} starts it.
+     * Creates the language; {@link #warm} starts it.
      *
      * @param bench whose methods become functions
-     * @param nextName gives names to values that have none
-     * @param out gets what code prints
+     * @param nextName supplies names for unnamed values
+     * @param out gets the output of code
      */
     JsLanguage(Supplier<Bench> bench, Supplier<String> nextName, OutputStream out) {
         this.bench = bench;
@@ -82,7 +82,7 @@ final class JsLanguage implements Language {
         JsValues.of(opened.eval(JsContexts.JS, WARM));
         contexts = made;
         context = opened;
-        // the ways that the first input will go
+        // the code paths of the first input
         isComplete("1 + 1");
         JsValues.of(opened.eval(source("checks().length")));
         names();
@@ -101,7 +101,7 @@ final class JsLanguage implements Language {
 
     private static Source source(String text) {
         String code = text.strip();
-        // braces around a line are an object to whoever types them, and a block to the language
+        // users mean an object by braces around a line; the language parses a block
         boolean object = code.startsWith("{") && code.endsWith("}");
         return Source.newBuilder(
                         JsContexts.JS,
@@ -204,7 +204,7 @@ final class JsLanguage implements Language {
             if (value == null || value.isNull() || value.canExecute()) {
                 continue;
             }
-            // an object of the language is handed over once, as it was then
+            // a JavaScript object is passed once, as a copy
             Value before = seen.put(name, value);
             Object held =
                     value.equals(before) && taken.containsKey(name)

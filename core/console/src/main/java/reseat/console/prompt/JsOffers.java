@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.graalvm.polyglot.Value;
 
-/** What may follow in a line of JavaScript, found from types: no code of the user is run. */
+/** Completions of JavaScript code, found from types: no user code is run. */
 final class JsOffers {
 
     private static final List<String> WORDS =

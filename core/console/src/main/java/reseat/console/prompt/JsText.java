@@ -3,7 +3,7 @@ package reseat.console.prompt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Looks at the text of JavaScript without running it. */
+/** Analyses JavaScript text without running it. */
 final class JsText {
 
     private static final Pattern DECLARES = Pattern.compile("(let|const)(?=[\\s\\[{])");
@@ -12,7 +12,7 @@ final class JsText {
 
     /**
      * Returns the text with its outermost {@code let} and {@code const} as {@code var}, so that a
-     * name can be declared anew; every character keeps its place.
+     * name can be redeclared; every character keeps its position.
      */
     static String redeclaring(String text) {
         StringBuilder changed = new StringBuilder(text);
@@ -45,7 +45,7 @@ final class JsText {
         return changed.toString();
     }
 
-    /** Tells whether brackets, quotes or a comment are still open, in either language. */
+    /** Returns whether brackets, quotes or a comment are still open, in either language. */
     static boolean isOpen(String text) {
         int depth = 0;
         for (int at = 0; at < text.length(); at++) {
@@ -69,7 +69,10 @@ final class JsText {
         return depth > 0;
     }
 
-    /** Returns where a string or comment that starts at a place ends; the place itself if none. */
+    /**
+     * Returns the end of a string or comment that starts at a position; the position itself if
+     * none.
+     */
     static int skipped(String text, int at) {
         char c = text.charAt(at);
         if (text.startsWith("//", at)) {

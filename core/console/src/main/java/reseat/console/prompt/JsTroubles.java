@@ -10,7 +10,7 @@ import org.graalvm.polyglot.SourceSection;
 import org.jspecify.annotations.Nullable;
 import reseat.text.Nearest;
 
-/** Says in our words what JavaScript says is wrong, and where in what was typed. */
+/** Rewords errors of JavaScript, and locates them in the input. */
 final class JsTroubles {
 
     private static final Pattern UNKNOWN =
@@ -40,7 +40,7 @@ final class JsTroubles {
                 details);
     }
 
-    /** Points at the name itself, and names the nearest one that there is. */
+    /** Marks the name itself, and suggests the nearest known one. */
     private static Trouble unknown(Matcher unknown, SourceSection section, List<String> details) {
         String name = unknown.group(1);
         String type = unknown.group(2);
@@ -77,7 +77,7 @@ final class JsTroubles {
     private static String words(PolyglotException e) {
         String message = String.valueOf(e.getMessage());
         if (e.isSyntaxError()) {
-            // the engine repeats the line and points at it; we point ourselves
+            // the engine repeats and marks the line; we mark it ourselves
             String first = message.lines().findFirst().orElse(message);
             return first.replaceFirst("^SyntaxError: \\S+?:\\d+:\\d+ ", "");
         }

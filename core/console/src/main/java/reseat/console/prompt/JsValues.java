@@ -7,7 +7,7 @@ import java.util.Map;
 import org.graalvm.polyglot.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Values of JavaScript as Java has them; objects of the toolkit are themselves. */
+/** Converts JavaScript values to Java; toolkit objects stay the same. */
 final class JsValues {
 
     private static final int DEEPEST = 12;

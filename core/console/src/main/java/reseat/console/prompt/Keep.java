@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import reseat.console.prompt.Talk.Taken;
 import reseat.model.Device;
 
-/** Keeps a session as a file: as a script that runs again, or as a check with its device. */
+/** Saves a session to a file: as a script that can be run again, or as a check with its device. */
 final class Keep {
 
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
@@ -25,7 +25,7 @@ final class Keep {
         this.talk = talk;
     }
 
-    /** Keeps what was asked for: a file name, or "check" and an id. */
+    /** Saves the session under a file name, or as "check" and an id. */
     Taken keep(String what) {
         try {
             return what.startsWith("check ") || what.equals("check")
@@ -66,7 +66,8 @@ final class Keep {
     private Taken check(String id) throws IOException {
         if (!ID.matcher(id).matches()) {
             talk.line(
-                    "keep check wants an id in lower case with hyphens: keep check screw-near-cell");
+                    "keep check needs an id in lower case with hyphens: keep check"
+                            + " screw-near-cell");
             return Taken.WRONG;
         }
         List<Evaluation> inputs = fine(talk.tongue());
@@ -108,7 +109,7 @@ final class Keep {
 
     private boolean write(Path file, String text) throws IOException {
         if (Files.exists(file)) {
-            talk.line("There is a " + file + " already; nothing was written over.");
+            talk.line(file + " already exists; nothing was overwritten.");
             return false;
         }
         Path folder = file.getParent();

@@ -3,10 +3,10 @@ package reseat.console.prompt;
 import java.util.Map;
 
 /**
- * What is known of a value without having it: what can be asked of it.
+ * The static type of a value, for completion.
  *
- * @param type its type in Java, for going on; null where only its members are known
- * @param members names that may follow a dot, each with what it is
+ * @param type its Java type; null if only its members are known
+ * @param members names that may follow a dot, each with its description
  */
 record Kind(
         java.lang.reflect.@org.jspecify.annotations.Nullable Type type,

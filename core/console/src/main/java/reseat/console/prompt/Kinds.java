@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import org.graalvm.polyglot.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Finds out what a chain of names comes to, by the types of methods alone. */
+/** Infers the type of a chain of names from method signatures alone. */
 final class Kinds {
 
     private static final List<String> ARRAY =
@@ -86,7 +86,7 @@ final class Kinds {
         return ofScript(value, rest);
     }
 
-    /** Objects of the language: their own members, as far as names lead. */
+    /** JavaScript objects: their own members, as far as names can be followed. */
     private Kind ofScript(Value value, List<JsChain.Link> rest) {
         if (value.isString()) {
             return along(String.class, rest);
@@ -118,7 +118,7 @@ final class Kinds {
                 : ofScript(inner, more);
     }
 
-    /** The type of a value that is there; of lists and maps that of their first element counts. */
+    /** The type of an existing value; for lists and maps, that of their first element counts. */
     private static Type typeOf(Object held, List<JsChain.Link> rest) {
         if (held instanceof List<?> list && !list.isEmpty() && list.get(0) != null) {
             return new Of(List.class, List.of(typeOf(list.get(0), rest)));
@@ -211,7 +211,7 @@ final class Kinds {
         return null;
     }
 
-    /** A type with arguments, made up from what is there. */
+    /** A parameterized type, built from existing values. */
     private record Of(Class<?> raw, List<Type> arguments) implements ParameterizedType {
         @Override
         public Type[] getActualTypeArguments() {

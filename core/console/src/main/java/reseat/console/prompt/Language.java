@@ -13,40 +13,40 @@ interface Language extends AutoCloseable {
     Tongue tongue();
 
     /**
-     * Gets ready to run; takes a second or two. Called once, from any thread.
+     * Prepares for running; takes a second or two. Called once, from any thread.
      *
      * @throws LanguageMissing if this Java has no such language
      */
     void warm() throws LanguageMissing;
 
-    /** Tells whether a text can be run as it stands. */
+    /** Returns whether a text is complete. */
     boolean isComplete(String text);
 
     /** Runs a text. */
     Outcome run(String text);
 
-    /** Asks what runs to end, gently. Called from any thread. */
+    /** Interrupts running code. Called from any thread. */
     void interrupt();
 
-    /** Ends what runs by all means that there are. Called from any thread, may take a while. */
+    /** Stops running code by all available means. Called from any thread, may take a while. */
     void stop();
 
-    /** Returns ways to go on with a text, those that fit first. */
+    /** Returns completions of a text, the best matches first. */
     List<Offer> offers(String text, int cursor);
 
-    /** Returns the variables that have a value which other languages can use, by name. */
+    /** Returns the variables whose values other languages can use, by name. */
     Map<String, Object> values();
 
-    /** Returns all names that the user has made: variables, functions and types. */
+    /** Returns all names that the user has defined: variables, functions and types. */
     Set<String> names();
 
-    /** Takes over a variable of another language. */
+    /** Imports a variable of another language. */
     void take(String name, Object value);
 
     @Override
     void close();
 
-    /** This Java lacks what the language needs; the message says what, for people. */
+    /** This Java lacks something that the language requires; the message is for users. */
     final class LanguageMissing extends Exception {
         private static final long serialVersionUID = 1L;
 

@@ -42,7 +42,9 @@ final class LiveControl implements ExecutionControlProvider {
         return loader.findClass(name);
     }
 
-    /** Returns what the last snippet threw, itself and not a copy of its words, and forgets it. */
+    /**
+     * Returns the exception of the last snippet, the original instead of a copy, and forgets it.
+     */
     @Nullable Throwable takeThrown() {
         Throwable last = thrown;
         thrown = null;
@@ -84,7 +86,7 @@ final class LiveControl implements ExecutionControlProvider {
 
         @Override
         public void addToClasspath(String path) throws ExecutionControl.InternalException {
-            throw new ExecutionControl.InternalException("there is no class path here");
+            throw new ExecutionControl.InternalException("a class path is not supported");
         }
 
         @Override

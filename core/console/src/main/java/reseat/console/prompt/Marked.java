@@ -19,10 +19,10 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Part;
 
-/** A device as the fixture of a check: each place where something must be found is marked. */
+/** A device as the fixture of a check, with marks for the expected findings. */
 final class Marked {
 
-    /** What must be found: where, and with which words in its message. */
+    /** An expected finding: its place, and words in its message. */
     private record Told(String pointer, String words) {
         static Told at(String pointer) {
             return new Told(pointer, pointer);
@@ -34,7 +34,7 @@ final class Marked {
     /**
      * Returns the device file with its marks.
      *
-     * @param values what was found on the device
+     * @param values the values found on the device
      */
     static String text(Device device, Collection<?> values) throws IOException {
         String plain = ResolvedJson.write(device);
@@ -59,14 +59,14 @@ final class Marked {
         return String.join("\n", lines) + "\n";
     }
 
-    /** The places of facts in the text that will be written, not in the file it came from. */
+    /** The locations of facts in the new text, not in the original file. */
     private static Device readAgain(String text) throws IOException {
         Path file = Files.createTempFile("reseat-kept", ".json");
         try {
             Files.writeString(file, text, UTF_8);
             return DeviceFiles.read(file, Optional.empty(), List.of())
                     .device()
-                    .orElseThrow(() -> new IOException("the device cannot be written down"));
+                    .orElseThrow(() -> new IOException("the device cannot be written"));
         } finally {
             Files.delete(file);
         }
@@ -86,7 +86,7 @@ final class Marked {
         return Told.at(fields == null ? "" : String.valueOf(fields.get("pointer")));
     }
 
-    /** Tells whether a row says where its fact stands. */
+    /** Returns whether a row has the location of its fact. */
     static boolean hasPointer(Object row) {
         return row.getClass().isRecord()
                 && Arrays.stream(row.getClass().getRecordComponents())

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Stands for a language that cannot be had, and says why to whoever wants it. */
+/** Represents an unavailable language, and reports why it is unavailable. */
 final class NoLanguage implements Language {
 
     private final Tongue tongue;
@@ -62,7 +62,7 @@ final class NoLanguage implements Language {
 
     @Override
     public void take(String name, Object value) {
-        // nobody asks for it again
+        // never used again
     }
 
     @Override

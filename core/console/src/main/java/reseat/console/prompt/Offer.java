@@ -1,13 +1,13 @@
 package reseat.console.prompt;
 
 /**
- * One way to go on with what is being typed.
+ * One completion.
  *
- * @param start where in the text it replaces what was typed
- * @param text what it puts there
- * @param says what it is, in a few words; may be empty
- * @param fits whether its type is what is wanted here
- * @param group what sort of thing it is ("files"); empty for names of the language
+ * @param start start of the text that it replaces
+ * @param text its replacement
+ * @param says a short description; may be empty
+ * @param fits whether its type is expected here
+ * @param group its group ("files"); empty for names of the language
  */
 record Offer(int start, String text, String says, boolean fits, String group) {
 

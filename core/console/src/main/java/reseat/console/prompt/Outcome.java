@@ -4,14 +4,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a language says of one text that it ran.
+ * The outcome of one text that a language ran.
  *
  * @param status how it ended
  * @param value the value of its last expression; null where it has none
- * @param name the name that the value goes by; empty where it has none
- * @param brief whether a few words about the value do, since it was only given a name
- * @param troubles what was wrong
- * @param notes what else to say, a sentence each
+ * @param name the name of the value; empty if it has none
+ * @param brief whether to show the value briefly, since it was only assigned to a name
+ * @param troubles its errors
+ * @param notes further notes, a sentence each
  */
 record Outcome(
         Status status,
@@ -23,11 +23,11 @@ record Outcome(
 
     /** How an evaluation ended. */
     enum Status {
-        /** It ran to its end. */
+        /** It finished. */
         OK,
-        /** It is wrong, or threw. */
+        /** It has errors, or threw. */
         FAILED,
-        /** More must be typed. */
+        /** It is incomplete. */
         INCOMPLETE,
         /** It was interrupted. */
         STOPPED

@@ -43,7 +43,7 @@ final class Pager {
                     shown
                             + " of "
                             + lines.size()
-                            + " lines: blank goes on, Enter one line, a all, q no more";
+                            + " lines: Space next page, Enter next line, a all, q quit";
             terminal.writer().print(ink.quiet(foot));
             terminal.writer().flush();
             int key = terminal.reader().read();

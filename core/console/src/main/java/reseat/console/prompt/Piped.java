@@ -6,10 +6,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import reseat.console.prompt.Talk.Taken;
 
-/**
- * Takes what comes through a pipe or with an option: no prompt, no history, the first error ends
- * it.
- */
+/** Runs input from a pipe or an option: no prompt, no history, and the first error stops it. */
 final class Piped {
 
     private static final int WRONG = 2;
@@ -32,13 +29,13 @@ final class Piped {
         return Optional.of(session.evaluate(tongue, text).join());
     }
 
-    /** Takes one text. */
+    /** Runs one text. */
     int take(String name, String text) {
         Taken taken = talk.take(text, evaluation -> complain(name, 0, evaluation));
         return taken == Taken.WRONG || taken == Taken.GIVEN_UP ? WRONG : 0;
     }
 
-    /** Takes texts as they come, each as soon as it is complete. */
+    /** Runs texts as they arrive, each as soon as it is complete. */
     int takeAll(String name, BufferedReader in) throws IOException {
         StringBuilder text = new StringBuilder();
         int line = 0;
@@ -72,13 +69,13 @@ final class Piped {
         try {
             console.session().awaitWarm(talk.tongue());
         } catch (Language.LanguageMissing e) {
-            return true; // told when it is run
+            return true; // reported when it is run
         }
         return console.session().isComplete(talk.tongue(), text);
     }
 
     private void complain(String name, int linesBefore, Evaluation evaluation) {
-        // the lines before count, so that the place is the one in the whole input
+        // the lines before count, so that the location is in the whole input
         String text = "\n".repeat(linesBefore) + evaluation.text();
         Pointing pointing = new Pointing(console.terminal(), 0);
         if (evaluation.status() == Outcome.Status.INCOMPLETE) {

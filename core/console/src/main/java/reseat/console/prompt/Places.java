@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import reseat.console.load.PersonalFolders;
 
 /**
- * Where the console finds and keeps what is the user's own.
+ * The locations of the user's own files.
  *
- * @param settings folder of what the user writes: start-up files
- * @param state folder of what the console writes: history
+ * @param settings folder of files that the user writes: start-up files
+ * @param state folder of files that the console writes: history
  */
 record Places(Path settings, Path state) {
 
@@ -16,12 +16,12 @@ record Places(Path settings, Path state) {
         return new Places(folders.settings(), folders.state());
     }
 
-    /** Returns the file that is run when a session begins. */
+    /** Returns the file that runs when a session starts. */
     Path startUp(Tongue tongue) {
         return settings.resolve("console" + tongue.suffix());
     }
 
-    /** Returns the file that keeps what was typed. */
+    /** Returns the history file. */
     Path history(Tongue tongue) {
         return state.resolve("history-" + tongue.word());
     }

@@ -20,7 +20,7 @@ import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Origin;
 
-/** What a value consists of, for showing it. */
+/** Breaks values down for display. */
 final class Plain {
 
     private static final int LONGEST = 60;
@@ -31,7 +31,10 @@ final class Plain {
         return View.unwrapped(value);
     }
 
-    /** Returns the fields of a record by name; null if the value is none, or is closed to us. */
+    /**
+     * Returns the fields of a record by name; null if the value is not a record, or is not
+     * accessible.
+     */
     static @Nullable Map<String, Object> fields(@Nullable Object value) {
         if (value == null || !value.getClass().isRecord() || value instanceof Origin) {
             return null;
@@ -68,7 +71,7 @@ final class Plain {
         return fields;
     }
 
-    /** The order in which a person reads a finding: how bad, where, what, what to do. */
+    /** The fields of a finding in reading order: severity, place, message, remedy. */
     private static Map<String, Object> finding(Finding finding) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("severity", finding.severity());
@@ -82,7 +85,7 @@ final class Plain {
         return fields;
     }
 
-    /** What of a finding goes into a table; one finding by itself is shown in full. */
+    /** The fields of a finding in a table; a single finding is shown in full. */
     static Map<String, Object> inShort(Finding finding) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("severity", finding.severity());
@@ -92,7 +95,7 @@ final class Plain {
         return fields;
     }
 
-    /** Returns a device in numbers. */
+    /** Returns a summary of a device. */
     static Map<String, Object> device(Device device) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("id", device.id());
@@ -109,7 +112,7 @@ final class Plain {
         return fields;
     }
 
-    /** Returns the fastener tables in numbers. */
+    /** Returns a summary of the fastener tables. */
     static List<Map<String, Object>> tables(FastenerTables tables) {
         return Arrays.stream(FastenerTable.values())
                 .map(
@@ -128,7 +131,7 @@ final class Plain {
                 .toList();
     }
 
-    /** Returns the name of a type as people say it, with the type it belongs to. */
+    /** Returns the readable name of a type, with its enclosing type. */
     static String typeName(Object value) {
         Class<?> type = value.getClass();
         String name = type.getSimpleName();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.console.sheet.Terminal;
 
-/** Writes what is wrong under the place where it was typed. */
+/** Formats errors, with marks under the input. */
 final class Pointing {
 
     private final Terminal terminal;
@@ -12,9 +12,9 @@ final class Pointing {
     private final int margin;
 
     /**
-     * Makes one.
+     * Creates an instance.
      *
-     * @param margin columns that the prompt takes, so that carets stand under what was typed
+     * @param margin width of the prompt, so that carets line up with the input
      */
     Pointing(Terminal terminal, int margin) {
         this.terminal = terminal;
@@ -39,7 +39,7 @@ final class Pointing {
         return String.join("\n", lines);
     }
 
-    /** Returns lines that say by themselves where the trouble is. */
+    /** Returns lines that include the location of the error. */
     String told(String file, String text, Trouble trouble) {
         List<String> lines = new ArrayList<>();
         if (trouble.start() < 0 || trouble.start() > text.length()) {
@@ -74,7 +74,7 @@ final class Pointing {
                 .forEach(detail -> lines.add(ink.quiet(pad + Grid.cut(detail, terminal))));
     }
 
-    /** The compiler's second lines explain; calls are shown when asked for. */
+    /** Further lines of the compiler explain; calls are shown only on request. */
     private static boolean isExplaining(String detail) {
         return detail.startsWith("symbol:")
                 || detail.startsWith("required:")

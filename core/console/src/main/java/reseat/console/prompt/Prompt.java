@@ -16,7 +16,7 @@ import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedString;
 import reseat.console.prompt.Talk.Taken;
 
-/** Talks to a person at a terminal. */
+/** Runs the console interactively on a terminal. */
 final class Prompt {
 
     private static final int HISTORY = 5000;
@@ -30,8 +30,8 @@ final class Prompt {
     /**
      * Prepares it.
      *
-     * @param terminal where the person sits
-     * @param tongue the language to begin in
+     * @param terminal the terminal
+     * @param tongue the initial language
      */
     Prompt(Console console, Terminal terminal, Tongue tongue) {
         this.console = console;
@@ -42,7 +42,7 @@ final class Prompt {
         this.talk = new Talk(console, tongue, new Waiting(terminal, console), pager::show, out);
     }
 
-    /** Talks until the person leaves. */
+    /** Runs until the user leaves. */
     void run(boolean startUp) {
         console.fit(terminal.getSize().getColumns());
         terminal.writer().println(greeting());
@@ -55,7 +55,7 @@ final class Prompt {
                 text = reader(talk.tongue()).readLine(prompt(talk.tongue()));
             } catch (UserInterruptException e) {
                 if (e.getPartialLine().isBlank()) {
-                    talk.line(ink.quiet("\"leave\" or Ctrl-D ends the console."));
+                    talk.line(ink.quiet("\"leave\" or Ctrl-D exits the console."));
                 }
                 continue;
             } catch (EndOfFileException e) {
@@ -68,7 +68,8 @@ final class Prompt {
             }
             if (taken == Taken.GIVEN_UP) {
                 console.renew();
-                talk.line("Given up. A new session has begun; what you typed is in the history.");
+                talk.line(
+                        "Session abandoned. A new one has started; your input is in the history.");
             }
         }
     }
@@ -80,7 +81,7 @@ final class Prompt {
                         dot
                                 + "JavaScript and Java: \"js\" and \"java\" switch"
                                 + dot
-                                + "\"help\" shows what is here"
+                                + "\"help\" gives an overview"
                                 + dot
                                 + "Tab completes");
     }
@@ -136,7 +137,7 @@ final class Prompt {
         return reader;
     }
 
-    /** What completion shows is as quiet as the rest, and plain where no colour is wanted. */
+    /** Completions are as subdued as the rest, and plain if colour is off. */
     private Map<String, String> styles() {
         boolean colour = ink.on();
         return Map.of(
@@ -161,7 +162,7 @@ final class Prompt {
         return text.isBlank() || talk.isWord(text) || console.session().isComplete(tongue, text);
     }
 
-    /** Shows what the name at the cursor is, above the line being typed. */
+    /** Shows help on the name at the cursor, above the current line. */
     private boolean explain(LineReader reader) {
         String text = reader.getBuffer().toString();
         int end = reader.getBuffer().cursor();

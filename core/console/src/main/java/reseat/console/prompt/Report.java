@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import reseat.console.sheet.Terminal;
 
-/** Shows what came of what was typed. */
+/** Shows the result of an input. */
 final class Report {
 
     private final Terminal terminal;
@@ -27,7 +27,7 @@ final class Report {
             return "";
         }
         if (outcome.value() instanceof Collection<?> values && values.isEmpty()) {
-            return label(outcome.name(), "nothing in it");
+            return label(outcome.name(), "empty");
         }
         String title = view.title(outcome.value());
         if (outcome.brief()) {
@@ -59,7 +59,7 @@ final class Report {
         return terminal.ascii() ? " - " : " · ";
     }
 
-    /** Returns a time as people say it. */
+    /** Returns a duration in readable form. */
     static String time(Duration took) {
         double ms = took.toNanos() / 1e6;
         if (ms < 10) {

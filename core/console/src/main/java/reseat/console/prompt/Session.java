@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
 import reseat.console.prompt.Language.LanguageMissing;
 
 /**
- * One session: what was typed, and the values it made, in all languages. Code runs on one thread of
- * the session, one text after the other. Safe for use by several threads.
+ * One session: its inputs and values, in all languages. Code runs on one thread of the session, one
+ * text after the other. Safe for use by several threads.
  */
 final class Session implements AutoCloseable {
 
@@ -46,7 +46,7 @@ final class Session implements AutoCloseable {
     /**
      * Starts a session and warms its languages, one after the other, the first one first.
      *
-     * @param makers of the languages, given what names values that have none
+     * @param makers factories of the languages, given the supplier of names for unnamed values
      */
     Session(List<Function<Supplier<String>, Language>> makers) {
         ThreadGroup group = new ThreadGroup("reseat-session");
@@ -96,9 +96,9 @@ final class Session implements AutoCloseable {
     }
 
     /**
-     * Asks whether a language is there, without waiting for it.
+     * Checks whether a language is available, without waiting for it.
      *
-     * @throws LanguageMissing if it is known not to be
+     * @throws LanguageMissing if it is known to be missing
      */
     void check(Tongue tongue) throws LanguageMissing {
         CompletableFuture<Void> ready = warm.get(tongue);
@@ -110,7 +110,7 @@ final class Session implements AutoCloseable {
         }
     }
 
-    /** Tells whether something that was typed goes by a name. */
+    /** Returns whether a name is defined in this session. */
     boolean isVariable(String name) {
         return named.values().stream().anyMatch(names -> names.contains(name));
     }
@@ -155,7 +155,7 @@ final class Session implements AutoCloseable {
         }
     }
 
-    /** Gives a language what the others have made or changed since it last ran. */
+    /** Updates a language with the variables that others have set since it last ran. */
     private void handOver(Language to) {
         Map<String, Object> known = Objects.requireNonNull(handed.get(to.tongue()));
         for (Language from : languages.values()) {
@@ -185,9 +185,9 @@ final class Session implements AutoCloseable {
     }
 
     /**
-     * Asks a language something, on the session's thread, so that no two use it at once.
+     * Queries a language on the session's thread, so that it is never used concurrently.
      *
-     * @return the answer; what is given instead where there is none in time
+     * @return the answer; the fallback if there is none in time
      */
     <T> T ask(Tongue tongue, Duration limit, T otherwise, Function<Language, T> question) {
         if (!isWarm(tongue)) {
@@ -203,10 +203,10 @@ final class Session implements AutoCloseable {
         return orOtherwise(() -> answer.get(limit.toMillis(), TimeUnit.MILLISECONDS), otherwise);
     }
 
-    /** Tells whether a text can be run as it stands; where nobody answers in time, it can. */
+    /** Returns whether a text is complete; true if there is no answer in time. */
     boolean isComplete(Tongue tongue, String text) {
         if (!isWarm(tongue)) {
-            return !JsText.isOpen(text); // a guess that is right but for oddities
+            return !JsText.isOpen(text); // a guess that is almost always right
         }
         return ask(tongue, Duration.ofSeconds(3), true, language -> language.isComplete(text));
     }
@@ -224,7 +224,7 @@ final class Session implements AutoCloseable {
         }
     }
 
-    /** Asks what runs to end; returns at once. */
+    /** Interrupts running code; returns at once. */
     void stop() {
         stopAsked = true;
         Language language = running;
@@ -235,7 +235,7 @@ final class Session implements AutoCloseable {
         helpers.execute(
                 () -> {
                     if (runs.get() != mine) {
-                        return; // it ended by itself, and what runs now is something else
+                        return; // it has finished, and other code runs now
                     }
                     language.interrupt();
                     try {
@@ -249,7 +249,7 @@ final class Session implements AutoCloseable {
                 });
     }
 
-    /** Returns what was typed so far and what came of it. */
+    /** Returns the inputs so far with their outcomes. */
     synchronized List<Evaluation> history() {
         return List.copyOf(history);
     }
@@ -263,12 +263,11 @@ final class Session implements AutoCloseable {
         return all;
     }
 
-    /** Ends the session; what still runs is left to itself. */
+    /** Ends the session; code still running is abandoned. */
     @Override
     public void close() {
         worker.shutdownNow();
-        // not interrupted: a compiler that is being warmed would complain about files it cannot
-        // read
+        // not interrupted: a compiler that is warming up would report unreadable files
         helpers.shutdown();
         for (Language language : languages.values()) {
             if (running == null && isWarm(language.tongue())) {

@@ -1,10 +1,10 @@
 package reseat.console.prompt;
 
 /**
- * Where the cursor stands in what is typed, as far as completion needs it.
+ * The position of the cursor in the input, for completion.
  *
- * @param start where the word that is being typed begins
- * @param word the word as far as the cursor
+ * @param start the start of the current word
+ * @param word the word up to the cursor
  * @param quoted whether it is inside a text in quotes
  * @param call the function whose argument it is; empty if none
  * @param argument which argument of it, counted from 0
@@ -29,7 +29,7 @@ record Spot(int start, String word, boolean quoted, String call, int argument) {
         return new Spot(start, text.substring(start, cursor), false, "", 0);
     }
 
-    /** Returns where the quotes open that the cursor is inside of; -1 if none. */
+    /** Returns the position of the opening quote around the cursor; -1 if none. */
     private static int openQuote(String text, int cursor) {
         int at = 0;
         while (at < cursor) {

@@ -7,14 +7,13 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One side of the talk with a person or a file: takes texts, runs them or does what a word of the
- * console asks, and shows what comes of it.
+ * Processes input from a person or a file: runs code and console commands, and shows the results.
  */
 final class Talk {
 
-    /** How a text is run: at a prompt, somebody waits beside it who may want it stopped. */
+    /** How a text is run: at a prompt, the user may stop it. */
     interface Runner {
-        /** Runs a text to its end; empty where it was given up. */
+        /** Runs a text to its end; empty if it was abandoned. */
         Optional<Evaluation> run(Session session, Tongue tongue, String text);
     }
 
@@ -28,10 +27,10 @@ final class Talk {
     private @Nullable Evaluation last;
 
     /**
-     * Makes one.
+     * Creates an instance.
      *
      * @param console the session and what belongs to it
-     * @param tongue the language to begin in
+     * @param tongue the initial language
      * @param runner how to run a text
      * @param shows shows a text that may be long
      * @param out gets short lines
@@ -65,15 +64,15 @@ final class Talk {
         out.println(text);
     }
 
-    /** Tells whether a text is a word of the console rather than code. */
+    /** Returns whether a text is a console command rather than code. */
     boolean isWord(String text) {
         return words.of(text).isPresent();
     }
 
     /**
-     * Takes one text.
+     * Processes one text.
      *
-     * @param complains shows what is wrong with code
+     * @param complains reports errors in code
      * @return how it went
      */
     Taken take(String text, Consumer<Evaluation> complains) {
@@ -104,7 +103,7 @@ final class Talk {
                     shows.accept(shown);
                 }
             }
-            case STOPPED -> out.println("Stopped. Everything made before is still there.");
+            case STOPPED -> out.println("Stopped. Everything defined before is still there.");
             case FAILED, INCOMPLETE -> complains.accept(evaluation);
         }
         if (timing) {
@@ -114,15 +113,15 @@ final class Talk {
         return evaluation.isFine() ? Taken.FINE : Taken.WRONG;
     }
 
-    /** How a text went. */
+    /** The result of a text. */
     enum Taken {
         /** Done. */
         FINE,
-        /** Something is wrong with it, and that was said. */
+        /** It has errors, which were reported. */
         WRONG,
-        /** It was given up, and the session with it. */
+        /** It was abandoned together with the session. */
         GIVEN_UP,
-        /** The person wants to go. */
+        /** The user wants to leave. */
         LEAVE
     }
 

@@ -16,7 +16,7 @@ import reseat.fasten.FastenerTable;
 import reseat.model.Device;
 import reseat.script.Bench;
 
-/** What may stand in quotes: files, ids of parts and joints, checks, tables. */
+/** Completions in quotes: files, ids of parts and joints, checks, tables. */
 final class TextOffers {
 
     private static final Set<String> FILES = Set.of("device", "devices", "of", "readString");

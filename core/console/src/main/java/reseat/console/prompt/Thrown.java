@@ -7,16 +7,14 @@ import reseat.fasten.FastenerInputException;
 import reseat.model.BadInputException;
 import reseat.script.BenchException;
 
-/** Says in words what was thrown. */
+/** Describes exceptions. */
 final class Thrown {
 
     private static final int FRAMES = 12;
 
     private Thrown() {}
 
-    /**
-     * Returns a message for the person who typed; those of our own exceptions speak for themselves.
-     */
+    /** Returns a message for the user; messages of our own exceptions are used unchanged. */
     static String message(Throwable thrown) {
         String message = thrown.getMessage();
         if (thrown instanceof NoSuchFileException missing) {
@@ -40,11 +38,11 @@ final class Thrown {
 
     private static String words(Throwable thrown) {
         return thrown instanceof StackOverflowError
-                ? "StackOverflowError: calls within calls without end"
+                ? "StackOverflowError: endless recursion"
                 : thrown.getClass().getSimpleName();
     }
 
-    /** Returns the calls that led there, innermost first, without those of the console itself. */
+    /** Returns the calls that led to it, innermost first, without those of the console. */
     static List<String> trace(Throwable thrown) {
         List<String> lines = new ArrayList<>();
         for (StackTraceElement frame : thrown.getStackTrace()) {

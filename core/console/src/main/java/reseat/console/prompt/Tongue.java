@@ -22,12 +22,12 @@ public enum Tongue {
         return word;
     }
 
-    /** Returns what people call it. */
+    /** Returns its display name. */
     String title() {
         return title;
     }
 
-    /** Returns how names of its files end. */
+    /** Returns the extension of its files. */
     String suffix() {
         return suffix;
     }

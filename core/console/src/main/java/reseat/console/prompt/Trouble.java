@@ -3,11 +3,11 @@ package reseat.console.prompt;
 import java.util.List;
 
 /**
- * One thing that is wrong with what was typed.
+ * One error in an input.
  *
- * @param start where in the text it starts, counted in characters; -1 where that is not known
+ * @param start its start in the text, in characters; -1 if unknown
  * @param end the character after its last one
- * @param message what is wrong, as a sentence
+ * @param message the error, as a sentence
  * @param details further lines, outermost call last; may be empty
  */
 record Trouble(int start, int end, String message, List<String> details) {

@@ -7,7 +7,7 @@ import org.jline.reader.EOFError;
 import org.jline.reader.ParsedLine;
 import org.jline.reader.Parser;
 
-/** Tells the line editor where words begin, and whether what was typed is complete. */
+/** Splits lines into words for the line editor, and decides whether input is complete. */
 final class Typing implements Parser {
 
     private final Tongue tongue;
@@ -27,7 +27,7 @@ final class Typing implements Parser {
         return new Line(line, cursor, spot);
     }
 
-    /** Our words hold no blanks to escape. */
+    /** Our words contain no spaces to escape. */
     @Override
     public boolean isEscapeChar(char ch) {
         return false;

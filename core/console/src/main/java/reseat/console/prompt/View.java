@@ -23,7 +23,7 @@ import reseat.plan.Plan;
 import reseat.script.ApiIndex;
 import reseat.sheet.Sheet;
 
-/** Shows values as people read them: tables, blocks, trees and sheets. */
+/** Formats values for people: tables, blocks, trees and sheets. */
 final class View {
 
     private final Terminal terminal;
@@ -65,7 +65,7 @@ final class View {
         return plain instanceof String text ? text(text) : cell(plain);
     }
 
-    /** Things that only answer questions, and say nothing of themselves. */
+    /** Values that have methods but no content to show. */
     private static boolean hasNoWords(Object thing) {
         String name = thing.getClass().getName();
         return String.valueOf(thing).startsWith(name + "@")
@@ -85,7 +85,7 @@ final class View {
         return table(rows);
     }
 
-    /** Returns what a value is, in a few words, to stand after its name. */
+    /** Returns a short description of a value, to follow its name. */
     String title(@Nullable Object value) {
         Object plain = Plain.of(value);
         if (plain instanceof Collection<?> values) {
@@ -121,7 +121,7 @@ final class View {
 
     private String collection(Collection<?> values) {
         if (values.isEmpty()) {
-            return "nothing in it";
+            return "empty";
         }
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Object each : values) {
@@ -201,7 +201,7 @@ final class View {
         return fields == null ? "" : new Block(terminal, ink, this).of(fields);
     }
 
-    /** What of a value stands for it: the content of an optional, the elements of an array. */
+    /** Unwraps a value: the content of an optional, the elements of an array. */
     static @Nullable Object unwrapped(@Nullable Object value) {
         if (value instanceof Optional<?> some) {
             return some.orElse(null);

@@ -13,8 +13,8 @@ import org.jline.terminal.Terminal.Signal;
 import org.jline.terminal.Terminal.SignalHandler;
 
 /**
- * Waits at a terminal while something runs; Ctrl-C stops it, and what will not stop can be given
- * up.
+ * Waits at a terminal while code runs; Ctrl-C stops it, and code that does not stop can be
+ * abandoned.
  */
 final class Waiting implements Talk.Runner {
 
@@ -55,7 +55,7 @@ final class Waiting implements Talk.Runner {
             try {
                 return Optional.of(running.get(LOOK_MS, TimeUnit.MILLISECONDS));
             } catch (TimeoutException e) {
-                // look at the keys
+                // poll the keyboard
             } catch (ExecutionException e) {
                 throw new IllegalStateException(e.getCause());
             } catch (InterruptedException e) {
@@ -78,12 +78,14 @@ final class Waiting implements Talk.Runner {
         }
     }
 
-    /** Asks whether to abandon the session; the question ends with what it is about. */
+    /** Asks whether to abandon the session; the question ends when the code does. */
     private boolean givesUp(CompletableFuture<Evaluation> running) {
         terminal.writer()
                 .print(
-                        "\nIt does not stop: Java code that does not listen. Give this session up?"
-                                + "\nIts variables are lost, what was typed stays in the history. [y/n] ");
+                        "\nIt does not stop: Java code that ignores interrupts. Abandon this"
+                                + " session?"
+                                + "\nIts variables are lost; its input stays in the history."
+                                + " [y/n] ");
         terminal.writer().flush();
         Attributes before = terminal.enterRawMode();
         try {

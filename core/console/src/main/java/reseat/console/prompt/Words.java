@@ -10,26 +10,26 @@ import java.util.regex.Pattern;
 import reseat.console.prompt.Language.LanguageMissing;
 import reseat.console.prompt.Talk.Taken;
 
-/** The words of the console itself: plain words, typed alone on a line. */
+/** The console commands: plain words, each on a line of its own. */
 final class Words {
 
     /** A word, and what may follow it. */
     enum Word {
-        JS("", "go on in JavaScript", false),
-        JAVA("", "go on in Java", false),
-        HELP("[NAME]", "what is here; what a function, type, member, check or name is", false),
-        NAMES("", "what you have made, in both languages", false),
-        TYPED("[TEXT]", "what was typed in this session, with its numbers", false),
-        AGAIN("NUMBER", "run what was typed under a number once more", true),
+        JS("", "switch to JavaScript", false),
+        JAVA("", "switch to Java", false),
+        HELP("[NAME]", "overview, or help on a function, type, member, check or name", false),
+        NAMES("", "list the names you defined, in both languages", false),
+        TYPED("[TEXT]", "list the input of this session, with its numbers", false),
+        AGAIN("NUMBER", "run the input with this number again", true),
         FOLLOW("FILE", "run a file of code in this session", true),
         KEEP(
                 "FILE | check NAME",
-                "keep this session as a script, or as a check with its device",
+                "save this session as a script, or as a check with its device",
                 true),
-        TIMING("on | off", "tell how long each input takes", true),
-        CALLS("", "the calls that led to the last error", false),
-        FRESH("", "begin anew: forget what was made", false),
-        LEAVE("", "end the console", false);
+        TIMING("on | off", "show how long each input takes", true),
+        CALLS("", "show the stack trace of the last error", false),
+        FRESH("", "start a new session without your definitions", false),
+        LEAVE("", "exit the console", false);
 
         private final String takes;
         private final String does;
@@ -61,7 +61,7 @@ final class Words {
      */
     record Said(Word word, String rest) {}
 
-    /** What may follow a word; code never looks so. */
+    /** The form of a command's argument, which code never has. */
     private static final Pattern REST = Pattern.compile("[\\w./~\"'$-][^=;{}()]*");
 
     private final Talk talk;
@@ -72,7 +72,7 @@ final class Words {
         this.console = console;
     }
 
-    /** Returns the word that a text is; empty if it is code. */
+    /** Returns the command in a text; empty if it is code. */
     Optional<Said> of(String text) {
         String line = text.strip();
         int blank = line.indexOf(' ');
@@ -89,10 +89,10 @@ final class Words {
                 .findFirst();
     }
 
-    /** Does what a word asks. */
+    /** Runs a command. */
     Taken act(Said said) {
         if (said.word.needs && said.rest.isEmpty()) {
-            talk.line(said.word.text() + " wants more: " + said.word.usage());
+            talk.line(said.word.text() + " needs an argument: " + said.word.usage());
             return Taken.WRONG;
         }
         return switch (said.word) {
@@ -156,7 +156,7 @@ final class Words {
                         .filter(each -> Integer.toString(each.input()).equals(number))
                         .findFirst();
         if (wanted.isEmpty()) {
-            talk.line("Nothing was typed under " + number + "; \"typed\" shows the numbers.");
+            talk.line("No input has the number " + number + "; \"typed\" shows the numbers.");
             return Taken.WRONG;
         }
         talk.line(wanted.get().text());
@@ -177,17 +177,17 @@ final class Words {
         List<String> details =
                 talk.troubles().stream().flatMap(trouble -> trouble.details().stream()).toList();
         talk.show(
-                details.isEmpty() ? "The last input led to no error." : String.join("\n", details));
+                details.isEmpty() ? "The last input caused no error." : String.join("\n", details));
         return Taken.FINE;
     }
 
     private Taken fresh() {
         console.renew();
-        talk.line("A new session; what was typed is still in the history.");
+        talk.line("New session started; earlier input is still in the history.");
         return Taken.FINE;
     }
 
-    /** Returns all words with what they do, for the help. */
+    /** Returns all commands with their descriptions, for the help. */
     static List<Word> all() {
         return Arrays.stream(Word.values()).sorted(Comparator.comparing(Word::ordinal)).toList();
     }

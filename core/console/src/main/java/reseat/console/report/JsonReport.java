@@ -12,7 +12,7 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.text.JsonText;
 
-/** Writes what was found for other programs; core/docs/checking.md tells the shape. */
+/** Writes findings as JSON; core/docs/checking.md describes the format. */
 public final class JsonReport {
 
     private final Outcome outcome;

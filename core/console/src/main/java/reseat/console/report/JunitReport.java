@@ -15,10 +15,9 @@ import reseat.check.KnownFinding;
 import reseat.spi.ToolkitVersion;
 
 /**
- * Writes what was found as JUnit XML: a suite for each file, in it a test for reading it and one
- * for each check. It holds to both schemas that are about, so it has neither names of the whole nor
- * skipped tests. Durations are not measured, so that the same input gives the same text; they are
- * 0.
+ * Writes findings as JUnit XML: a suite for each file, with a test for reading it and one for each
+ * check. It conforms to both common schemas, so it has neither a name at the root nor skipped
+ * tests. Durations are 0, so that the same input gives the same text.
  */
 public final class JunitReport {
 
@@ -32,7 +31,7 @@ public final class JunitReport {
         this.xml = xml;
     }
 
-    /** One test of a suite: at most one word on what went wrong. */
+    /** One test of a suite, with at most one failure or error. */
     private record Case(String name, String wrong, String message, String text) {
         static Case good(String name) {
             return new Case(name, "", "", "");
@@ -47,7 +46,7 @@ public final class JunitReport {
             new JunitReport(outcome, xml).suites();
             xml.close();
         } catch (XMLStreamException e) {
-            throw new IllegalStateException("a text in memory can be written to", e);
+            throw new IllegalStateException("writing to memory failed", e);
         }
         return text + "\n";
     }
@@ -130,7 +129,7 @@ public final class JunitReport {
         return text.append("\n    Do: ").append(finding.remedy()).toString();
     }
 
-    /** Returns what fails no test. */
+    /** Returns the findings that fail no test. */
     private String asides(Checked checked) {
         List<String> lines = new ArrayList<>();
         if (checked.sound()) {
@@ -220,7 +219,7 @@ public final class JunitReport {
         return text.strip().replaceAll("\\s+", " ");
     }
 
-    /** Takes out what XML 1.0 cannot hold, however it is written. */
+    /** Removes characters that XML 1.0 cannot represent, even escaped. */
     private static String clean(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().map(c -> inXml(c) ? c : 0xFFFD).forEach(out::appendCodePoint);

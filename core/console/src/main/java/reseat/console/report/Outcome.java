@@ -17,16 +17,16 @@ import reseat.check.Sifted;
 import reseat.model.Severity;
 
 /**
- * A run of checks and how it is judged.
+ * A run of checks and its evaluation.
  *
  * @param report the run
- * @param sifted its findings, held against the known ones
- * @param from least severity that counts
- * @param today the day by which it was judged
+ * @param sifted its findings, compared with the known ones
+ * @param from lowest severity that counts
+ * @param today the date it was judged by
  */
 public record Outcome(CheckReport report, Sifted sifted, Severity from, LocalDate today) {
 
-    /** Returns the exit code: what failed weighs more than what is found. */
+    /** Returns the exit code: failures take precedence over findings. */
     public int code() {
         if (report.failures().findAny().isPresent()) {
             return 3;
@@ -37,7 +37,7 @@ public record Outcome(CheckReport report, Sifted sifted, Severity from, LocalDat
         return sifted.open().stream().anyMatch(this::counts) ? 1 : 0;
     }
 
-    /** Tells whether a finding is at or above the threshold and not accepted. */
+    /** Returns whether a finding is at or above the threshold and not accepted. */
     public boolean counts(Found found) {
         return found.finding().severity().compareTo(from) <= 0
                 && !sifted.accepted().containsKey(found);
@@ -57,8 +57,8 @@ public record Outcome(CheckReport report, Sifted sifted, Severity from, LocalDat
     }
 
     /**
-     * Returns what hindered checking, a line each: files with errors, checks that failed. A check
-     * that failed in the same way on many devices is one line.
+     * Returns the obstacles to checking, one per line: files with errors, checks that failed. A
+     * check that failed in the same way on many devices is one line.
      */
     public List<String> hindrances() {
         List<String> lines = new ArrayList<>();
@@ -80,9 +80,9 @@ public record Outcome(CheckReport report, Sifted sifted, Severity from, LocalDat
                                                 + alike.get(0)
                                                 + (alike.size() == 1
                                                         ? ""
-                                                        : " (So it did "
+                                                        : " (It failed this way "
                                                                 + (alike.size() - 1)
-                                                                + " times more.)")));
+                                                                + " more times.)")));
         return lines;
     }
 

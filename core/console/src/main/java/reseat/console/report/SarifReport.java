@@ -23,7 +23,7 @@ import reseat.model.Problem;
 import reseat.spi.ToolkitVersion;
 import reseat.text.JsonText;
 
-/** Writes what was found as SARIF 2.1.0. */
+/** Writes findings as SARIF 2.1.0. */
 public final class SarifReport {
 
     private static final String ROOT = "WORK";
@@ -41,7 +41,7 @@ public final class SarifReport {
     /**
      * Returns all findings as SARIF; accepted ones are suppressed.
      *
-     * @param root the folder that files are named from
+     * @param root the folder that file names are relative to
      */
     public static String write(Outcome outcome, Path root) {
         return JsonText.of(new SarifReport(outcome, root).log());
@@ -160,7 +160,7 @@ public final class SarifReport {
                                         "evidence", finding.evidence(),
                                         "remedy", finding.remedy()));
         List<KnownFinding> accepting = outcome.accepting(found);
-        // where any result has suppressions, all should, so that none is a guess
+        // if any result has suppressions, all should have them
         result.put("suppressions", accepting.stream().map(SarifReport::suppression).toList());
         return result;
     }
@@ -189,7 +189,7 @@ public final class SarifReport {
         try {
             full = root.resolve(name).normalize();
         } catch (InvalidPathException e) {
-            // facts of families and of memory stand in no file
+            // facts of families and facts built in memory have no file
             return JsonText.map("description", text(name));
         }
         URI uri = full.toUri();
@@ -209,7 +209,7 @@ public final class SarifReport {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8));
             return HexFormat.of().formatHex(digest, 0, 16);
         } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
+            throw new IllegalStateException("SHA-256 is missing", e);
         }
     }
 }

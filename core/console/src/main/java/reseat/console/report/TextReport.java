@@ -12,7 +12,7 @@ import reseat.check.Found;
 import reseat.check.KnownFinding;
 import reseat.console.sheet.Terminal;
 
-/** Writes what was found for people. */
+/** Writes findings as text. */
 public final class TextReport {
 
     private final Outcome outcome;
@@ -24,7 +24,7 @@ public final class TextReport {
         this.terminal = terminal;
     }
 
-    /** Returns the findings that nobody accepted, what hindered checking, and the summary. */
+    /** Returns the open findings, the obstacles to checking, and the summary. */
     public static String write(Outcome outcome, Terminal terminal) {
         TextReport text = new TextReport(outcome, terminal);
         outcome.hindrances().forEach(text::line);
@@ -60,7 +60,7 @@ public final class TextReport {
         }
     }
 
-    /** Tells findings that differ in their subject alone as one. */
+    /** Merges findings that differ only in their subject. */
     private void finding(List<Found> alike) {
         Found found = alike.get(0);
         Finding first = found.finding();
@@ -91,16 +91,13 @@ public final class TextReport {
             line(each.at() + ": warning: this was accepted until " + each.until() + told(each));
         }
         for (KnownFinding each : outcome.sifted().idle()) {
-            line(
-                    each.at()
-                            + ": warning: nothing is found any more that this stands for"
-                            + told(each));
+            line(each.at() + ": warning: this known finding no longer occurs" + told(each));
         }
         int unseen = outcome.sifted().unseen().size();
         if (unseen > 0) {
             line(
                     Outcome.many(unseen, "known finding")
-                            + " of checks or devices that this run did not look at");
+                            + " of checks or devices that this run did not cover");
         }
     }
 
@@ -118,7 +115,7 @@ public final class TextReport {
         }
     }
 
-    /** Returns the last line: how much was looked at, and what came of it. */
+    /** Returns the last line: what was checked, and the result. */
     public static String summary(Outcome outcome) {
         List<Checked> checked =
                 outcome.report().checked().stream().filter(c -> !c.device().isEmpty()).toList();
@@ -144,7 +141,7 @@ public final class TextReport {
             text.append(", ").append(Outcome.many(failed, "check")).append(" failed");
         }
         if (outcome.report().cancelled()) {
-            text.append("; it was ended before it was through");
+            text.append("; it was stopped before it finished");
         }
         return text.toString();
     }

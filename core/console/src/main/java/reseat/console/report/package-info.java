@@ -1,2 +1,2 @@
-/** What a run of checks found, written for people and for other programs. */
+/** Reports on a run of checks, for people and for programs. */
 package reseat.console.report;

@@ -6,7 +6,7 @@ import java.util.List;
 /** Lays text out in a fixed width. */
 final class Paper {
 
-    /** How a piece of text stands out, where colour may be used. */
+    /** The emphasis of a piece of text, where colour may be used. */
     enum Ink {
         PLAIN("0"),
         HEADING("1"),
@@ -39,7 +39,7 @@ final class Paper {
         }
     }
 
-    /** Writes a line over the whole width with a title in it; a long title takes several. */
+    /** Writes a line over the whole width with a title in it; a long title uses several lines. */
     void rule(String title, char line) {
         gap();
         String lead = "" + line + line + " ";
@@ -55,8 +55,8 @@ final class Paper {
     }
 
     /**
-     * Writes a paragraph; what stands in {@code first} opens its first line within the indent and
-     * is the only part in ink.
+     * Writes a paragraph; {@code first} starts its first line within the indent and is the only
+     * part with emphasis.
      */
     void para(int indent, String first, String words, Ink ink) {
         List<String> lines = wrap(plain(words), width() - indent);

@@ -6,31 +6,31 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * What the place that a text goes to can show.
+ * The capabilities of the destination of a text.
  *
- * @param interactive whether a person sits there
- * @param width columns that a text may fill
+ * @param interactive whether it is interactive
+ * @param width width in columns
  * @param colour whether colour may be used
- * @param ascii whether nothing but ASCII may be used for our own signs
+ * @param ascii whether to use only ASCII for our own symbols
  */
 public record Terminal(boolean interactive, int width, boolean colour, boolean ascii) {
 
-    /** Width of a text that goes to no terminal. */
+    /** Width of text that does not go to a terminal. */
     public static final int WIDTH = 100;
 
     private static final int NARROWEST = 60;
 
-    /** Returns what is known of a file or a pipe: nothing but a fair width. */
+    /** Returns the capabilities of a file or a pipe: just a reasonable width. */
     public static Terminal none() {
         return new Terminal(false, WIDTH, false, false);
     }
 
-    /** Asks the environment. */
+    /** Reads the environment. */
     public static Terminal detect() {
         return of(isTerminal(System.console()), System.getenv());
     }
 
-    /** Decides by what the environment says. */
+    /** Decides by the environment. */
     static Terminal of(boolean interactive, Map<String, String> env) {
         if (!interactive) {
             return none();
@@ -45,8 +45,8 @@ public record Terminal(boolean interactive, int width, boolean colour, boolean a
     }
 
     /**
-     * Returns a line as it fits here: broken between words where a person sits, whole in a file or
-     * a pipe, where one looks for lines.
+     * Returns a line in the form that suits the destination: wrapped between words on a terminal,
+     * unchanged in a file or a pipe, where programs search for lines.
      */
     public String fitted(String line) {
         if (!interactive || line.length() <= width) {
@@ -77,7 +77,7 @@ public record Terminal(boolean interactive, int width, boolean colour, boolean a
         return WIDTH;
     }
 
-    /** From Java 22 on there is a console even where there is no terminal; it can be asked. */
+    /** Since Java 22 there is a console even without a terminal; it has a method to check. */
     private static boolean isTerminal(@org.jspecify.annotations.Nullable Console console) {
         if (console == null) {
             return false;

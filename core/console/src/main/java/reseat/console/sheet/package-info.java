@@ -1,3 +1,3 @@
-/** Plans as text for the bench. Text alone: where it goes is the command's. */
+/** Plans as text for the bench. Only the text: its destination is up to the command. */
 @org.jspecify.annotations.NullMarked
 package reseat.console.sheet;

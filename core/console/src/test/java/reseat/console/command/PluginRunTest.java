@@ -209,7 +209,7 @@ class PluginRunTest {
                     String.valueOf(failed.getMessage()).startsWith("reseat: the command it of"),
                     failed::toString);
         }
-        assertTrue(thrown(call -> 7).toString().contains("7, which is no exit code"));
+        assertTrue(thrown(call -> 7).toString().contains("7, which is not an exit code"));
     }
 
     @Test

@@ -94,7 +94,7 @@ class KeepTest {
         Files.writeString(folder.resolve("mine.js"), "mine");
         String said = say("1 + 1", "keep mine.js");
 
-        assertTrue(said.contains("already; nothing was written over"), said);
+        assertTrue(said.contains("already exists; nothing was overwritten"), said);
         assertEquals("mine", Files.readString(folder.resolve("mine.js")));
     }
 

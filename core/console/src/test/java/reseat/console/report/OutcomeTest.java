@@ -39,7 +39,8 @@ class OutcomeTest {
 
         assertEquals(
                 List.of(
-                        "reseat: a.yaml: the check bad failed on tin: It threw. (So it did 2 times more.)"),
+                        "reseat: a.yaml: the check bad failed on tin: It threw. (It failed this"
+                                + " way 2 more times.)"),
                 outcome.hindrances());
         String text = TextReport.write(outcome, Terminal.none());
         assertTrue(text.contains(": nothing found, 1 check failed"), text);
@@ -49,7 +50,7 @@ class OutcomeTest {
     void aRunThatWasEndedSaysSo() {
         Outcome outcome = outcome(true, checked("a.yaml", List.of(), List.of()));
 
-        assertTrue(TextReport.summary(outcome).endsWith("ended before it was through"));
+        assertTrue(TextReport.summary(outcome).endsWith("stopped before it finished"));
     }
 
     private static List<CheckFailure> failures(String source) {

@@ -13,8 +13,8 @@ import java.util.Optional;
 import reseat.files.ScriptFile;
 
 /**
- * Which Java scripts a shop runs: by the hash of the very file, so that a changed file is another
- * one. Kept as a file of tab-separated lines in the shop's folder of settings.
+ * The Java scripts that a shop has approved, by file hash, so that a changed file needs a new
+ * approval. Stored as tab-separated lines in the shop's settings folder.
  */
 public final class Approvals {
 
@@ -24,11 +24,11 @@ public final class Approvals {
     private final List<Approval> all;
 
     /**
-     * One script that somebody approved.
+     * One approved script.
      *
      * @param sha256 hash of the file
      * @param id id of the check
-     * @param from who gave it
+     * @param from its origin
      * @param day when it was approved
      * @param by who approved it
      */
@@ -39,7 +39,7 @@ public final class Approvals {
         this.all = List.copyOf(all);
     }
 
-    /** Returns that nothing is approved, and keeps nothing. */
+    /** Returns empty approvals that are not stored. */
     public static Approvals none() {
         return new Approvals(Path.of(""), List.of());
     }
@@ -47,7 +47,7 @@ public final class Approvals {
     /**
      * Reads the approvals of a shop.
      *
-     * @param folder the shop's folder of settings; need not exist
+     * @param folder the shop's settings folder; need not exist
      */
     public static Approvals in(Path folder) throws IOException {
         Path file = folder.resolve("approved-scripts.tsv");
@@ -63,12 +63,12 @@ public final class Approvals {
         return new Approvals(file, all);
     }
 
-    /** Returns the file that they are kept in. */
+    /** Returns the file that stores the approvals. */
     public Path file() {
         return file;
     }
 
-    /** Returns the approval of exactly this content. */
+    /** Returns the approval of exactly this content, if any. */
     public Optional<Approval> of(ScriptFile script) {
         return all.stream().filter(each -> each.sha256().equals(script.sha256())).findFirst();
     }
@@ -89,12 +89,12 @@ public final class Approvals {
                                                 + each.by()
                                                 + " approved it on "
                                                 + each.day())
-                        .orElse("it is Java, which can do anything, and nobody here approved it");
+                        .orElse("it is Java, which can do anything, and it is not approved here");
         return Optional.of(what + "; read it, then: reseat script approve " + script.file());
     }
 
     /**
-     * Approves exactly this content and keeps that.
+     * Approves exactly this content and stores the approval.
      *
      * @param by who approves
      * @param day when

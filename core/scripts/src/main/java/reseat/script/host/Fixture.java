@@ -19,10 +19,10 @@ import reseat.model.Problem;
 import reseat.spi.DeviceFamily;
 
 /**
- * A small device with the findings expected of a script, told in comments of the device file:
- * {@code # FINDING: words} before or behind the line of the fact, {@code # NEAR MISS: why} where
- * nothing must be found, {@code # GIVEN plan: free fan} for what is given besides the device.
- * Whatever is not marked must stay silent.
+ * A small device with the findings expected of a script, written as comments in the device file:
+ * {@code # FINDING: words} on the line of the fact or before it, {@code # NEAR MISS: why} where
+ * nothing must be found, {@code # GIVEN plan: free fan} for further input. Anything not marked must
+ * give no finding.
  */
 public final class Fixture {
 
@@ -34,7 +34,7 @@ public final class Fixture {
     private final List<Expected> expected;
     private final boolean nearMiss;
 
-    /** A finding that must be made: at a line, with these words in its message. */
+    /** An expected finding: its line, and words in its message. */
     private record Expected(int line, String words) {}
 
     private Fixture(Path file, CheckInput input, List<Expected> expected, boolean nearMiss) {
@@ -45,7 +45,7 @@ public final class Fixture {
     }
 
     /**
-     * Returns the fixtures that lie beside a script, in the order of their names.
+     * Returns the fixtures next to a script, in the order of their names.
      *
      * @param families the families of devices that the fixtures may name
      */
@@ -101,7 +101,7 @@ public final class Fixture {
             throw new BadInputException(
                     Problem.error(
                             new Origin(file.toString(), lines.size(), 0),
-                            "a finding is expected behind the end of the file"));
+                            "a finding is expected after the end of the file"));
         }
         return new Fixture(file, givens.input(), expected, nearMiss);
     }
@@ -111,22 +111,25 @@ public final class Fixture {
         return file;
     }
 
-    /** Returns what the script is run on. */
+    /** Returns the input of the script. */
     public CheckInput input() {
         return input;
     }
 
-    /** Tells whether a finding is expected. */
+    /** Returns whether a finding is expected. */
     public boolean hasFinding() {
         return !expected.isEmpty();
     }
 
-    /** Tells whether something is marked that nearly is a finding. */
+    /** Returns whether a near miss is marked. */
     public boolean hasNearMiss() {
         return nearMiss;
     }
 
-    /** Holds what a script did against what is expected; returns what is amiss, a line each. */
+    /**
+     * Compares the outcome of a script with what is expected; returns the differences, one per
+     * line.
+     */
     public List<String> complaints(ScriptOutcome outcome) {
         if (outcome.status() != ScriptOutcome.Status.RAN) {
             return List.of(file + ": " + outcome.problem());
@@ -148,7 +151,7 @@ public final class Fixture {
             }
         }
         for (Finding each : left) {
-            complaints.add(each.at() + ": found, though not marked: " + each.message());
+            complaints.add(each.at() + ": found, but not marked: " + each.message());
         }
         return List.copyOf(complaints);
     }

@@ -26,7 +26,7 @@ import reseat.planner.Planner;
 import reseat.spi.DeviceFamily;
 import reseat.stock.StockItem;
 
-/** What a fixture gives besides its device, one line each; see core/docs/scripts.md. */
+/** The further input of a fixture, one line each; see core/docs/scripts.md. */
 final class FixtureGivens {
 
     private static final long EXPANSIONS = 200_000;
@@ -94,7 +94,7 @@ final class FixtureGivens {
             default ->
                     throw wrong(
                             given.line,
-                            "nothing is known of \""
+                            "unknown key \""
                                     + given.key
                                     + "\"; known: variant, plan, stock, drives, job, today, set");
         };
@@ -107,7 +107,9 @@ final class FixtureGivens {
                     case "all" -> new Goal.Teardown();
                     case "free" -> new Goal.Free(List.of(words[1].split("\\s*,\\s*", -1)));
                     case "reach" -> new Goal.Reach(words[1]);
-                    default -> throw wrong(given.line, "a plan is: free PART, reach JOINT, or all");
+                    default ->
+                            throw wrong(
+                                    given.line, "expected a plan: free PART, reach JOINT, or all");
                 };
         PlanResult result =
                 new Planner()
@@ -131,7 +133,7 @@ final class FixtureGivens {
             String[] words = item.split("\\s+", -1);
             if (words.length != 4 && !(words.length == 6 && words[4].equals("until"))) {
                 throw new IllegalArgumentException(
-                        "a line of stock is: KIND ID QUANTITY UNIT [until DAY]");
+                        "expected a line of stock: KIND ID QUANTITY UNIT [until DAY]");
             }
             items.add(
                     new StockItem(

@@ -16,8 +16,8 @@ import reseat.script.host.ScriptOutcome.Status;
 import reseat.script.host.WorkerProcess.Gone;
 
 /**
- * A worker with a folder of its own and the input that it holds. What it answers becomes findings
- * here, and nowhere else. Of no more use once it threw {@link Gone}.
+ * A worker with its own folder and the input it has loaded. Its replies become findings here and
+ * nowhere else. Unusable once it threw {@link Gone}.
  */
 final class HeldWorker implements AutoCloseable {
 
@@ -29,7 +29,7 @@ final class HeldWorker implements AutoCloseable {
     private final WorkerProcess worker;
     private @Nullable CheckInput loaded;
 
-    /** Starts a worker that holds nothing yet. */
+    /** Starts a worker that has no input yet. */
     HeldWorker(ScriptFile.Language language, ScriptLimits limits) throws IOException {
         this.language = language;
         this.limits = limits;
@@ -46,13 +46,13 @@ final class HeldWorker implements AutoCloseable {
         return language;
     }
 
-    /** Tells whether it holds the facts of an input, so that they need not be loaded. */
+    /** Returns whether it has already loaded an input. */
     boolean holds(CheckInput input) {
         return loaded != null && loaded.isOfSameFacts(input);
     }
 
     /**
-     * Makes it hold an input.
+     * Makes it load an input.
      *
      * @param rows files with further rows of fastener tables
      */
@@ -64,7 +64,7 @@ final class HeldWorker implements AutoCloseable {
         }
     }
 
-    /** Runs a script on an input whose facts it holds. */
+    /** Runs a script on an input that it has loaded. */
     ScriptOutcome run(ScriptFile script, CheckInput input) throws IOException, Gone {
         Reply reply = worker.run(script);
         String problem = reply.problem();
@@ -88,7 +88,7 @@ final class HeldWorker implements AutoCloseable {
                 reply.compileMicros());
     }
 
-    /** Keeps lines and takes away what a terminal should not be sent. */
+    /** Keeps line feeds and removes control characters. */
     private static String printable(String text) {
         return text.lines().map(JsTrouble::shown).limit(LINES).collect(Collectors.joining("\n"));
     }

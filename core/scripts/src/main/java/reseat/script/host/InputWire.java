@@ -33,8 +33,8 @@ import reseat.simulate.Verdict;
 import reseat.stock.StockItem;
 
 /**
- * Carries the input of a check to another process: devices and plan as the files that the reader
- * knows, the rest as texts. The other process loads a model of its own from them.
+ * Sends the input of a check to another process: devices and plan as regular files, the rest as
+ * strings. The other process loads its own model from them.
  */
 final class InputWire {
 
@@ -43,7 +43,7 @@ final class InputWire {
     /**
      * Writes an input.
      *
-     * @param folder where to lay devices and plan; the other process reads them there
+     * @param folder where to write devices and plan; the other process reads them there
      * @param rows files with further rows of fastener tables
      */
     static void write(CheckInput input, List<Path> rows, Path folder, DataOutputStream out)
@@ -91,7 +91,7 @@ final class InputWire {
         map(input.settings(), out);
     }
 
-    /** Reads an input and loads what it names. */
+    /** Reads an input and loads the files that it names. */
     static CheckInput read(DataInputStream in) throws IOException, BadInputException {
         int variants = in.readInt();
         int own = in.readInt();

@@ -21,12 +21,12 @@ import reseat.check.Finding;
 import reseat.files.ScriptFile;
 
 /**
- * Runs Java scripts, each in a shell of its own. They have full power, here as anywhere; that they
- * were approved is the business of whoever sends them here.
+ * Runs Java scripts, each in its own shell. They are not restricted; the caller must have checked
+ * that they are approved.
  */
 final class JavaRunner implements Runner {
 
-    /** What the process ends with where a script does not end in its time. */
+    /** The exit code of the process when a script exceeds its time limit. */
     static final int LATE = 4;
 
     private static final String WARM_UP =
@@ -130,7 +130,7 @@ final class JavaRunner implements Runner {
                                 () ->
                                         new Wrong(
                                                 "it defines no method List<Finding> run(CheckInput input), or one"
-                                                        + " that needs what is not there"));
+                                                        + " that needs something undefined"));
         try {
             return classes.method(shell.sourceCodeAnalysis().wrapper(run).fullClassName(), "run");
         } catch (ReflectiveOperationException e) {
@@ -141,7 +141,7 @@ final class JavaRunner implements Runner {
     private static String trouble(JShell shell, Snippet snippet, String text, int from) {
         Diag first = shell.diagnostics(snippet).filter(Diag::isError).findFirst().orElse(null);
         if (first == null) {
-            return "it is no Java";
+            return "it is not valid Java";
         }
         int at = Math.min(text.length(), from + (int) Math.max(0, first.getPosition()));
         long line = text.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
@@ -155,7 +155,7 @@ final class JavaRunner implements Runner {
                 new TimerTask() {
                     @Override
                     public void run() {
-                        // nothing gentler stops a loop on every Java
+                        // no other way stops a loop on every version of Java
                         Worker.end(LATE);
                     }
                 },
@@ -170,7 +170,8 @@ final class JavaRunner implements Runner {
             List<Reply.Raw> found = new ArrayList<>();
             for (Object each : list) {
                 if (!(each instanceof Finding finding)) {
-                    return Reply.problem("run returned something that is no finding", "", micros);
+                    return Reply.problem(
+                            "run returned something that is not a finding", "", micros);
                 }
                 found.add(Reply.Raw.of(finding));
             }
@@ -179,7 +180,7 @@ final class JavaRunner implements Runner {
             Throwable thrown = e.getCause() == null ? e : e.getCause();
             long micros = (System.nanoTime() - start) / 1000;
             if (thrown instanceof StackOverflowError) {
-                return Reply.problem("it calls itself without end", "", micros);
+                return Reply.problem("it has endless recursion", "", micros);
             }
             return Reply.problem("it threw " + JsTrouble.shown(String.valueOf(thrown)), "", micros);
         } catch (IllegalAccessException e) {

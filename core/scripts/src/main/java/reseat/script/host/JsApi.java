@@ -26,16 +26,16 @@ import org.graalvm.polyglot.HostAccess;
 import reseat.check.CheckInput;
 
 /**
- * What JavaScript can reach of Java: the types of the exported toolkit that one gets to from some
- * roots, and of these the methods that take and return values alone. Everything else is denied.
+ * The part of Java that JavaScript can access: the exported toolkit types reachable from some
+ * roots, and of these only the methods that take and return values. Everything else is denied.
  *
- * <p>Nothing is named by hand but the plain types below. A method that takes or returns anything
- * else (files, streams, classes, loaders, threads, functions) is left out, so that a method added
- * to the toolkit tomorrow cannot open a hole.
+ * <p>Only the plain types below are listed by hand. A method that takes or returns anything else
+ * (files, streams, classes, loaders, threads, functions) is left out, so that a method added to the
+ * toolkit later cannot open a hole.
  */
 final class JsApi {
 
-    /** Types of Java that carry values. */
+    /** Java types of values. */
     private static final Set<Class<?>> PLAIN =
             Set.of(
                     String.class,
@@ -46,7 +46,7 @@ final class JsApi {
                     BigDecimal.class,
                     LocalDate.class);
 
-    /** Types of Java that hold values. */
+    /** Java types of containers. */
     private static final Set<Class<?>> HOLDERS =
             Set.of(
                     Optional.class,
@@ -59,7 +59,9 @@ final class JsApi {
                     Map.class,
                     Map.Entry.class);
 
-    /** What may be asked of the types of Java; none of it changes anything or takes a function. */
+    /**
+     * The callable methods of the Java types; none of them changes anything or takes a function.
+     */
     private static final Map<Class<?>, Set<String>> ASKED =
             Map.ofEntries(
                     Map.entry(Optional.class, Set.of("isPresent", "isEmpty", "get", "orElse")),
@@ -89,7 +91,7 @@ final class JsApi {
                             LocalDate.class,
                             Set.of("isBefore", "isAfter", "isEqual", "toEpochDay", "plusDays")));
 
-    /** Hash codes differ from run to run; what is compared is compared by the language. */
+    /** Hash codes differ between runs; the language does its own comparisons. */
     private static final Set<String> NOT_ASKED = Set.of("hashCode", "equals");
 
     private final Set<Class<?>> types = new LinkedHashSet<>();
@@ -114,17 +116,17 @@ final class JsApi {
         return new JsApi(roots);
     }
 
-    /** Returns the types of the toolkit that are reached. */
+    /** Returns the reachable toolkit types. */
     Set<Class<?>> types() {
         return Collections.unmodifiableSet(types);
     }
 
-    /** Returns the methods that may be called, by their signature, in order. */
+    /** Returns the callable methods, sorted by signature. */
     Map<String, Method> methods() {
         return Collections.unmodifiableMap(methods);
     }
 
-    /** Returns the reached enums, by the name that a Java program calls them by. */
+    /** Returns the reachable enums, by their Java names. */
     Map<String, Class<?>> enums() {
         Map<String, Class<?>> named = new TreeMap<>();
         for (Class<?> type : types) {
@@ -135,7 +137,7 @@ final class JsApi {
         return new LinkedHashMap<>(named);
     }
 
-    /** Returns what the host may access; nothing but the methods, and lists and maps to read. */
+    /** Returns the host access: only the callable methods, and read access to lists and maps. */
     HostAccess access() {
         HostAccess.Builder access =
                 HostAccess.newBuilder()
@@ -217,7 +219,7 @@ final class JsApi {
         named(method.getGenericReturnType(), mentioned);
         for (Class<?> parameter : method.getParameterTypes()) {
             if (HOLDERS.contains(parameter)) {
-                return false; // nothing that JavaScript made is ever taken for a list
+                return false; // no JavaScript object is ever treated as a list
             }
             mentioned.add(parameter);
         }
@@ -231,7 +233,7 @@ final class JsApi {
                 || types.contains(type);
     }
 
-    /** Exported by us, and public all the way out. */
+    /** Exported by our modules, and public with all enclosing types. */
     private static boolean isOurs(Class<?> type) {
         return Modifier.isPublic(type.getModifiers()) && OpenModules.export(type);
     }

@@ -19,13 +19,13 @@ import org.graalvm.polyglot.io.IOAccess;
 import org.graalvm.polyglot.proxy.ProxyArray;
 
 /**
- * Makes contexts for JavaScript that see the toolkit and nothing else: no host classes, files,
- * network, processes, threads, environment, clock or dice.
+ * Creates JavaScript contexts that can access the toolkit and nothing else: no host classes, files,
+ * network, processes, threads, environment, clock or randomness.
  *
- * <p>There is one engine for all contexts of a process. A context is for one thread at a time and
- * never shared between scripts; it ends with {@code close(true)}. What is given to a context by
- * {@code getBindings("js").putMember(name, value)} is seen as Java has it: records with their
- * methods, lists as arrays, maps as Maps; nothing of it can be changed.
+ * <p>There is one engine for all contexts of a process. A context is used by one thread at a time
+ * and never shared between scripts; it ends with {@code close(true)}. Values passed by {@code
+ * getBindings("js").putMember(name, value)} keep their Java form: records with their methods, lists
+ * as arrays, maps as Maps; all are read-only.
  */
 public final class JsContexts implements AutoCloseable {
 
@@ -34,7 +34,7 @@ public final class JsContexts implements AutoCloseable {
 
     /**
      * All of them are allowed under the policy CONSTRAINED. A clock that ticks once in 285 years is
-     * none, should a script find a way to it.
+     * useless to a script that finds a way to it.
      */
     private static final Map<String, String> OPTIONS =
             Map.of(
@@ -59,12 +59,12 @@ public final class JsContexts implements AutoCloseable {
     }
 
     /**
-     * Makes contexts that see what the input of a check leads to.
+     * Creates contexts that can access what is reachable from the input of a check.
      *
      * @param out gets what JavaScript prints
      * @param err gets what JavaScript prints as errors
-     * @param more further types of the exported toolkit that are to be seen, such as those of what
-     *     a prompt binds
+     * @param more further exported toolkit types to make accessible, such as those of values that a
+     *     prompt binds
      */
     public static JsContexts of(OutputStream out, OutputStream err, Class<?>... more) {
         Engine engine =
@@ -78,7 +78,7 @@ public final class JsContexts implements AutoCloseable {
         return new JsContexts(engine, JsApi.of(List.of(more)));
     }
 
-    /** Opens a context without a limit of statements, for what a person types. */
+    /** Opens a context without a statement limit, for interactive input. */
     public Context open() {
         return open(OptionalLong.empty());
     }

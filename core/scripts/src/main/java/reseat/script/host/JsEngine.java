@@ -11,20 +11,20 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the JavaScript engine is. Its jars lie apart from the others, in {@code lib/js}: Java looks
- * through all jars on its module path at each start, which takes longer for these than for all
- * others together. The launcher adds them for the console alone.
+ * Where the JavaScript engine is. Its jars are kept separately, in {@code lib/js}: Java scans all
+ * jars on its module path at every start, which takes longer for these than for all others
+ * together. The launcher adds them only for the console.
  *
- * <p>Nothing in here knows a class of the engine, so this works where it is absent.
+ * <p>This class refers to no class of the engine, so that it works without it.
  */
 public final class JsEngine {
 
-    /** The module that brings all others of the engine along. */
+    /** The module that requires all other modules of the engine. */
     static final String MODULE = "org.graalvm.js";
 
     private JsEngine() {}
 
-    /** Thrown where JavaScript is to run and there is no engine; the message says so to users. */
+    /** Thrown when JavaScript should run and there is no engine; the message is for users. */
     public static final class Missing extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
@@ -33,12 +33,12 @@ public final class JsEngine {
         }
     }
 
-    /** Tells whether JavaScript can run in this process. */
+    /** Returns whether JavaScript can run in this process. */
     public static boolean isHere() {
         return ModuleLayer.boot().findModule(MODULE).isPresent();
     }
 
-    /** Says in a sentence that JavaScript cannot run, and what would help. */
+    /** Returns a sentence that says why JavaScript cannot run, with the remedy. */
     public static String missing() {
         return missing(home());
     }
@@ -50,13 +50,13 @@ public final class JsEngine {
                                 + MODULE
                                 + "; start with bin/reseat, or put lib/js on the module path"
                                 + " and add this module"
-                        : "the engine is missing, which belongs in "
+                        : "the engine is missing from "
                                 + Path.of(home, "lib", "js")
-                                + "; unpack Reseat anew");
+                                + "; reinstall Reseat");
     }
 
     /**
-     * Returns what a process of ours that runs JavaScript gets as its module path.
+     * Returns the module path for a process that runs JavaScript.
      *
      * @throws Missing if there is no engine
      */
@@ -79,8 +79,8 @@ public final class JsEngine {
     }
 
     /**
-     * Returns the module path of this process, whole, but for the engine where that lies apart:
-     * compilers of Java look through all of it too.
+     * Returns the module path of this process without the engine where that is kept separately,
+     * because Java compilers scan all of it too.
      */
     public static String pathWithout() {
         String home = home();

@@ -1,14 +1,13 @@
 package reseat.script.host;
 
-/** What is run in each context before anything else: it takes away more than it brings. */
+/** The code that runs first in each context and removes unsafe features. */
 final class JsPrelude {
 
     /**
-     * Takes away clock, dice, the memory shared between threads and what would make a run depend on
-     * the collector. Lets lists and maps answer to the names that Java has for it; how many a map
-     * has is {@code map.size} here, without parentheses. Gives back a function that makes the
-     * constants of one enum known by the name that Java calls it by; called with an empty name, it
-     * closes them all.
+     * Removes the clock, randomness, shared memory and everything that would make a run depend on
+     * the garbage collector. Gives lists and maps their Java method names; the size of a map is
+     * {@code map.size}, without parentheses. Returns a function that defines the constants of one
+     * enum under its Java name; called with an empty name, it freezes them all.
      */
     static final String SOURCE =
             """

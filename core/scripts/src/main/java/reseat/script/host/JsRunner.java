@@ -19,12 +19,12 @@ import reseat.check.Finding;
 import reseat.files.ScriptFile;
 
 /**
- * Runs JavaScript scripts, each in a context of its own, so that what one does to the built-ins of
- * the language is gone before the next one starts.
+ * Runs JavaScript scripts, each in its own context, so that changes to built-in objects do not
+ * reach the next script.
  */
 final class JsRunner implements Runner {
 
-    /** Asks what scripts ask, so that the engine has met it before the first one runs. */
+    /** Warms up the engine with typical calls of scripts before the first one runs. */
     private static final String WARM_UP =
             """
             function run(input) {
@@ -87,7 +87,7 @@ final class JsRunner implements Runner {
         } catch (Wrong e) {
             reply = Reply.problem(String.valueOf(e.getMessage()), "", micros(start));
         } catch (IllegalStateException e) {
-            // the alarm closed the context between two calls
+            // the timer closed the context between two calls
             reply =
                     Reply.problem(
                             late.get()
@@ -112,7 +112,7 @@ final class JsRunner implements Runner {
                 reply.problem(), reply.found(), said, reply.micros(), reply.compileMicros());
     }
 
-    /** Thrown for an answer that is none; the message says so. */
+    /** Thrown for an invalid result; the message says why. */
     private static final class Wrong extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -143,16 +143,15 @@ final class JsRunner implements Runner {
         }
         long size = result.getArraySize();
         if (size > limits.findings()) {
-            throw new Wrong(
-                    "it returned " + size + " findings; at most " + limits.findings() + " count");
+            throw new Wrong("it returned " + size + " findings; the limit is " + limits.findings());
         }
         List<Reply.Raw> found = new ArrayList<>();
         for (long i = 0; i < size; i++) {
             Value each = result.getArrayElement(i);
             if (!each.isHostObject() || !(each.asHostObject() instanceof Finding finding)) {
                 throw new Wrong(
-                        "run returned something that is no finding; input.finding(pointer)"
-                                + ".says(message, remedy) makes one");
+                        "run returned something that is not a finding;  input.finding(pointer)"
+                                + ".says(message, remedy) creates one");
             }
             if (!finding.check().equals(id)) {
                 throw new Wrong("it returned a finding of another check");
@@ -166,7 +165,7 @@ final class JsRunner implements Runner {
         try {
             context.close(true);
         } catch (PolyglotException | IllegalStateException e) {
-            // it was cancelled: that is what it says when it is closed
+            // thrown by close when the context was cancelled
         }
     }
 

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.SourceSection;
 
-/** Says in a sentence what became of a JavaScript script that did not run to its end. */
+/** Describes in a sentence why a JavaScript script did not finish. */
 final class JsTrouble {
 
     private static final int SHOWN = 300;
@@ -21,12 +21,12 @@ final class JsTrouble {
 
     static String of(PolyglotException thrown, ScriptLimits limits, boolean late) {
         if (late) {
-            return "it was stopped after " + limits.seconds() + " s: it does not come to an end";
+            return "it was stopped after " + limits.seconds() + " s: it does not terminate";
         }
         if (thrown.isResourceExhausted() && message(thrown).contains("Statement")) {
             return String.format(
                     Locale.ROOT,
-                    "it was stopped after %,d statements: it does not come to an end",
+                    "it was stopped after %,d statements: it does not terminate",
                     limits.statements());
         }
         if (thrown.isCancelled() || thrown.isInterrupted()) {
@@ -35,13 +35,15 @@ final class JsTrouble {
         String place = place(thrown);
         if (thrown.isSyntaxError()) {
             String said = message(thrown).lines().findFirst().orElse("");
-            return place + "it is no JavaScript: " + shown(SYNTAX.matcher(said).replaceFirst(""));
+            return place
+                    + "it is not valid JavaScript: "
+                    + shown(SYNTAX.matcher(said).replaceFirst(""));
         }
         if (thrown.isHostException()) {
             Throwable host = thrown.asHostException();
             String said = host.getMessage();
             if (host instanceof UnsupportedOperationException) {
-                return place + "it tried to change what cannot be changed";
+                return place + "it tried to change a read-only object";
             }
             return place
                     + (said == null
@@ -49,15 +51,15 @@ final class JsTrouble {
                             : shown(said));
         }
         if (message(thrown).contains("Maximum call stack size exceeded")) {
-            return place + "it calls itself without end";
+            return place + "it has endless recursion";
         }
         if (thrown.isInternalError()) {
-            return place + "the JavaScript engine failed inside: " + shown(message(thrown));
+            return place + "the JavaScript engine failed: " + shown(message(thrown));
         }
         return place + plainly(shown(message(thrown)));
     }
 
-    /** Says it in the words of the API where the engine speaks of members of classes. */
+    /** Rewords engine messages about class members in terms of the API. */
     private static String plainly(String message) {
         Matcher member = MEMBER.matcher(message);
         if (!member.find()) {
@@ -65,15 +67,11 @@ final class JsTrouble {
         }
         String type = member.group(3).substring(member.group(3).lastIndexOf('.') + 1);
         return member.group(1).equals("write")
-                ? "it tried to change "
-                        + member.group(2)
-                        + " of "
-                        + type
-                        + ", which cannot be changed"
+                ? "it tried to change " + member.group(2) + " of " + type + ", which is read-only"
                 : type + " has no " + member.group(2) + " that a script may call";
     }
 
-    /** Returns a text in one short line that a terminal can be sent. */
+    /** Returns a text as one short line that is safe for a terminal. */
     static String shown(String text) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < text.length() && out.length() < SHOWN; ) {
@@ -87,7 +85,7 @@ final class JsTrouble {
 
     private static String message(PolyglotException thrown) {
         String text = thrown.getMessage();
-        return text == null || text.isBlank() ? "it failed without a word" : text;
+        return text == null || text.isBlank() ? "it failed without a message" : text;
     }
 
     private static String place(PolyglotException thrown) {

@@ -8,7 +8,7 @@ import reseat.files.DeviceFiles;
 import reseat.planner.Planner;
 import reseat.script.Bench;
 
-/** The modules of ours that Java at the prompt and in scripts can name. */
+/** The Reseat modules that Java code at the prompt and in scripts can use. */
 public final class OpenModules {
 
     private static final List<Module> MODULES =
@@ -27,7 +27,7 @@ public final class OpenModules {
         return String.join(",", MODULES.stream().map(Module::getName).toList());
     }
 
-    /** Returns an import for each package that they export to everybody, sorted. */
+    /** Returns an import for each package that they export unconditionally, sorted. */
     public static List<String> imports() {
         return MODULES.stream()
                 .flatMap(OpenModules::packages)
@@ -36,7 +36,7 @@ public final class OpenModules {
                 .toList();
     }
 
-    /** Tells whether a type lies in a package that one of them exports to everybody. */
+    /** Returns whether the package of a type is exported unconditionally by one of them. */
     static boolean export(Class<?> type) {
         return MODULES.contains(type.getModule())
                 && packages(type.getModule()).anyMatch(type.getPackageName()::equals);

@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 
-/** Keeps what is printed up to a limit, drops the rest, and knows that there was more. */
+/** Captures output up to a limit, drops the rest, and records that it did. */
 final class Printed extends OutputStream {
 
     private final int most;
@@ -32,12 +32,12 @@ final class Printed extends OutputStream {
         more |= fits < length;
     }
 
-    /** Tells whether something was dropped since the last call of {@link #take}. */
+    /** Returns whether something was dropped since the last call of {@link #take}. */
     synchronized boolean isMore() {
         return more;
     }
 
-    /** Returns what was kept and begins anew. */
+    /** Returns the captured output and starts over. */
     synchronized String take() {
         String text = kept.toString(UTF_8);
         kept.reset();

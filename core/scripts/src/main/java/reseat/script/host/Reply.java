@@ -8,9 +8,9 @@ import java.util.List;
 import reseat.check.Finding;
 
 /**
- * What a worker answers for one script. Nothing in it is trusted before {@link Validation} saw it.
+ * The reply of a worker for one script. It is not trusted before {@link Validation} has checked it.
  *
- * @param problem what became of the script; empty if it ran to its end
+ * @param problem why the script failed; empty if it finished
  * @param found what it returned
  * @param printed what it printed
  * @param micros how long it ran
@@ -18,14 +18,14 @@ import reseat.check.Finding;
  */
 record Reply(String problem, List<Raw> found, String printed, long micros, long compileMicros) {
 
-    /** No field of a finding is longer on the wire, in bytes. */
+    /** Longest field of a finding on the wire, in bytes. */
     private static final int MAX_FIELD = 64 * 1024;
 
     private static final int MAX_FOUND = 100_000;
 
     private static final int MAX_PRINTED = 16 * 1024 * 1024;
 
-    /** A finding before anybody believed it. */
+    /** A finding before validation. */
     record Raw(
             String check,
             String severity,

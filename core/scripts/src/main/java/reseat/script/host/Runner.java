@@ -6,9 +6,9 @@ import reseat.files.ScriptFile;
 /** Runs scripts of one language in this process, one after the other. */
 interface Runner {
 
-    /** Does once what the first script would pay for otherwise. */
+    /** Warms up, so that the first script is not slower than others. */
     void warm(CheckInput input);
 
-    /** Runs a script; whatever it does, this answers, unless the process ends. */
+    /** Runs a script. Always returns a reply, unless the process ends. */
     Reply run(ScriptFile script, CheckInput input);
 }

@@ -16,8 +16,8 @@ import reseat.script.host.ScriptOutcome.Status;
 import reseat.script.host.WorkerProcess.Gone;
 
 /**
- * Script files as checks among others. Workers are kept from one device to the next, as many as run
- * at the same time; a script that fails throws, which costs its worker and nobody's findings.
+ * Script files as checks. Workers are reused from one device to the next, as many as run at the
+ * same time. A script that fails throws; this costs its worker, but no findings of others.
  */
 public final class ScriptChecks implements AutoCloseable {
 
@@ -27,7 +27,7 @@ public final class ScriptChecks implements AutoCloseable {
     private final List<HeldWorker> all = new ArrayList<>();
 
     /**
-     * Makes a pool of workers that has none yet.
+     * Creates an empty pool of workers.
      *
      * @param limits what each script may use up
      * @param rows files with further rows of fastener tables
@@ -38,9 +38,9 @@ public final class ScriptChecks implements AutoCloseable {
     }
 
     /**
-     * Returns a script as a check; whether it may run is the caller's to know.
+     * Returns a script as a check; the caller must have checked that it may run.
      *
-     * @throws JsEngine.Missing if there is no engine for it: told once here, not by each script
+     * @throws JsEngine.Missing if there is no engine for it: reported once here, not by each script
      */
     public Check check(ScriptFile script) {
         if (script.language() == ScriptFile.Language.JAVASCRIPT) {
@@ -85,7 +85,7 @@ public final class ScriptChecks implements AutoCloseable {
         }
     }
 
-    /** Takes a worker that holds the input already, else any, else a new one. */
+    /** Takes a worker that has already loaded the input, else any, else a new one. */
     private HeldWorker take(ScriptFile.Language language, CheckInput input) throws IOException {
         synchronized (free) {
             HeldWorker any = null;

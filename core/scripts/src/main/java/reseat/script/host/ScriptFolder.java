@@ -16,7 +16,7 @@ import reseat.model.Problem;
 /**
  * The scripts of a folder.
  *
- * @param scripts those that can be read, in the order of their names
+ * @param scripts the readable scripts, in the order of their names
  * @param problems what is wrong with the others
  */
 public record ScriptFolder(List<ScriptFile> scripts, List<Problem> problems) {
@@ -48,7 +48,8 @@ public record ScriptFolder(List<ScriptFile> scripts, List<Problem> problems) {
                                             problems.add(
                                                     Problem.error(
                                                             new Origin(script.file(), 0, 0),
-                                                            "its id is that of " + other.file())));
+                                                            "it has the same id as "
+                                                                    + other.file())));
                     scripts.add(script);
                 } catch (BadInputException e) {
                     problems.addAll(e.problems());

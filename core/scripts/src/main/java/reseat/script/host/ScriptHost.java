@@ -23,8 +23,8 @@ import reseat.script.host.ScriptOutcome.Status;
 import reseat.script.host.WorkerProcess.Gone;
 
 /**
- * Runs script files: each language in a process of its own, JavaScript always, Java where the shop
- * approved it. Whatever a script does, the findings of the others are kept.
+ * Runs script files, each language in its own process: JavaScript always, Java only if the shop
+ * approved it. A failing script does not affect the findings of others.
  */
 public final class ScriptHost {
 
@@ -33,7 +33,7 @@ public final class ScriptHost {
     private final List<Path> rows;
 
     /**
-     * Makes a host.
+     * Creates a host.
      *
      * @param limits what each script may use up
      * @param approvals which Java scripts may run
@@ -43,7 +43,7 @@ public final class ScriptHost {
     }
 
     /**
-     * Makes a host for a shop with fastener tables of its own.
+     * Creates a host for a shop with its own fastener tables.
      *
      * @param rows files with further rows of fastener tables
      */
@@ -54,7 +54,7 @@ public final class ScriptHost {
     }
 
     /**
-     * What came of some scripts.
+     * The results of some scripts.
      *
      * @param outcomes one for each script, in order
      * @param startMicros how long the first worker of each language took to start, with the model

@@ -1,7 +1,7 @@
 package reseat.script.host;
 
 /**
- * What a script may use up.
+ * The resource limits of a script.
  *
  * @param statements number of JavaScript statements
  * @param seconds time for one script on the clock
@@ -11,12 +11,12 @@ package reseat.script.host;
  */
 public record ScriptLimits(long statements, int seconds, int heapMb, int printed, int findings) {
 
-    /** What a check of a device needs, many times over. */
+    /** Generous limits for a check of a device. */
     public static final ScriptLimits USUAL = new ScriptLimits(20_000_000, 10, 256, 64 * 1024, 1000);
 
     public ScriptLimits {
         if (statements < 1 || seconds < 1 || heapMb < 64 || printed < 0 || findings < 0) {
-            throw new IllegalArgumentException("a script needs something to run with");
+            throw new IllegalArgumentException("the limits of a script are too low");
         }
     }
 }

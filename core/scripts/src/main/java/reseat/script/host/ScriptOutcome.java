@@ -5,11 +5,11 @@ import reseat.check.Finding;
 import reseat.files.ScriptFile;
 
 /**
- * What came of one script.
+ * The result of one script.
  *
  * @param status whether it ran
- * @param findings what it found; empty unless it ran to its end
- * @param problem why it did not run, or what became of it, as a sentence; empty if it ran
+ * @param findings what it found; empty unless it finished
+ * @param problem why it did not run or did not finish, as a sentence; empty if it ran
  * @param printed what it printed, shortened
  * @param micros how long it ran, in microseconds, without the start of its process; for Java
  *     without its compilation
@@ -24,15 +24,15 @@ public record ScriptOutcome(
         long micros,
         long compileMicros) {
 
-    /** What came of a script. */
+    /** The status of a script. */
     public enum Status {
-        /** It ran to its end, and what it returned is sound. */
+        /** It finished, and its result is valid. */
         RAN,
         /** The input lacks what it needs. */
         LEFT_OUT,
-        /** Nobody in this shop approved it. */
+        /** It is not approved in this shop. */
         NOT_APPROVED,
-        /** It failed, or was stopped, or returned what is not sound. */
+        /** It failed, was stopped, or returned an invalid result. */
         FAILED
     }
 

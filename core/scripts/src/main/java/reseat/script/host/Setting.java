@@ -3,7 +3,7 @@ package reseat.script.host;
 import reseat.check.CheckInput;
 
 /**
- * A parameter of a check that somebody set.
+ * A parameter of a check with its value.
  *
  * @param check id of the check
  * @param name name of the parameter
@@ -14,8 +14,7 @@ public record Setting(String check, String name, String value) {
     /**
      * Reads CHECK.NAME=VALUE.
      *
-     * @throws IllegalArgumentException if it is written otherwise; the message says what was
-     *     expected
+     * @throws IllegalArgumentException if the format is invalid; the message says what was expected
      */
     public static Setting of(String text) {
         int sign = text.indexOf('=');
@@ -28,7 +27,7 @@ public record Setting(String check, String name, String value) {
     /**
      * Reads the value of CHECK.NAME.
      *
-     * @throws IllegalArgumentException if the key is written otherwise
+     * @throws IllegalArgumentException if the format of the key is invalid
      */
     static Setting of(String key, String value) {
         int dot = key.indexOf('.');

@@ -13,8 +13,8 @@ import jdk.jshell.spi.ExecutionEnv;
 import reseat.check.CheckInput;
 
 /**
- * Holds the classes that a shell makes of snippets, so that a method of them can be called with
- * objects of ours.
+ * Holds the classes that a shell compiles from snippets, so that their methods can be called with
+ * our objects.
  */
 final class SnippetClasses implements LoaderDelegate {
 
@@ -39,7 +39,7 @@ final class SnippetClasses implements LoaderDelegate {
         }
     }
 
-    /** Returns how the shell gets at these classes. */
+    /** Returns the execution control of the shell. */
     ExecutionControlProvider control() {
         LoaderDelegate own = this;
         return new ExecutionControlProvider() {
@@ -51,8 +51,8 @@ final class SnippetClasses implements LoaderDelegate {
             @Override
             public DirectExecutionControl generate(
                     ExecutionEnv env, Map<String, String> parameters) {
-                // not the local one, which weaves a way to stop into the code: the process is
-                // killed
+                // not the local one, which instruments the code to stop it: here the
+                // process is killed
                 return new DirectExecutionControl(own);
             }
         };
@@ -90,7 +90,7 @@ final class SnippetClasses implements LoaderDelegate {
 
     @Override
     public void addToClasspath(String path) throws NotImplementedException {
-        throw new NotImplementedException("the class path is what it is");
+        throw new NotImplementedException("the class path is fixed");
     }
 
     @Override

@@ -11,8 +11,8 @@ import reseat.model.Device;
 import reseat.model.Severity;
 
 /**
- * Decides whether what a script returned counts: findings of its own, about facts that the device
- * has, in texts of reasonable length that a terminal can be sent.
+ * Validates the result of a script: its own findings, about facts of the device, with texts of
+ * reasonable length that are safe for a terminal.
  */
 final class Validation {
 
@@ -32,7 +32,7 @@ final class Validation {
         this.most = most;
     }
 
-    /** Thrown for what does not count; the message is a sentence for the user. */
+    /** Thrown for an invalid result; the message is a sentence for the user. */
     static final class Unsound extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -44,8 +44,7 @@ final class Validation {
     /** Returns the findings, located in our own device. */
     List<Finding> findings(List<Reply.Raw> found) throws Unsound {
         if (found.size() > most) {
-            throw new Unsound(
-                    "it returned " + found.size() + " findings; at most " + most + " count");
+            throw new Unsound("it returned " + found.size() + " findings; the limit is " + most);
         }
         List<Finding> sound = new ArrayList<>();
         for (Reply.Raw raw : found) {
@@ -62,7 +61,7 @@ final class Validation {
                 Arrays.stream(Severity.values())
                         .filter(each -> each.name().equals(raw.severity()))
                         .findFirst()
-                        .orElseThrow(() -> new Unsound("it returned a severity that is none"));
+                        .orElseThrow(() -> new Unsound("it returned an invalid severity"));
         if (!has(device, raw.subject())) {
             throw new Unsound(
                     "it returned a finding about "
@@ -116,7 +115,7 @@ final class Validation {
                 || type == Character.PARAGRAPH_SEPARATOR;
     }
 
-    /** Tells whether a JSON Pointer leads to a fact of a device, or into one. */
+    /** Returns whether a JSON Pointer leads to a fact of a device, or into one. */
     static boolean has(Device device, String pointer) {
         if (device.origins().containsKey(pointer)) {
             return true;

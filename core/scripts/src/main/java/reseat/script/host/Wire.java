@@ -9,10 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** How the two processes write to each other: numbers, texts and lists, each with its length. */
+/** The wire format between the two processes: numbers, strings and lists, each with its length. */
 final class Wire {
 
-    /** More than this nobody sends: a device of 16 MiB grows when it is spelled out. */
+    /** Upper limit of a message: a device of 16 MiB grows when it is resolved. */
     private static final int MAX_TEXT = 128 * 1024 * 1024;
 
     private static final int MAX_LIST = 1_000_000;

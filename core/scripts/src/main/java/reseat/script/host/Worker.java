@@ -19,9 +19,9 @@ import reseat.files.ScriptFile;
 import reseat.model.BadInputException;
 
 /**
- * The process that runs scripts. It reads inputs, and scripts to run on the last one, from its
- * standard input and answers on its standard output; everything printed inside it is caught. It
- * ends when its standard input ends.
+ * The process that runs scripts. It reads inputs, and scripts to run on the latest one, from
+ * standard input, and replies on standard output. Everything that scripts print is captured. It
+ * exits when standard input ends.
  */
 public final class Worker {
 
@@ -32,7 +32,7 @@ public final class Worker {
 
     private Worker() {}
 
-    /** Runs until the other side is gone. */
+    /** Runs until the parent process closes the connection. */
     public static void main(String[] args) throws IOException {
         DataInputStream in = new DataInputStream(new BufferedInputStream(System.in));
         DataOutputStream out =
@@ -42,12 +42,12 @@ public final class Worker {
         try {
             serve(in, out);
         } catch (EOFException e) {
-            // the other side is gone, and nobody is left to tell
+            // the parent process is gone; there is nobody to report to
         }
         end(0);
     }
 
-    /** Ends the process here and now, whatever its scripts have started. */
+    /** Ends the process at once, with everything that its scripts have started. */
     static void end(int code) {
         Runtime.getRuntime().halt(code);
     }
@@ -72,8 +72,7 @@ public final class Worker {
                 try {
                     input = InputWire.read(in);
                 } catch (BadInputException | RuntimeException e) {
-                    Wire.text(
-                            out, "the input of the check did not arrive whole: " + e.getMessage());
+                    Wire.text(out, "the input of the check arrived incomplete: " + e.getMessage());
                     out.flush();
                     return;
                 }
@@ -86,7 +85,7 @@ public final class Worker {
             }
             String file = Wire.text(in);
             Path copy = Path.of(Wire.text(in));
-            CheckInput loaded = Objects.requireNonNull(input, "an input comes before a script");
+            CheckInput loaded = Objects.requireNonNull(input, "an input must precede a script");
             Reply reply;
             try {
                 ScriptFile script = ScriptFile.read(copy);
@@ -102,13 +101,13 @@ public final class Worker {
                                 loaded);
                 reply = sound(raw, script, loaded, limits);
             } catch (BadInputException e) {
-                reply = Reply.problem("it did not arrive whole", "", 0);
+                reply = Reply.problem("it arrived incomplete", "", 0);
             }
             reply.write(out);
         }
     }
 
-    /** Looks here already, where it can be told what is wrong; the other side looks again. */
+    /** Checks here for a good error message; the parent process checks again. */
     private static Reply sound(
             Reply reply, ScriptFile script, CheckInput input, ScriptLimits limits) {
         try {

@@ -22,16 +22,16 @@ import java.util.concurrent.TimeoutException;
 import reseat.check.CheckInput;
 import reseat.files.ScriptFile;
 
-/** A worker from this side: a second Java with a small heap and no environment. */
+/** The parent's view of a worker: a second JVM with a small heap and no environment. */
 final class WorkerProcess implements AutoCloseable {
 
-    /** How long a worker may take to start; a busy machine is slow. */
+    /** How long a worker may take to start, on a busy machine. */
     private static final int START_SECONDS = 120;
 
-    /** How long after the end of its time a script's own process may take to say so. */
+    /** How long a worker may take to report a timeout, after its time limit. */
     private static final int GRACE_SECONDS = 3;
 
-    /** What a compiler may take on a busy machine. */
+    /** How long a compiler may take on a busy machine. */
     private static final int COMPILE_SECONDS = 60;
 
     private final Process process;
@@ -50,7 +50,7 @@ final class WorkerProcess implements AutoCloseable {
                         return thread;
                     });
 
-    /** Thrown when a worker is no more; the message says why. */
+    /** Thrown when a worker has ended; the message says why. */
     static final class Gone extends Exception {
         private static final long serialVersionUID = 1L;
 
@@ -72,7 +72,7 @@ final class WorkerProcess implements AutoCloseable {
     /**
      * Starts a worker; {@link #load} waits for it.
      *
-     * @param folder where devices and scripts are laid for it
+     * @param folder where devices and scripts are written for it
      * @throws JsEngine.Missing if it is for JavaScript and there is no engine
      */
     static WorkerProcess start(ScriptFile.Language language, ScriptLimits limits, Path folder)
@@ -113,15 +113,15 @@ final class WorkerProcess implements AutoCloseable {
         words.add("-Xmx" + limits.heapMb() + "m");
         words.add("-Xms" + Math.min(64, limits.heapMb()) + "m");
         words.add("-XX:+UseSerialGC");
-        // short-lived: the quick compiler is all that a few checks need
+        // short-lived: the client compiler suffices for a few checks
         words.add("-XX:TieredStopAtLevel=1");
-        // out of memory is the end, at once and for nobody else
+        // out of memory ends this process at once, and no other
         words.add("-XX:+ExitOnOutOfMemoryError");
         words.add("-XX:+DisplayVMOutputToStderr");
         words.add("-XX:-UsePerfData");
         words.add("-XX:+DisableAttachMechanism");
         words.add("-Dfile.encoding=UTF-8");
-        // what the engine unpacks for itself goes the way of the folder
+        // files that the engine unpacks are deleted with the folder
         words.add("-Dpolyglot.engine.userResourceCache=" + folder);
         boolean js = language == ScriptFile.Language.JAVASCRIPT;
         if (js && Runtime.version().feature() >= 24) {
@@ -146,7 +146,7 @@ final class WorkerProcess implements AutoCloseable {
         out.writeInt(limits.findings());
     }
 
-    /** Runs a script; a worker that is {@link Gone} afterwards is of no more use. */
+    /** Runs a script; a worker that is {@link Gone} afterwards is unusable. */
     Reply run(ScriptFile script) throws IOException, Gone {
         Path copy = folder.resolve("script" + script.language().ending());
         Files.writeString(copy, script.text(), UTF_8);
@@ -174,12 +174,12 @@ final class WorkerProcess implements AutoCloseable {
             throw new Gone(
                     "it was stopped after "
                             + limits.seconds()
-                            + " s: it does not come to an end, and its process had to be ended");
+                            + " s: it does not terminate, and its process was killed");
         } catch (ExecutionException e) {
             if (!kill()) {
-                throw new Gone("it answered what nobody can read, and its process was ended");
+                throw new Gone("its reply was unreadable, and its process was killed");
             }
-            throw new Gone(ready ? death() : "no process for it could be started; " + death());
+            throw new Gone(ready ? death() : "its process could not be started; " + death());
         } catch (InterruptedException e) {
             kill();
             Thread.currentThread().interrupt();
@@ -193,15 +193,15 @@ final class WorkerProcess implements AutoCloseable {
             case 3 ->
                     "it used more than "
                             + limits.heapMb()
-                            + " MiB of memory, and its process was ended";
+                            + " MiB of memory, and its process was killed";
             case JavaRunner.LATE ->
-                    "it was stopped after " + limits.seconds() + " s: it does not come to an end";
+                    "it was stopped after " + limits.seconds() + " s: it does not terminate";
             case 0 -> "it ended its own process";
             default -> "it ended its own process (exit code " + code + ")";
         };
     }
 
-    /** Waits a moment for an end that is under way, else makes one; tells which. */
+    /** Waits briefly for the process to exit, else kills it; returns which. */
     private boolean kill() {
         boolean ended = false;
         try {
@@ -217,7 +217,7 @@ final class WorkerProcess implements AutoCloseable {
         return ended;
     }
 
-    /** Ends the worker, and waits for that: its folder is cleared away next. */
+    /** Ends the worker and waits for its exit, because its folder is deleted next. */
     @Override
     public void close() {
         process.destroyForcibly();

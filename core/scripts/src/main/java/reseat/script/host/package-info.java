@@ -1,6 +1,6 @@
 /**
- * The hosts of scripts: JavaScript in a sandbox, Java by consent, both against the exported
- * toolkit. Scripts that are files run in a process of their own; see core/docs/script-safety.md.
+ * The script hosts: JavaScript in a sandbox, Java with approval, both against the exported toolkit.
+ * Script files run in a separate process; see core/docs/script-safety.md.
  */
 @NullMarked
 package reseat.script.host;

@@ -65,7 +65,7 @@ class JavaScriptsTest {
         Path shop = folder.resolve("shop");
         ScriptFile first = script("long", GOOD);
         Approvals none = Approvals.in(shop);
-        assertTrue(none.refusal(first).orElseThrow().contains("nobody here approved it"));
+        assertTrue(none.refusal(first).orElseThrow().contains("it is not approved here"));
 
         none.approve(first, "Ana\tB", DAY);
         Approvals kept = Approvals.in(shop);
@@ -94,9 +94,9 @@ class JavaScriptsTest {
                                 "List<long[]> all = new ArrayList<>(); for (;;) all.add(new long[1000000]);",
                                 "memory"),
                         new Case("throw new IllegalStateException(\"no\");", "it threw"),
-                        new Case("return run(input);", "calls itself without end"),
+                        new Case("return run(input);", "endless recursion"),
                         new Case("return null;", "no list of findings"),
-                        new Case("return (List) List.of(1);", "no finding"),
+                        new Case("return (List) List.of(1);", "not a finding"),
                         new Case("int x = \"text\"; return List.of();", "line 9: "),
                         new Case(
                                 "for (int i = 0; i < 100000; i++) System.out.println(i); return List.of();",

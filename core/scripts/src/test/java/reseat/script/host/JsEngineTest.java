@@ -33,9 +33,9 @@ class JsEngineTest {
                         () -> JsEngine.pathWith("/a", false, home.toString(), ":"));
 
         assertEquals(
-                "reseat: JavaScript cannot run: the engine is missing, which belongs in "
+                "reseat: JavaScript cannot run: the engine is missing from "
                         + home.resolve("lib/js")
-                        + "; unpack Reseat anew",
+                        + "; reinstall Reseat",
                 missing.getMessage());
     }
 

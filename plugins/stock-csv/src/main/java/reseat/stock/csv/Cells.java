@@ -9,10 +9,10 @@ import java.time.temporal.TemporalAccessor;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Understands cells as people write them. */
+/** Parses cells as people write them. */
 final class Cells {
 
-    // blanks of all widths and apostrophes, which some put between thousands
+    // spaces of all widths and apostrophes, used as thousands separators
     private static final String GAP = "[ \\u00a0\\u2009\\u202f'\\u2019]";
 
     private static final Pattern WITH_POINT =
@@ -23,7 +23,7 @@ final class Cells {
 
     private Cells() {}
 
-    /** Returns a number that is zero or more; empty if it is none. Nothing is zero. */
+    /** Returns a number of zero or more; empty if the cell is invalid. A blank cell is zero. */
     static Optional<BigDecimal> number(String text, char decimal) {
         if (text.isEmpty()) {
             return Optional.of(BigDecimal.ZERO);
@@ -40,7 +40,7 @@ final class Cells {
         return Optional.of(new BigDecimal(bare.replace(decimal, '.')));
     }
 
-    /** Returns a day; of a month its last. Empty if it is none. */
+    /** Returns a day; for a month, its last day. Empty if the cell is invalid. */
     static Optional<LocalDate> date(String text, Iterable<DateTimeFormatter> formats) {
         for (DateTimeFormatter format : formats) {
             Optional<LocalDate> read = date(text, format);

@@ -22,15 +22,15 @@ import reseat.model.Problem;
 import reseat.stock.StockItem;
 
 /**
- * Which column of a spreadsheet is what, and how its cells are written.
+ * The meaning of the columns of a spreadsheet, and the format of their cells.
  *
- * @param names for each thing we want to know, the headings of its columns
- * @param kinds what the shop's words for a kind mean
- * @param kind the kind of lines that say none
- * @param units what the shop's words for a unit mean
- * @param unit the unit of lines that say none
+ * @param names for each field of a line, the headings of its columns
+ * @param kinds meaning of the shop's words for kinds
+ * @param kind the kind of lines that name none
+ * @param units meaning of the shop's words for units
+ * @param unit the unit of lines that name none
  * @param separators what may separate cells; tried in this order
- * @param decimal the sign before tenths
+ * @param decimal the decimal separator
  * @param dates how dates are written; tried in this order
  * @param charset how the file is encoded, unless it begins with a byte order mark
  * @param between what separates several numbers in one cell
@@ -74,7 +74,7 @@ record Columns(
         return names.getOrDefault(thing, List.of());
     }
 
-    /** Returns a kind by its own word. */
+    /** Returns a kind by its keyword. */
     static Optional<StockItem.Kind> kindNamed(String word) {
         return Stream.of(StockItem.Kind.values())
                 .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(word))
@@ -99,7 +99,9 @@ record Columns(
                     names.put(thing, headings);
                 }
                 if (headings.size() > 1 && !thing.equals("serves")) {
-                    problem(file.first("columns", thing), "columns/" + thing + " is one column");
+                    problem(
+                            file.first("columns", thing),
+                            "columns/" + thing + " must name one column");
                 }
             }
             for (String needed : List.of("id", "quantity")) {
@@ -114,8 +116,8 @@ record Columns(
             if (!names.containsKey("kind") && file.first("kind").isEmpty()) {
                 problem(
                         Optional.empty(),
-                        "\"columns/kind\" is missing; where all lines are of one kind, \"kind\""
-                                + " says which");
+                        "\"columns/kind\" is missing; if all lines are of one kind, give it as"
+                                + " \"kind\"");
             }
             Map<String, String> units = new LinkedHashMap<>();
             file.below("units").forEach((word, entry) -> units.put(word, entry.text()));
@@ -156,7 +158,7 @@ record Columns(
                 return List.of('\t');
             }
             if (text.length() != 1) {
-                expected(given.get(), "one sign, or tab");
+                expected(given.get(), "one character, or tab");
             }
             return List.of(text.isEmpty() ? ';' : text.charAt(0));
         }
@@ -182,7 +184,7 @@ record Columns(
             return formats.isEmpty() ? List.of(format("yyyy-MM-dd")) : formats;
         }
 
-        /** Years without an era, so that the 31st of April is refused and not moved. */
+        /** Years without an era, so that 31 April is rejected instead of adjusted. */
         private static DateTimeFormatter format(String pattern) {
             return DateTimeFormatter.ofPattern(pattern.replace('y', 'u'), Locale.ROOT)
                     .withResolverStyle(ResolverStyle.STRICT);

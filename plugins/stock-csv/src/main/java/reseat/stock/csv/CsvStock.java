@@ -13,9 +13,9 @@ import reseat.stock.StockException.Kind;
 import reseat.stock.StockItem;
 
 /**
- * A spreadsheet that the shop writes, and a journal of reservations that we write. The spreadsheet
- * is never written here, so no edit of it can be lost; it is read anew for each question, so none
- * is overlooked. What was used is taken off what the spreadsheet says, until somebody settles it.
+ * A spreadsheet that the shop edits, with our journal of reservations. The spreadsheet is never
+ * written here, so no edit can be lost; it is read again for each query, so no edit is missed. Used
+ * quantities are subtracted from the spreadsheet's until somebody settles them.
  */
 final class CsvStock implements SettlingStock {
 
@@ -93,7 +93,7 @@ final class CsvStock implements SettlingStock {
                 + pick.quantity().toPlainString()
                 + " "
                 + now.unit()
-                + " are wanted and "
+                + " are requested and "
                 + now.available().toPlainString()
                 + " available ("
                 + now.reserved().toPlainString()
@@ -107,9 +107,9 @@ final class CsvStock implements SettlingStock {
                     Kind.CONFLICT,
                     "the id \""
                             + request.id()
-                            + "\" stands for another reservation already (job "
+                            + "\" already belongs to another reservation (job "
                             + before.request().job()
-                            + "); take another id");
+                            + "); choose another id");
         }
         return before;
     }
@@ -196,7 +196,7 @@ final class CsvStock implements SettlingStock {
 
     @Override
     public void close() {
-        // nothing is held between two questions
+        // no resources are held between queries
     }
 
     private void write(Entry entry) throws StockException {

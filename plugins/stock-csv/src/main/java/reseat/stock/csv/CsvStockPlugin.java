@@ -5,10 +5,10 @@ import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.stock.StockSource;
 
-/** Adds spreadsheets to the sorts of stock. */
+/** Contributes spreadsheets as a stock source. */
 public final class CsvStockPlugin implements Plugin {
 
-    /** Made by the service loader. */
+    /** Called by the service loader. */
     public CsvStockPlugin() {}
 
     @Override

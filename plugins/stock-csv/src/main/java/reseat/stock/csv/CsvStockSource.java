@@ -33,14 +33,14 @@ final class CsvStockSource implements StockSource {
     public List<Setting> settings() {
         return List.of(
                 new Setting("file", "The spreadsheet, saved as CSV.", true),
-                new Setting("mapping", "The file that says which column is what.", true),
+                new Setting("mapping", "The file that maps the columns.", true),
                 new Setting(
                         "journal",
-                        "Where reservations are kept; beside the spreadsheet if left out.",
+                        "The journal of reservations (default: next to the spreadsheet).",
                         false),
                 new Setting(
                         "wait",
-                        "Longest time to wait for other programs, in seconds; 10 if left out.",
+                        "Longest time to wait for other programs, in seconds (default: 10).",
                         false));
     }
 
@@ -53,7 +53,7 @@ final class CsvStockSource implements StockSource {
                         ? path(folder, settings, "journal")
                         : file.resolveSibling(file.getFileName() + ".reserved.jsonl");
         if (journal.equals(file)) {
-            throw bad("the journal and the spreadsheet are one file: " + file);
+            throw bad("the journal and the spreadsheet are the same file: " + file);
         }
         try {
             CsvStock stock =
@@ -61,7 +61,7 @@ final class CsvStockSource implements StockSource {
                             new SheetFile(file, Columns.read(mapping)),
                             new Journal(journal),
                             new Turn(journal, wait(settings)));
-            stock.items(); // what is wrong with the files is told now
+            stock.items(); // errors in the files are reported now
             return stock;
         } catch (BadInputException e) {
             throw new StockException(
@@ -75,7 +75,7 @@ final class CsvStockSource implements StockSource {
         try {
             Path path = folder.resolve(text).toAbsolutePath().normalize();
             Path parent = path.getParent();
-            // one name for one file, however it is reached: locks go by it
+            // one name per file, whatever path leads to it: it is the key of locks
             return parent != null && Files.isDirectory(parent)
                     ? parent.toRealPath().resolve(path.getFileName())
                     : path;
@@ -85,7 +85,7 @@ final class CsvStockSource implements StockSource {
         } catch (InvalidPathException e) {
             throw new StockException(
                     StockException.Kind.BAD_INPUT,
-                    "\"" + name + "\": \"" + text + "\" is no path of a file",
+                    "\"" + name + "\": \"" + text + "\" is an invalid path",
                     e);
         }
     }

@@ -15,14 +15,14 @@ import java.util.Map;
 import reseat.stock.Reservation;
 import reseat.stock.StockItem;
 
-/** One line of a journal: what was done. */
+/** One line of a journal. */
 sealed interface Entry {
 
     /**
      * Something was reserved.
      *
-     * @param request what
-     * @param kinds what each pick is, by line
+     * @param request the request
+     * @param kinds the kind of each pick, by line
      */
     record Reserved(Reservation.Request request, Map<String, StockItem.Kind> kinds)
             implements Entry {}
@@ -31,14 +31,14 @@ sealed interface Entry {
      * A reservation was used.
      *
      * @param id its id
-     * @param seen what the spreadsheet said of its lines at that moment
+     * @param seen the quantities of its lines in the spreadsheet at that moment
      */
     record Used(String id, Map<String, BigDecimal> seen) implements Entry {}
 
     /** A reservation was released. */
     record Released(String id) implements Entry {}
 
-    /** The spreadsheet knows of all use of a line so far. */
+    /** The spreadsheet includes all use of a line so far. */
     record Settled(String item) implements Entry {}
 
     /** Returns the entry as JSON in one line. */
@@ -82,7 +82,7 @@ sealed interface Entry {
     /**
      * Reads an entry.
      *
-     * @throws IOException if it is none
+     * @throws IOException if it is invalid
      */
     static Entry parse(String json) throws IOException {
         try (JsonParser in = new JsonFactory().createParser(json)) {
@@ -96,7 +96,7 @@ sealed interface Entry {
                         case "use" -> used(id, in);
                         case "release" -> new Released(id);
                         case "settle" -> new Settled(id);
-                        default -> throw new IOException("it tells of \"" + what + "\"");
+                        default -> throw new IOException("unknown entry \"" + what + "\"");
                     };
             expect(in, JsonToken.END_OBJECT);
             return entry;
@@ -120,7 +120,7 @@ sealed interface Entry {
             kinds.put(
                     item,
                     Columns.kindNamed(String.valueOf(in.nextTextValue()))
-                            .orElseThrow(() -> new IOException("it names no kind")));
+                            .orElseThrow(() -> new IOException("the kind is missing")));
             expect(in, JsonToken.END_ARRAY);
         }
         return new Reserved(new Reservation.Request(id, job, picks), kinds);

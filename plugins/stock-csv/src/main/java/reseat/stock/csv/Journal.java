@@ -19,10 +19,9 @@ import org.jspecify.annotations.Nullable;
 import reseat.stock.StockException;
 
 /**
- * The file that reservations are kept in: one entry a line, each with its sum, only ever added to.
- * An entry counts once its line is complete and on the disk; what a program that was killed left of
- * a line is cut off before the next one is written. Whoever writes has to have the {@link Turn},
- * whoever reads to be the only thread.
+ * The append-only file of reservations: one entry per line, each with its checksum. An entry counts
+ * once its line is complete and on disk; a partial line left by a killed program is cut off before
+ * the next write. Writers must hold the {@link Turn}; readers must be the only thread.
  */
 final class Journal {
 
@@ -43,14 +42,14 @@ final class Journal {
     }
 
     /**
-     * What was added since the last call.
+     * The entries added since the last call.
      *
-     * @param anew whether these are all entries from the first, because the file is another one
+     * @param anew whether these are all entries from the first, because the file was replaced
      * @param entries the entries in order
      */
     record News(boolean anew, List<Entry> entries) {}
 
-    /** Returns what was added, by whomever. */
+    /** Returns the entries added, by any program. */
     News news() throws StockException {
         boolean anew = false;
         try {
@@ -72,7 +71,7 @@ final class Journal {
         }
     }
 
-    /** Makes the next {@link #news} tell everything. */
+    /** Makes the next {@link #news} return all entries. */
     void forget() {
         read = 0;
         lines = 0;
@@ -89,7 +88,7 @@ final class Journal {
         try (FileChannel in = FileChannel.open(file, StandardOpenOption.READ)) {
             ByteBuffer into = ByteBuffer.wrap(bytes);
             while (into.hasRemaining() && in.read(into, read + into.position()) >= 0) {
-                // until all of it is there
+                // until the buffer is full
             }
         }
         List<Entry> entries = new ArrayList<>();
@@ -108,19 +107,19 @@ final class Journal {
     private Entry entry(String line) throws StockException {
         if (line.length() <= SUM + 1
                 || !line.substring(0, SUM).equals(sum(line.substring(SUM + 1)))) {
-            throw damaged("line " + lines + " was changed or is broken");
+            throw damaged("line " + lines + " was changed or is damaged");
         }
         try {
             return Entry.parse(line.substring(SUM + 1));
         } catch (IOException e) {
-            throw damaged("line " + lines + " cannot be understood: " + e.getMessage());
+            throw damaged("line " + lines + " is invalid: " + e.getMessage());
         }
     }
 
     /**
-     * Adds an entry and waits until it is on the disk. Call {@link #news} first.
+     * Appends an entry and waits until it is on disk. Call {@link #news} first.
      *
-     * @throws StockException if that is not known to have happened; the entry may be there or not
+     * @throws StockException if that is not certain; the entry may have been written or not
      */
     void add(Entry entry) throws StockException {
         String json = entry.json();
@@ -130,7 +129,7 @@ final class Journal {
         try (FileChannel out =
                 FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE)) {
             if (out.size() > read) {
-                out.truncate(read); // half a line of somebody who was killed
+                out.truncate(read); // a partial line of a killed program
             }
             ByteBuffer bytes = ByteBuffer.wrap(line.toByteArray());
             while (bytes.hasRemaining()) {
@@ -151,9 +150,9 @@ final class Journal {
         Path folder = file.getParent();
         if (folder != null) {
             try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
-                names.force(true); // so that the name of the file survives as well
+                names.force(true); // so that the directory entry is on disk as well
             } catch (IOException e) {
-                // some systems do not open folders; they need no such thing either
+                // some systems cannot open folders, and do not need this
                 fileKey = null;
             }
         }
@@ -177,8 +176,8 @@ final class Journal {
                 file
                         + ": "
                         + what
-                        + "; nothing was done. This is the journal of reservations: put back a"
-                        + " copy of it, or move it away to begin with none");
+                        + "; nothing was done. This is the journal of reservations: restore a"
+                        + " copy of it, or move it away to start without reservations");
     }
 
     private StockException trouble(String what, IOException e) {
@@ -191,7 +190,7 @@ final class Journal {
                         + what
                         + " ("
                         + e.getMessage()
-                        + "); it is not known whether the last wish was carried out: repeat it"
+                        + "); it is not known whether the last request was carried out: repeat it"
                         + " with the same id",
                 e);
     }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import reseat.stock.Reservation;
 import reseat.stock.StockItem;
 
-/** What a journal comes to. */
+/** The current state that results from a journal. */
 final class Ledger {
 
     private final Map<String, Entry.Reserved> reserved = new LinkedHashMap<>();
@@ -20,10 +20,10 @@ final class Ledger {
     private final Map<String, Use> used = new TreeMap<>();
 
     /**
-     * What was used of a line since the spreadsheet was last said to know of it.
+     * The quantity of a line used since it was last settled.
      *
-     * @param quantity how much
-     * @param seen what the spreadsheet said when the first of it was used
+     * @param quantity the quantity used
+     * @param seen the quantity in the spreadsheet at the first use
      */
     record Use(BigDecimal quantity, BigDecimal seen) {}
 
@@ -46,17 +46,17 @@ final class Ledger {
         return Optional.ofNullable(used.get(item)).map(Use::quantity).orElse(BigDecimal.ZERO);
     }
 
-    /** Returns the lines of which something is reserved, with how much. */
+    /** Returns the reserved quantity of each line that has any. */
     Map<String, BigDecimal> held() {
         return held;
     }
 
-    /** Returns the lines of which the spreadsheet does not know all use. */
+    /** Returns the lines with use that is not settled. */
     Map<String, Use> unsettled() {
         return used;
     }
 
-    /** Returns the open reservations that hold some of a line. */
+    /** Returns the open reservations of a line. */
     List<String> holders(String item) {
         List<String> ids = new ArrayList<>();
         for (Reservation each : open()) {

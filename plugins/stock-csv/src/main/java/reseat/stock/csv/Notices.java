@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import reseat.stock.StockItem;
 
-/** Tells where the spreadsheet and the journal say different things. */
+/** Reports where the spreadsheet and the journal disagree. */
 final class Notices {
 
     private Notices() {}
@@ -22,11 +22,11 @@ final class Notices {
                 told.add(
                         "line "
                                 + id
-                                + " is gone from the spreadsheet, but "
+                                + " is missing from the spreadsheet, but "
                                 + plain(each.getValue())
                                 + " of it are reserved"
                                 + by
-                                + ". The reservation stands.");
+                                + ". The reservation remains valid.");
             } else if (left.compareTo(each.getValue()) < 0) {
                 told.add(
                         "of "
@@ -41,7 +41,8 @@ final class Notices {
                                 + by
                                 + ", but only "
                                 + plain(left.max(BigDecimal.ZERO))
-                                + " are left. The reservations stand; count again or release one.");
+                                + " are left. The reservations remain valid; count again or"
+                                + " release one.");
             }
         }
         ledger.unsettled().forEach((id, use) -> told.add(unsettled(id, use, sheet)));
@@ -52,7 +53,7 @@ final class Notices {
         StockItem row = sheet.rows().get(id);
         String used = plain(use.quantity());
         if (row == null) {
-            return "line " + id + " is gone from the spreadsheet; " + used + " of it were used.";
+            return "line " + id + " is missing from the spreadsheet; " + used + " of it were used.";
         }
         boolean changed = row.onHand().compareTo(use.seen()) != 0;
         return used
@@ -62,14 +63,14 @@ final class Notices {
                 + id
                 + " ("
                 + row.name()
-                + ") were used and are taken off what the spreadsheet says: it said "
+                + ") were used and are subtracted from the spreadsheet's quantity: it was "
                 + plain(use.seen())
-                + " then and says "
+                + " then and is now "
                 + plain(row.onHand())
-                + " now. "
+                + ". "
                 + (changed
-                        ? "If it knows of that use by now, settle " + id + "."
-                        : "Take it off there too, then settle " + id + ".");
+                        ? "If it already includes that use, settle " + id + "."
+                        : "Subtract it there too, then settle " + id + ".");
     }
 
     private static String plain(BigDecimal number) {

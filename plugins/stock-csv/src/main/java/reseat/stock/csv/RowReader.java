@@ -13,10 +13,10 @@ import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.stock.StockItem;
 
-/** Makes lines of a stock of the rows below a heading. An instance reads once. */
+/** Converts the rows below a heading to lines of a stock. An instance reads once. */
 final class RowReader {
 
-    /** More than this many problems help nobody. */
+    /** Most problems that are reported. */
     private static final int KEPT = 50;
 
     private final String file;
@@ -37,10 +37,7 @@ final class RowReader {
             String id = cell(row, "id");
             if (id.isEmpty()) {
                 if (!cell(row, "quantity").isEmpty()) {
-                    problem(
-                            row,
-                            "id",
-                            "this line has a quantity, but nothing that tells it from others");
+                    problem(row, "id", "this line has a quantity, but no id");
                 }
                 continue; // an empty line
             }
@@ -52,7 +49,7 @@ final class RowReader {
                 problem(
                         row,
                         "id",
-                        "found \"" + id + "\", which line " + before + " is called already");
+                        "found \"" + id + "\", which is already the id of line " + before);
                 continue;
             }
             rows.put(id, item(row, id));
@@ -63,7 +60,7 @@ final class RowReader {
         return new Sheet(rows);
     }
 
-    /** Tells whether a row has something in its first column alone, as titles between lines do. */
+    /** Returns whether a row has content only in its first column, as titles between lines do. */
     private boolean isTitle(CsvRecord row) {
         return Columns.THINGS.stream()
                 .filter(thing -> !thing.equals("id"))
@@ -101,7 +98,7 @@ final class RowReader {
                             + "\", expected one of: "
                             + String.join(", ", columns.kinds().keySet())
                             + (columns.kinds().isEmpty() ? "part, screw, consumable, tool" : "")
-                            + "; \"kinds\" in the mapping says what the words mean");
+                            + "; \"kinds\" in the mapping defines the words");
         }
         return kind.orElse(StockItem.Kind.PART);
     }
@@ -129,7 +126,7 @@ final class RowReader {
                             + cell(row, "quantity")
                             + "\", expected a number from zero with a decimal "
                             + (columns.decimal() == ',' ? "comma" : "point")
-                            + "; \"decimal\" in the mapping says which");
+                            + "; \"decimal\" in the mapping sets it");
         }
         return number.orElse(BigDecimal.ZERO);
     }

@@ -21,16 +21,16 @@ import reseat.model.Problem;
 import reseat.stock.StockItem;
 
 /**
- * A spreadsheet as it was read.
+ * The contents of a spreadsheet.
  *
- * @param rows its lines by id, in their order; nothing is reserved of any
+ * @param rows its lines by id, in their order, without reservations
  */
 record Sheet(Map<String, StockItem> rows) {
 
-    /** The heading stands within the first so many lines. */
+    /** The heading must be within this number of lines. */
     private static final int HEADING_WITHIN = 50;
 
-    /** No shop has more; a file that is none of ours is not read to its end. */
+    /** More lines than any shop has; a wrong file is not read to its end. */
     private static final int MOST_ROWS = 200_000;
 
     Sheet {
@@ -70,7 +70,7 @@ record Sheet(Map<String, StockItem> rows) {
                         + String.join("\", \"", wanted)
                         + "\")";
         return records.isEmpty()
-                ? message + "; the file is empty, perhaps it is being saved just now"
+                ? message + "; the file is empty, perhaps it is being saved right now"
                 : message
                         + "; line "
                         + records.get(0).getStartingLineNumber()
@@ -87,7 +87,7 @@ record Sheet(Map<String, StockItem> rows) {
         return record.getFields().stream().map(String::strip).toList();
     }
 
-    /** Splits a text; hands back nothing where it is no CSV with this separator. */
+    /** Splits a text; returns nothing if it is not valid CSV with this separator. */
     private static List<CsvRecord> split(
             String file, String text, char separator, List<Problem> broken) {
         List<CsvRecord> records = new ArrayList<>();
@@ -111,7 +111,7 @@ record Sheet(Map<String, StockItem> rows) {
             broken.add(
                     Problem.error(
                             new Origin(file, Math.max(1, records.size()), 0),
-                            "the lines from here on are no CSV: " + e.getMessage()));
+                            "the lines from here on are not valid CSV: " + e.getMessage()));
             return List.of();
         }
         return records;
@@ -146,9 +146,9 @@ record Sheet(Map<String, StockItem> rows) {
             throw new BadInputException(
                     Problem.error(
                             new Origin(file, line, 0),
-                            "this is no "
+                            "this is not "
                                     + used.name()
-                                    + "; the mapping says how the file is encoded, such as"
+                                    + "; set the encoding of the file in the mapping, such as"
                                     + " \"charset: windows-1252\""));
         }
     }

@@ -12,12 +12,12 @@ import reseat.model.BadInputException;
 import reseat.stock.StockException;
 
 /**
- * The spreadsheet on the disk, which others change at any moment. It is read anew each time and
+ * The spreadsheet on disk, which others may change at any moment. It is read again each time and
  * never written.
  */
 final class SheetFile {
 
-    /** How often to look again at a file that is being saved. */
+    /** How often to retry a file that is being saved. */
     private static final int LOOKS = 40;
 
     private static final long PAUSE_MS = 50;
@@ -39,8 +39,8 @@ final class SheetFile {
     }
 
     /**
-     * Returns the spreadsheet as it is now. While it is being saved (it changes while we look, or
-     * is not there, or breaks off before its heading), it is looked at again for two seconds.
+     * Returns the spreadsheet as it is now. While it is being saved (it changes during the read, is
+     * missing, or ends before its heading), the read is retried for two seconds.
      */
     Sheet read() throws StockException {
         for (int look = 1; ; look++) {
@@ -56,11 +56,11 @@ final class SheetFile {
                     throw bad("there is no spreadsheet " + file, e);
                 }
             } catch (BadInputException e) {
-                if (look >= 3) { // not in the middle of being saved, but wrong
+                if (look >= 3) { // it is not being saved, but wrong
                     throw bad(String.valueOf(e.getMessage()), e);
                 }
             } catch (AccessDeniedException e) {
-                throw bad("the spreadsheet " + file + " may not be read by this user", e);
+                throw bad("the spreadsheet " + file + " cannot be read: permission denied", e);
             } catch (IOException e) {
                 if (look == LOOKS) {
                     throw new StockException(
@@ -74,7 +74,8 @@ final class SheetFile {
     }
 
     /**
-     * Tells whether a file may be whole; one that breaks off within a line may still be written.
+     * Returns whether a file may be complete; one that ends within a line may still be being
+     * written.
      */
     private static boolean endsItsLine(byte[] content) {
         int last = content.length - 1;
@@ -86,7 +87,7 @@ final class SheetFile {
         if (before.isDirectory() || before.size() > MAX_BYTES) {
             throw new StockException(
                     StockException.Kind.BAD_INPUT,
-                    file + " is no spreadsheet: it is a folder, or larger than 64 MiB");
+                    file + " is not a spreadsheet: it is a folder, or larger than 64 MiB");
         }
         byte[] content = Files.readAllBytes(file);
         BasicFileAttributes after = Files.readAttributes(file, BasicFileAttributes.class);

@@ -14,8 +14,8 @@ import reseat.stock.StockException;
 import reseat.text.TimeText;
 
 /**
- * One at a time, among the threads of this program and among programs. Programs lock a file of its
- * own, which stays empty; the system unlocks it when a program dies.
+ * Mutual exclusion between the threads of this program and between programs. Programs lock a
+ * separate file, which stays empty; the system releases the lock when a program dies.
  */
 final class Turn {
 
@@ -32,16 +32,16 @@ final class Turn {
         this.threads = THREADS.computeIfAbsent(file, f -> new ReentrantLock(true));
     }
 
-    /** What is done while it is our turn. */
+    /** The work to do while holding the lock. */
     @FunctionalInterface
     interface Work<T> {
         T run() throws StockException;
     }
 
     /**
-     * Lets one thread at a time read, whatever other programs do: an entry of theirs is there as a
-     * whole or not yet. Leaves no trace, so that a stock can be looked at where nothing may be
-     * written.
+     * Lets one thread at a time read, without locking out other programs: their entries are either
+     * complete or not there yet. Writes nothing, so that a stock can be read from read-only
+     * folders.
      */
     <T> T look(Work<T> work) throws StockException {
         threads.lock();
@@ -92,7 +92,7 @@ final class Turn {
     private StockException busy() {
         return new StockException(
                 StockException.Kind.UNREACHABLE,
-                "another program has been using the reservations for "
+                "another program has locked the reservations for "
                         + TimeText.of(patience.toMillis())
                         + " ("
                         + file

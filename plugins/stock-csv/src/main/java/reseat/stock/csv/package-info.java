@@ -1,4 +1,4 @@
-/** A shop's spreadsheet, saved as CSV, as a stock; reservations lie in a journal beside it. */
+/** A shop's spreadsheet, saved as CSV, as a stock; reservations are in a journal next to it. */
 @NullMarked
 package reseat.stock.csv;
 

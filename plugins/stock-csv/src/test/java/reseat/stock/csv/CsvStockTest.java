@@ -68,7 +68,7 @@ class CsvStockTest {
         assertEquals(
                 List.of(
                         "of A1 (Cell) 5 piece are reserved (R1, R2), but only 3 are left. The"
-                                + " reservations stand; count again or release one."),
+                                + " reservations remain valid; count again or release one."),
                 stock.notices());
         assertEquals(2, stock.open().size());
     }
@@ -81,8 +81,9 @@ class CsvStockTest {
 
         assertEquals(
                 List.of(
-                        "line A1 is gone from the spreadsheet, but 4 of it are reserved (R1). The"
-                                + " reservation stands."),
+                        "line A1 is missing from the spreadsheet, but 4 of it are reserved (R1)."
+                                + " The"
+                                + " reservation remains valid."),
                 stock.notices());
         shop.save(StockContract.lines());
         assertEquals(BigDecimal.ONE, item(stock, "A1").available());
@@ -95,11 +96,11 @@ class CsvStockTest {
         stock.reserve(request("R1", "A1", 2));
         stock.use("R1");
         assertEquals(BigDecimal.valueOf(3), item(stock, "A1").onHand());
-        assertTrue(stock.notices().get(0).endsWith("Take it off there too, then settle A1."));
+        assertTrue(stock.notices().get(0).endsWith("Subtract it there too, then settle A1."));
 
         shop.save(with(StockContract.lines(), "A1", 3));
         assertEquals(BigDecimal.ONE, item(stock, "A1").onHand(), "the safe side");
-        assertTrue(stock.notices().get(0).contains("said 5 then and says 3 now"));
+        assertTrue(stock.notices().get(0).contains("it was 5 then and is now 3. "));
 
         stock.settle("A1");
         stock.settle("A1");

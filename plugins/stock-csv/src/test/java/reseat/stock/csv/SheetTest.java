@@ -94,7 +94,7 @@ class SheetTest {
         assertEquals(5, lines.size(), e.getMessage());
         assertTrue(lines.get(0).startsWith("s.csv:2: error: column \"Tipo\": found \"pièces\""));
         assertTrue(lines.get(1).startsWith("s.csv:3: error: column \"Quantité\": found \"1.5\""));
-        assertTrue(lines.get(2).contains("\"2\", which line 3 is called already"), lines.get(2));
+        assertTrue(lines.get(2).contains("\"2\", which is already the id of line 3"), lines.get(2));
         assertTrue(lines.get(3).startsWith("s.csv:5: error: column \"Périme\""), lines.get(3));
         assertTrue(lines.get(4).startsWith("s.csv:6: error: column \"Nº\""), lines.get(4));
     }
@@ -138,7 +138,7 @@ class SheetTest {
 
         for (String part :
                 List.of(
-                        "m.yaml:1:16: error: columns/id is one column",
+                        "m.yaml:1:16: error: columns/id must name one column",
                         "Did you mean \"columns/quantity\"?",
                         "\"columns/quantity\" is missing",
                         "found \"spare\", expected part, screw, consumable or tool",

@@ -11,15 +11,15 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 
 /**
- * Does something with one reservation of a stock, and prints what became of it.
+ * Acts on one reservation of a stock, and prints the result.
  *
- * @param name what the command is called
- * @param does what it does, as a sentence
- * @param deed how it is done
+ * @param name the name of the command
+ * @param does its description, as a sentence
+ * @param deed the action
  */
 record ReservationCommand(String name, String does, Deed deed) implements Command {
 
-    /** What is done with a reservation. */
+    /** An action on a reservation. */
     interface Deed {
         Reservation doneTo(Stock stock, String reservation) throws StockException;
     }

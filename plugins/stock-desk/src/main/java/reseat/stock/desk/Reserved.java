@@ -9,7 +9,7 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.text.JsonText;
 
-/** Reservations as they are printed. */
+/** Prints reservations. */
 final class Reserved {
 
     private Reserved() {}
@@ -41,7 +41,7 @@ final class Reserved {
                             + switch (reservation.state()) {
                                 case RESERVED -> "reserved";
                                 case USED -> "used";
-                                case RELEASED -> "given back";
+                                case RELEASED -> "released";
                             }
                             + "  job "
                             + reservation.request().job());
@@ -59,12 +59,12 @@ final class Reserved {
         out.flush();
     }
 
-    /** Does something with a stock, in its words if it refuses. */
+    /** Runs an action on a stock; if the stock refuses, its message ends the command. */
     interface Wish {
         Reservation ask(Stock stock) throws StockException;
     }
 
-    /** Prints what a stock answers; too little or contradicting is no wrong usage. */
+    /** Prints the reply of a stock; a shortage or conflict is not a usage error. */
     static int answer(Stock stock, Wish wish, CommandCall call) {
         try {
             print(wish.ask(stock), call.has("--json"), call.out());

@@ -14,7 +14,7 @@ import reseat.spi.CommandOption.Kind;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 
-/** What all commands of the stock take: the stock, the day, and the shape of the answer. */
+/** Common arguments of the stock commands: the stock, the date and the output format. */
 final class StockArgs {
 
     static final CommandOption STOCK =
@@ -28,14 +28,14 @@ final class StockArgs {
                     "--today",
                     Kind.TEXT,
                     "DATE",
-                    "The day of the work, such as 2026-03-02 (default: this day).");
+                    "The date of the work, such as 2026-03-02 (default: today).");
 
     static final CommandOption JSON =
-            CommandOption.flag("--json", "Print it for other programs; see core/docs/stock.md.");
+            CommandOption.flag("--json", "Print the result as JSON; see core/docs/stock.md.");
 
     private StockArgs() {}
 
-    /** Opens the stock that a call names. */
+    /** Opens the stock that the command line names. */
     static Stock open(CommandCall call) throws BadInputException {
         return open(call, call.path("STOCK"));
     }
@@ -51,15 +51,15 @@ final class StockArgs {
         }
     }
 
-    /** Returns what ends a command when a stock refuses. */
+    /** Returns the failure of a command for a stock's refusal. */
     static CommandException refused(StockException e) {
         String message = String.valueOf(e.getMessage());
-        // errors of a file come with their places, line by line
+        // errors of a file already carry their locations, one per line
         return new CommandException(
                 message.contains(": error: ") ? message : "reseat: " + message + ".");
     }
 
-    /** Returns the day that a call asks for. */
+    /** Returns the date that the command line gives. */
     static LocalDate day(CommandCall call) {
         Optional<String> given = call.value("--today");
         if (given.isEmpty()) {

@@ -5,7 +5,7 @@ import reseat.spi.Command;
 import reseat.spi.CommandCall;
 import reseat.spi.CommandInfo;
 
-/** What the shop has, and taking it for a job. */
+/** The command {@code stock} with its actions. */
 final class StockCommand implements Command {
 
     @Override
@@ -16,12 +16,13 @@ final class StockCommand implements Command {
     @Override
     public CommandInfo info() {
         return CommandInfo.of(
-                        "Look into the shop's stock; reserve from it for a job, use, give back.")
+                        "List the shop's stock; reserve from it for a job, use or release"
+                                + " reservations.")
                 .withExamples(
                         "reseat stock list samples/stock/shop.yaml",
                         "reseat stock list samples/stock/shop.yaml --expired --today 2026-12-01",
                         "reseat stock open samples/stock/shop.yaml")
-                .withNotes("Each has its own help: reseat stock reserve --help.");
+                .withNotes("Each command has its own help: reseat stock reserve --help.");
     }
 
     @Override
@@ -32,12 +33,10 @@ final class StockCommand implements Command {
                 new StockReserveCommand(),
                 new ReservationCommand(
                         "use",
-                        "Take what was reserved out of the stock; tools come back.",
+                        "Use a reservation: take its lines out of the stock; tools come back.",
                         (stock, id) -> stock.use(id)),
                 new ReservationCommand(
-                        "release",
-                        "Give back what was reserved.",
-                        (stock, id) -> stock.release(id)),
+                        "release", "Release a reservation.", (stock, id) -> stock.release(id)),
                 new StockSettleCommand(),
                 new StockFillCommand());
     }

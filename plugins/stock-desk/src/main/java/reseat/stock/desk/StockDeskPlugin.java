@@ -5,7 +5,7 @@ import reseat.spi.Command;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 
-/** Brings the commands of the stock to Reseat. */
+/** Contributes the stock commands to Reseat. */
 public final class StockDeskPlugin implements Plugin {
 
     @Override

@@ -25,7 +25,7 @@ final class StockFillCommand implements Command {
     public CommandInfo info() {
         return CommandInfo.of(
                         "Set the lines of a database to those of another stock, such as a spreadsheet.",
-                        "Lines that are not in the other one stay; reservations are not copied.")
+                        "Lines missing from the other stock stay; reservations are not copied.")
                 .taking(
                         StockArgs.STOCK,
                         CommandOption.parameter(

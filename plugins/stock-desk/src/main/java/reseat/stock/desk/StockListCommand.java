@@ -26,11 +26,11 @@ final class StockListCommand implements Command {
 
     @Override
     public CommandInfo info() {
-        return CommandInfo.of("List what there is, and what a person should look at.")
+        return CommandInfo.of("List the lines of the stock, and what needs attention.")
                 .taking(
                         StockArgs.STOCK,
                         StockArgs.TODAY,
-                        CommandOption.flag("--expired", "List what has expired alone."),
+                        CommandOption.flag("--expired", "List only expired lines."),
                         StockArgs.JSON);
     }
 

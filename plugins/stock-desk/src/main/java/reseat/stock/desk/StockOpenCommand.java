@@ -11,7 +11,7 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.text.JsonText;
 
-/** Lists what is reserved. */
+/** Lists open reservations. */
 final class StockOpenCommand implements Command {
 
     @Override
@@ -21,7 +21,7 @@ final class StockOpenCommand implements Command {
 
     @Override
     public CommandInfo info() {
-        return CommandInfo.of("List the reservations that are neither used nor given back.")
+        return CommandInfo.of("List the reservations that are neither used nor released.")
                 .taking(StockArgs.STOCK, StockArgs.JSON);
     }
 

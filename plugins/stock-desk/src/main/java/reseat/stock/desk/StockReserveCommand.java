@@ -29,15 +29,14 @@ final class StockReserveCommand implements Command {
                         "Repeating it with the same id, after a lost connection, changes nothing.")
                 .taking(
                         StockArgs.STOCK,
-                        CommandOption.parameter(
-                                "ID", Kind.ID, "An id of your own, never used yet."),
+                        CommandOption.parameter("ID", Kind.ID, "A new id of your choice."),
                         CommandOption.option("--job", Kind.ID, "<job>", "Id of the job it is for.")
                                 .asRequired(),
                         CommandOption.option(
                                         "--pick",
                                         Kind.TEXT,
                                         "LINE=QUANTITY",
-                                        "So much of one line; may be given several times.")
+                                        "Quantity of one line; can be repeated.")
                                 .asRequired()
                                 .asRepeatable(),
                         StockArgs.JSON)

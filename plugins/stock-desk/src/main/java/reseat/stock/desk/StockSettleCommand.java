@@ -12,7 +12,7 @@ import reseat.stock.SettlingStock;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
 
-/** Says that the shop's book knows of what was used. */
+/** Confirms that the shop's book includes what was used. */
 final class StockSettleCommand implements Command {
 
     @Override
@@ -23,8 +23,10 @@ final class StockSettleCommand implements Command {
     @Override
     public CommandInfo info() {
         return CommandInfo.of(
-                        "Say that the spreadsheet, or the shop's own tables, now know of what was used.",
-                        "Until then it is taken off what they say. 'reseat stock list' names such lines.")
+                        "Confirm that the spreadsheet, or the shop's own tables, now include"
+                                + " what was used.",
+                        "Until then it is subtracted from their quantities. 'reseat stock list'"
+                                + " names such lines.")
                 .taking(
                         StockArgs.STOCK,
                         CommandOption.parameter("LINE", Kind.TEXT, "Ids of lines.").asRepeatable());

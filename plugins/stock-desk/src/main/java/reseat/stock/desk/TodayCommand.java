@@ -28,10 +28,10 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.Today;
 
-/** Says what can be done today with what the shop has. */
+/** Lists the repairs that can be done today with the shop's stock. */
 final class TodayCommand implements Command {
 
-    /** A catalogue is long, and most plans are found at once. */
+    /** Many devices take long, and most plans are found quickly. */
     private static final Effort EACH = Effort.ofTime(Duration.ofSeconds(1));
 
     @Override
@@ -42,8 +42,10 @@ final class TodayCommand implements Command {
     @Override
     public CommandInfo info() {
         return CommandInfo.of(
-                        "Say whether a repair can be done today with what the shop has, or what is missing.",
-                        "Without a goal: which repairs are possible, of every part that can be ordered.")
+                        "Check whether a repair can be done today with the shop's stock, or what"
+                                + " is missing.",
+                        "Without a goal: list the possible repairs, for every part that can be"
+                                + " ordered.")
                 .calledAs(
                         "today STOCK FILE --free PART[,PART] [OPTIONS]",
                         "today STOCK FILE [FILE ...] [OPTIONS]")
@@ -52,13 +54,13 @@ final class TodayCommand implements Command {
                         CommandOption.parameter(
                                         "FILE",
                                         Kind.DEVICE,
-                                        "Device files; several for a catalogue.")
+                                        "Device files; give several for an overview.")
                                 .asRepeatable(),
                         CommandOption.option(
                                 "--variant",
                                 Kind.ID,
                                 "ID",
-                                "Variant of the device; the base device if left out."))
+                                "Variant of the device (default: the base device)."))
                 .taking(PlanOptions.forGoal())
                 .taking(PlanOptions.forRules())
                 .taking(
@@ -69,13 +71,14 @@ final class TodayCommand implements Command {
                                         "--warn",
                                         Kind.WHOLE,
                                         "DAYS",
-                                        "Mark what expires within so many days.")
+                                        "Mark what expires within this number of days.")
                                 .orElse("30"),
                         CommandOption.option(
                                 "--reserve",
                                 Kind.ID,
                                 "ID",
-                                "Reserve what is needed, under an id of your own; needs --job."),
+                                "Reserve what is needed, under an id of your choice; requires"
+                                        + " --job."),
                         CommandOption.option(
                                 "--job", Kind.ID, "ID", "Id of the job it is reserved for."))
                 .taking(PlanOptions.forEffort())
@@ -85,8 +88,8 @@ final class TodayCommand implements Command {
                         "reseat today samples/stock/shop.yaml samples/quill/quill.yaml --free fan",
                         "reseat today samples/stock/shop.yaml samples/tansy/tansy.yaml  # exit 1")
                 .withNotes(
-                        "It ends with 0 if all that was asked for can be done, with 1 if something is missing.",
-                        "--reserve takes what is needed for a job, all of it or nothing.");
+                        "Exit code 0: all requested repairs can be done. 1: something is missing.",
+                        "--reserve reserves all that is needed for a job, or nothing.");
     }
 
     @Override
@@ -111,7 +114,11 @@ final class TodayCommand implements Command {
                     : catalogue(devices, warn, stock, call);
         } catch (StockException e) {
             if (e.kind() == StockException.Kind.SHORT) {
-                call.err().println("reseat: somebody was faster: " + e.getMessage() + ".");
+                call.err()
+                        .println(
+                                "reseat: the stock changed in the meantime: "
+                                        + e.getMessage()
+                                        + ".");
                 return FINDINGS;
             }
             throw StockArgs.refused(e);
@@ -149,7 +156,7 @@ final class TodayCommand implements Command {
         return answers.stream().allMatch(CanDo::yes) ? FINE : FINDINGS;
     }
 
-    /** A repair that makes no sense for the device is no repair that cannot be done today. */
+    /** A repair that makes no sense for a device is not reported as impossible today. */
     private static Plans refusing(PlanRequest repair, Plans plans) {
         return (request, watch) -> {
             PlanResult result = plans.plan(request, watch);
@@ -176,7 +183,7 @@ final class TodayCommand implements Command {
 
     private static void check(CommandCall call, Optional<Goal> goal) {
         if (goal.isPresent() && call.values("FILE").size() > 1) {
-            throw new CommandException("reseat: one device at a time with a goal.");
+            throw new CommandException("reseat: with a goal, give exactly one device.");
         }
         Optional<String> reserve = call.value("--reserve");
         if (reserve.isPresent() != call.has("--job")) {
@@ -203,18 +210,18 @@ final class TodayCommand implements Command {
                 call.value("--reserve").orElseThrow(), call.value("--job").orElseThrow(), picks);
     }
 
-    /** A repeated command finds what it did; working it out anew would count it as taken. */
+    /** A repeated command finds its own reservation; computing it again would count it as taken. */
     private static int reservedBefore(Reservation known, CommandCall call) {
         if (!Optional.of(known.request().job()).equals(call.value("--job"))) {
             throw new CommandException(
                     "reseat: the id \""
                             + known.id()
-                            + "\" stands for a reservation of job "
+                            + "\" already belongs to a reservation of job "
                             + known.request().job()
-                            + "; take another id.");
+                            + "; choose another id.");
         }
         if (!call.has("--json")) {
-            call.out().println("This was reserved before:");
+            call.out().println("Already reserved:");
         }
         Reserved.print(known, call.has("--json"), call.out());
         return FINE;

@@ -11,7 +11,7 @@ import reseat.stock.StockNeed;
 import reseat.stock.Today;
 import reseat.text.JsonText;
 
-/** Answers to "can it be done today", for programs. The shape is told in core/docs/stock.md. */
+/** Answers to "can it be done today", as JSON. The format is described in core/docs/stock.md. */
 final class TodayJson {
 
     private TodayJson() {}

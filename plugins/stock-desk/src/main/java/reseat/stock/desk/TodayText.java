@@ -15,7 +15,7 @@ import reseat.stock.StockNeed;
 import reseat.text.Table;
 import reseat.text.TimeText;
 
-/** Answers to "can it be done today", for people. */
+/** Answers to "can it be done today", as text. */
 final class TodayText {
 
     private final CommandCall call;
@@ -37,11 +37,11 @@ final class TodayText {
                 .println(
                         what
                                 + (found.complete()
-                                        ? "yes, all is there."
+                                        ? "yes, everything is in stock."
                                         : "no, something is missing."));
         if (!answer.avoided().isEmpty()) {
             call.line(
-                    "  not by the best plan, but without "
+                    "  not with the best plan, but without "
                             + avoided(answer)
                             + ", in "
                             + TimeText.of(answer.plan().orElseThrow().totalMs()));
@@ -77,7 +77,7 @@ final class TodayText {
             }
         }
         if (!found.toolsJudged()) {
-            call.out().println("  Tools were not looked for: this stock lists none.");
+            call.out().println("  Tools were not checked: this stock lists none.");
         }
     }
 

@@ -1,2 +1,2 @@
-/** The commands about the shop's stock: look, reserve, take, and what can be done today. */
+/** The commands for the shop's stock: list, reserve, use, and what can be done today. */
 package reseat.stock.desk;

@@ -20,13 +20,13 @@ import reseat.stock.StockException;
 import reseat.stock.StockItem;
 
 /**
- * Where the lines of a stock are: our own table, or a shop's tables by its own statements.
+ * The source of the lines of a stock: our own table, or a shop's tables with its own statements.
  *
  * @param items a query with the columns id, kind, name, serves, on_hand, unit, lot, expires, place
- * @param lock keeps others from changing a line while we look at it; empty for nothing
- * @param take a statement that lowers a line by what was used; empty if there is none
- * @param kinds what the shop's words for a kind mean
- * @param units what the shop's words for a unit mean
+ * @param lock a statement that locks a line while it is read; empty if none
+ * @param take a statement that subtracts the used quantity from a line; empty if none
+ * @param kinds meaning of the shop's words for kinds
+ * @param units meaning of the shop's words for units
  * @param between what separates several numbers under serves
  */
 record Book(
@@ -41,7 +41,7 @@ record Book(
             "cast(q.id as varchar(200)) as id, q.kind, q.name, q.serves, q.on_hand, q.unit, q.lot,"
                     + " q.expires, q.place";
 
-    /** Our own table; what is used is taken off by {@link OwnStock}, which counts exactly. */
+    /** Our own table; {@link OwnStock} subtracts the used quantities, with exact arithmetic. */
     static Book own(Make make, String schema) {
         String table = make.tables(schema) + "item";
         return new Book(
@@ -53,12 +53,12 @@ record Book(
                 Pattern.compile(Pattern.quote("|")));
     }
 
-    /** In SQLite a transaction that writes keeps all others out; there is nothing to lock. */
+    /** In SQLite a writing transaction excludes all others; no lock is needed. */
     private static Optional<Query> lock(Make make, String statement) {
         return make == Make.SQLITE ? Optional.empty() : Optional.of(Query.of(statement));
     }
 
-    /** Reads how a shop's own tables are asked; see core/docs/stock.md. */
+    /** Reads the queries for a shop's own tables; see core/docs/stock.md. */
     static Book read(Make make, Path path) throws BadInputException {
         SettingsFile file = SettingsFile.read(path);
         List<Problem> problems =
@@ -80,7 +80,7 @@ record Book(
                                     problems.add(
                                             Problem.error(
                                                     entry.at(),
-                                                    "\"" + name + "\" has to say :item")));
+                                                    "\"" + name + "\" must contain :item")));
         }
         Map<String, StockItem.Kind> kinds = new LinkedHashMap<>();
         file.below("kinds")
@@ -111,7 +111,7 @@ record Book(
                 Pattern.compile(Pattern.quote(file.text("between").orElse("|"))));
     }
 
-    /** Returns a query for all lines with what is held of each. */
+    /** Returns a query for all lines with their held quantities. */
     String all(String held) {
         return "select "
                 + COLUMNS
@@ -131,7 +131,10 @@ record Book(
                 + ") q where cast(q.id as varchar(200)) = ?";
     }
 
-    /** Makes a line of a row, less what was used; what is reserved is capped at what is left. */
+    /**
+     * Converts a row to a line, less the used quantity; the reserved quantity is capped at the
+     * rest.
+     */
     StockItem line(ResultSet row, Held.Amounts held) throws SQLException, StockException {
         String id = row.getString("id");
         if (id == null || id.isEmpty()) {
@@ -152,8 +155,8 @@ record Book(
                                                         + id
                                                         + ": kind is \""
                                                         + word
-                                                        + "\"; \"kinds\" in the mapping says what"
-                                                        + " the shop's words mean"));
+                                                        + "\"; \"kinds\" in the mapping defines"
+                                                        + " the shop's words"));
         List<String> serves =
                 Arrays.stream(between.split(Cells.text(row, "serves").orElse(""), -1))
                         .map(String::strip)

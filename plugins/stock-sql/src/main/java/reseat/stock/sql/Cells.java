@@ -11,10 +11,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import reseat.stock.StockException;
 
-/** Reads what a row holds, whatever type the database gave it. */
+/** Reads the values of a row, whatever type the database gives them. */
 final class Cells {
 
-    /** Digits that a binary fraction keeps of a decimal one: 0.1 + 0.2 reads 0.3. */
+    /** Significant digits of a binary fraction: 0.1 + 0.2 reads as 0.3. */
     private static final MathContext SOUND_DIGITS = new MathContext(15);
 
     private Cells() {}
@@ -42,14 +42,14 @@ final class Cells {
         return row.getBigDecimal(column);
     }
 
-    /** Returns a text without blanks around it; empty if there is none. */
+    /** Returns a trimmed text; empty if there is none. */
     static Optional<String> text(ResultSet row, String column) throws SQLException {
         return Optional.ofNullable(row.getString(column))
                 .map(String::strip)
                 .filter(text -> !text.isEmpty());
     }
 
-    /** Returns a day; empty if there is none. A time of day behind it is left out. */
+    /** Returns a day; empty if there is none. A time of day after it is ignored. */
     static Optional<LocalDate> day(ResultSet row, String column, String where)
             throws SQLException, StockException {
         Object cell = row.getObject(column);
@@ -67,7 +67,7 @@ final class Cells {
         }
     }
 
-    /** Returns a number without zeros at the end. */
+    /** Returns a number without trailing zeros. */
     static BigDecimal plain(BigDecimal number) {
         BigDecimal bare = number.stripTrailingZeros();
         return bare.scale() < 0 ? bare.setScale(0) : bare;

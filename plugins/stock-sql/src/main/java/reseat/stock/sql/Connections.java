@@ -8,7 +8,7 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
-/** Keeps a few connections, so that not every question opens one. Safe for several threads. */
+/** A small connection pool. Safe for use by several threads. */
 final class Connections implements AutoCloseable {
 
     private final Database database;
@@ -25,7 +25,7 @@ final class Connections implements AutoCloseable {
         return database;
     }
 
-    /** Returns a connection that nobody else has; waits for one if all are taken. */
+    /** Returns a free connection; waits for one if all are taken. */
     Connection take() throws SQLException, InterruptedException {
         if (!free.tryAcquire(60, TimeUnit.SECONDS)) {
             throw new SQLException("all connections have been in use for a minute", "08000");
@@ -51,7 +51,7 @@ final class Connections implements AutoCloseable {
         return idle.poll();
     }
 
-    /** Takes a connection back. */
+    /** Returns a connection to the pool. */
     void give(Connection connection) {
         free.release();
         synchronized (this) {
@@ -63,7 +63,7 @@ final class Connections implements AutoCloseable {
         close(connection);
     }
 
-    /** Takes a connection back that is no good, and doubts those that are idle. */
+    /** Discards a broken connection, and verifies the idle ones. */
     void discard(Connection connection) {
         free.release();
         close(connection);
@@ -83,7 +83,7 @@ final class Connections implements AutoCloseable {
         try {
             connection.close();
         } catch (SQLException e) {
-            return; // it is gone, which is what was wanted
+            return; // it is closed either way
         }
     }
 

@@ -10,11 +10,11 @@ import java.util.ServiceLoader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How to get to a database.
+ * The address of a database.
  *
- * @param make which make it is
+ * @param make its make
  * @param url its JDBC address
- * @param user who asks; null for whom the address or the driver names
+ * @param user the user; null for the one in the address or of the driver
  * @param password the password; null for none
  * @param patience longest time to wait for it, a restart of it, or others that use it
  */
@@ -28,8 +28,8 @@ record Database(
     private static final String SQLITE = "jdbc:sqlite:";
 
     /**
-     * SQLite asks for its turn in longer and longer pauses; after this time {@link Transactions}
-     * starts anew with short ones.
+     * SQLite retries a lock with longer and longer pauses; after this time {@link Transactions}
+     * starts over with short ones.
      */
     private static final long LONGEST_BUSY_MS = 80;
 
@@ -38,7 +38,7 @@ record Database(
         return new Database(Make.SQLITE, SQLITE + file, null, null, patience);
     }
 
-    /** Returns the address without what may be secret in it. */
+    /** Returns the address without secrets. */
     String shown() {
         return make == Make.SQLITE
                 ? url.substring(SQLITE.length())
@@ -74,8 +74,8 @@ record Database(
 
     /**
      * SQLite keeps its usual rollback journal, which leaves one file that can be copied and works
-     * wherever locks do, on a share too. {@code extra} has each commit on the disk, and the removal
-     * of the journal as well, before the answer is given.
+     * wherever locks do, even on a network share. With {@code extra}, each commit and the removal
+     * of the journal are on disk before a call returns.
      */
     private void prepare(Connection connection) throws SQLException {
         if (make == Make.POSTGRESQL) {
@@ -91,7 +91,10 @@ record Database(
         }
     }
 
-    /** Opens a connection by the driver whose class name begins so. Others are not even started. */
+    /**
+     * Opens a connection with the driver whose class name starts like this. Others are not even
+     * loaded.
+     */
     static Connection open(ClassLoader loader, String driver, String url, Properties settings)
             throws SQLException {
         ServiceLoader<Driver> drivers = ServiceLoader.load(Driver.class, loader);

@@ -11,11 +11,10 @@ import java.util.regex.Pattern;
 import reseat.stock.StockException;
 
 /**
- * Which file a stock file means, in the form of today or in one of those that an earlier Reseat
- * took.
+ * The database file that a stock file names, in the current form or in one of an earlier Reseat.
  *
  * @param file the database
- * @param former what an earlier Reseat kept in its place, if it is there still
+ * @param former the former database of an earlier Reseat, if it still exists
  */
 record FileSetting(Path file, Optional<FormerFile> former) {
 
@@ -26,8 +25,7 @@ record FileSetting(Path file, Optional<FormerFile> former) {
                     "jdbc:h2:(?:file:)?(?!(?:mem|tcp|ssl|nio\\w*|zip|split|classpath):)([^;]+)(.*)");
 
     /**
-     * What the setting "file" says. The name gets the ending .sqlite unless it has one of a
-     * database.
+     * The setting "file". The name gets the ending .sqlite unless it already has a database ending.
      */
     static FileSetting named(Path named) throws StockException {
         String name = named.toString();
@@ -39,7 +37,7 @@ record FileSetting(Path file, Optional<FormerFile> former) {
         if (!ending.find()) {
             return of(name + ENDING, List.of(FormerFile.named(Path.of(name + FormerFile.ENDING))));
         }
-        // "shop.sqlite" is what takes the place of "shop"
+        // "shop.sqlite" replaces "shop"
         String base = name.substring(0, ending.start());
         return of(
                 name,
@@ -48,7 +46,7 @@ record FileSetting(Path file, Optional<FormerFile> former) {
                         FormerFile.named(Path.of(name + FormerFile.ENDING))));
     }
 
-    /** What an address of an earlier Reseat says; empty if it is no such address. */
+    /** An address of an earlier Reseat; empty if it is no such address. */
     static Optional<FileSetting> addressed(String url, String user, String password)
             throws StockException {
         Matcher parts = FORMER_URL.matcher(url);
@@ -93,14 +91,14 @@ record FileSetting(Path file, Optional<FormerFile> former) {
                             + there.get(0).path()
                             + " and "
                             + there.get(1).path()
-                            + " may be what an earlier Reseat kept for "
+                            + " may be the former database of an earlier Reseat for "
                             + file
                             + "; move the one that you do not need to another folder");
         }
         return new FileSetting(Path.of(file), there.stream().findFirst());
     }
 
-    /** Makes the folder that the file goes into. */
+    /** Creates the folder of the file. */
     void makeFolder() throws StockException {
         Path folder = file.getParent();
         try {
@@ -110,7 +108,7 @@ record FileSetting(Path file, Optional<FormerFile> former) {
         } catch (IOException e) {
             throw new StockException(
                     StockException.Kind.BAD_INPUT,
-                    "the folder of " + file + " cannot be made: " + e.getMessage(),
+                    "the folder of " + file + " cannot be created: " + e.getMessage(),
                     e);
         }
     }

@@ -19,15 +19,15 @@ import org.jspecify.annotations.Nullable;
 import reseat.stock.StockException;
 
 /**
- * What was in a former database, as it goes into SQLite.
+ * The contents of a former database, in the form for SQLite.
  *
  * @param schemas the schemas of Reseat in it
- * @param shop tables that the shop had beside them
+ * @param shop further tables of the shop
  * @param views names of the shop's views, which cannot be copied
  */
 record FormerContents(List<Schema> schemas, List<ShopTable> shop, List<String> views) {
 
-    /** One row; null where there is nothing. */
+    /** One row; null for missing values. */
     record Row(List<@Nullable Object> cells) {}
 
     /**
@@ -44,9 +44,8 @@ record FormerContents(List<Schema> schemas, List<ShopTable> shop, List<String> v
      * @param name its name
      * @param ownItems whether the lines of the stock are in it
      * @param tables its tables, those first that others point to
-     * @param halves how many reservations and picks were left out because their other half is
-     *     missing
-     * @param mended how many lines had another amount reserved than their open reservations hold
+     * @param halves number of reservations and picks left out because their counterpart is missing
+     * @param mended number of lines whose reserved quantity did not match their open reservations
      */
     record Schema(String name, boolean ownItems, List<Rows> tables, int halves, int mended) {
 
@@ -134,7 +133,7 @@ record FormerContents(List<Schema> schemas, List<ShopTable> shop, List<String> v
                 (int) sound.stream().filter(row -> !held.contains(row)).count());
     }
 
-    /** H2 could lose half a transaction; what is reserved follows from the open reservations. */
+    /** H2 could lose half a transaction; reserved quantities follow from the open reservations. */
     private static List<Row> balanced(List<Row> held, List<Row> reservations, List<Row> picks) {
         Set<Object> open = new HashSet<>();
         for (Row each : reservations) {
@@ -197,7 +196,7 @@ record FormerContents(List<Schema> schemas, List<ShopTable> shop, List<String> v
         }
     }
 
-    /** Reads rows as SQLite keeps them: exact numbers and days as text. */
+    /** Reads rows as SQLite stores them: exact numbers and dates as text. */
     static List<Row> all(ResultSet rows, int columns) throws SQLException {
         List<Row> all = new ArrayList<>();
         while (rows.next()) {

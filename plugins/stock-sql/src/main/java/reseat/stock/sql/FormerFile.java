@@ -20,13 +20,13 @@ import java.util.stream.Collectors;
 import reseat.stock.StockException;
 
 /**
- * A database file as Reseat kept it before it had SQLite: one of H2. It is never opened by H2
- * itself, which would change it; a copy is.
+ * An H2 database file of an earlier Reseat. H2 never opens it directly, which would change it, but
+ * a copy.
  *
  * @param path the file
- * @param user who asked
+ * @param user the user
  * @param password that user's password
- * @param options what H2 has to be told to read it, each with a semicolon before it
+ * @param options the options that H2 needs to read it, each with a semicolon before it
  */
 record FormerFile(Path path, String user, String password, String options) {
 
@@ -34,7 +34,7 @@ record FormerFile(Path path, String user, String password, String options) {
 
     private static final String WORKING_COPY = ".being-copied";
 
-    /** Of all that may have stood in an address, what decides how a file is read. */
+    /** The address options that affect how a file is read. */
     private static final Set<String> NEEDED =
             Set.of(
                     "CIPHER",
@@ -44,16 +44,16 @@ record FormerFile(Path path, String user, String password, String options) {
                     "DATABASE_TO_LOWER",
                     "CASE_INSENSITIVE_IDENTIFIERS");
 
-    /** A file that was named by the setting "file". */
+    /** A file named by the setting "file". */
     static FormerFile named(Path path) {
         return new FormerFile(path, "reseat", "", "");
     }
 
     /**
-     * A file that was named by an address.
+     * A file named by an address.
      *
      * @param path the file
-     * @param options the address from its first semicolon on
+     * @param options the part of the address from its first semicolon
      */
     static FormerFile of(Path path, String user, String password, String options) {
         String kept =
@@ -70,10 +70,10 @@ record FormerFile(Path path, String user, String password, String options) {
     }
 
     /**
-     * Reads all that is in it.
+     * Reads all its contents.
      *
-     * @param locked the file, which is kept from others; read here, because closing a second
-     *     opening of a file gives up its lock
+     * @param locked the locked file; read through it, because closing a second channel of a file
+     *     would release the lock
      */
     FormerContents read(FileChannel locked) throws StockException {
         String base = path + WORKING_COPY;
@@ -124,7 +124,7 @@ record FormerFile(Path path, String user, String password, String options) {
         Properties settings = new Properties();
         settings.setProperty("user", user);
         settings.setProperty("password", password);
-        // no file of traces beside it
+        // no trace file next to it
         String url = "jdbc:h2:file:" + base + ";IFEXISTS=TRUE;TRACE_LEVEL_FILE=0" + options;
         try (URLClassLoader drivers = drivers();
                 Connection connection = Database.open(drivers, "org.h2.", url, settings)) {
@@ -133,7 +133,7 @@ record FormerFile(Path path, String user, String password, String options) {
     }
 
     /**
-     * In a distribution H2 lies apart, so that starts that do not need it do not look through it;
+     * In a distribution H2 is kept separately, so that starts that do not need it do not scan it;
      * in tests it is on the class path.
      */
     private static URLClassLoader drivers() throws IOException {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import reseat.stock.StockException;
 
-/** How much of each line is reserved, and used without the shop's book knowing. */
+/** The quantity of each line that is reserved, and used but not yet settled. */
 final class Held {
 
     private final Make make;
@@ -21,26 +21,26 @@ final class Held {
         this.table = make.tables(schema) + "held";
     }
 
-    /** What is held of one line. */
+    /** The held quantities of one line. */
     record Amounts(BigDecimal reserved, BigDecimal used) {
         static final Amounts NONE = new Amounts(BigDecimal.ZERO, BigDecimal.ZERO);
 
-        /** Reads them from two columns that hold numbers. */
+        /** Reads them from two numeric columns. */
         static Amounts of(ResultSet row, String reserved, String used)
                 throws SQLException, StockException {
             return new Amounts(
-                    Objects.requireNonNull(Cells.number(row, reserved, "amounts held")),
-                    Objects.requireNonNull(Cells.number(row, used, "amounts held")));
+                    Objects.requireNonNull(Cells.number(row, reserved, "held quantities")),
+                    Objects.requireNonNull(Cells.number(row, used, "held quantities")));
         }
     }
 
-    /** Returns what is held of a line, and keeps others from it until the transaction ends. */
+    /** Returns the held quantities of a line, and locks them until the transaction ends. */
     Amounts lock(Connection connection, String item) throws SQLException, StockException {
         Amounts known = look(connection, item);
         if (known != null) {
             return known;
         }
-        // two clients may do this at once; the database then refuses one, which tries again
+        // two clients may do this at once; the database then rejects one, which retries
         try (PreparedStatement add =
                 connection.prepareStatement("insert into " + table + " (item) values (?)")) {
             add.setString(1, item);
@@ -65,7 +65,7 @@ final class Held {
     }
 
     /**
-     * Adds to what is held of a line.
+     * Adds to the held quantities of a line.
      *
      * @param before what {@link #lock} returned in this transaction
      */
@@ -86,7 +86,7 @@ final class Held {
         }
     }
 
-    /** Forgets what was used of a line; returns whether it was known. */
+    /** Resets the used quantity of a line; returns whether there was any. */
     boolean settle(Connection connection, String item) throws SQLException {
         try (PreparedStatement change =
                 connection.prepareStatement("update " + table + " set used = ? where item = ?")) {

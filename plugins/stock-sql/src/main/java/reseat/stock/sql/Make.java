@@ -8,7 +8,7 @@ import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.Locale;
 
-/** The makes of database that are supported, and where they differ. */
+/** The supported makes of database and their differences. */
 enum Make {
     /** Runs inside this program; one file. */
     SQLITE("org.sqlite.", "_", ""),
@@ -25,17 +25,17 @@ enum Make {
         this.forUpdate = forUpdate;
     }
 
-    /** Returns how the class name of its driver begins. */
+    /** Returns the prefix of its driver's class name. */
     String driver() {
         return driver;
     }
 
-    /** Returns what the names of our tables begin with; SQLite has no schemas. */
+    /** Returns the prefix of our table names; SQLite has no schemas. */
     String tables(String schema) {
         return schema + afterSchema;
     }
 
-    /** Returns what ends a query whose rows others must leave alone until the transaction ends. */
+    /** Returns the clause that locks the rows of a query until the transaction ends. */
     String forUpdate() {
         return forUpdate;
     }
@@ -46,8 +46,8 @@ enum Make {
     }
 
     /**
-     * Starts a transaction. With SQLite, one that writes keeps other writers out from the start, so
-     * that what it has read stays true.
+     * Starts a transaction. With SQLite, a writing transaction excludes other writers from the
+     * start, so that its reads stay valid.
      */
     void begin(Connection connection, boolean writes) throws SQLException {
         if (this == SQLITE) {
@@ -71,7 +71,7 @@ enum Make {
         }
     }
 
-    /** Sets a number of one of our own tables. */
+    /** Sets a number in a statement for one of our own tables. */
     void set(PreparedStatement statement, int at, BigDecimal number) throws SQLException {
         if (this == SQLITE) {
             statement.setString(at, Cells.plain(number).toPlainString());
@@ -81,8 +81,8 @@ enum Make {
     }
 
     /**
-     * Sets a number in a statement of a shop. To SQLite, a text is never less than a number, so it
-     * has to be a number there.
+     * Sets a number in a statement of a shop. In SQLite, a text is never less than a number, so it
+     * must be a number there.
      */
     void setForShop(PreparedStatement statement, int at, BigDecimal number) throws SQLException {
         if (this == POSTGRESQL) {

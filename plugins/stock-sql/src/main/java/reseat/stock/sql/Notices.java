@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import reseat.stock.StockException;
 
-/** Tells where the book and what is held of it say different things. */
+/** Reports where the book and the held quantities disagree. */
 final class Notices {
 
     private final String table;
@@ -63,16 +63,17 @@ final class Notices {
         BigDecimal left = onHand.orElse(BigDecimal.ZERO).subtract(used).max(BigDecimal.ZERO);
         if (reserved.compareTo(left) > 0) {
             told.add(
-                    (onHand.isEmpty() ? "line " + item + " is gone, but " : "of " + item + " ")
+                    (onHand.isEmpty() ? "line " + item + " is missing, but " : "of " + item + " ")
                             + plain(reserved)
                             + " are reserved ("
                             + String.join(", ", reservations.holders(connection, item))
                             + ")"
                             + (onHand.isEmpty()
-                                    ? ". The reservations stand."
+                                    ? ". The reservations remain valid."
                                     : ", but only "
                                             + plain(left)
-                                            + " are left. The reservations stand; count again or"
+                                            + " are left. The reservations remain valid; count"
+                                            + " again or"
                                             + " release one."));
         }
         if (used.signum() > 0) {
@@ -80,9 +81,10 @@ final class Notices {
                     plain(used)
                             + " of "
                             + item
-                            + " were used and are taken off what the shop's tables say"
+                            + " were used and are subtracted from the quantities in the shop's"
+                            + " tables"
                             + onHand.map(n -> " (" + plain(n) + ")").orElse("")
-                            + ". Take it off there too, then settle "
+                            + ". Subtract it there too, then settle "
                             + item
                             + ".");
         }

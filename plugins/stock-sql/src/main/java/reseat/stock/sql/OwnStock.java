@@ -50,7 +50,7 @@ final class OwnStock extends SqlStock implements FillableStock {
                 if (each.isBlank() || each.indexOf('|') >= 0) {
                     throw new StockException(
                             StockException.Kind.BAD_INPUT,
-                            line.id() + " serves for \"" + each + "\", which has a | in it");
+                            line.id() + " serves for \"" + each + "\", which must not contain a |");
                 }
             }
         }

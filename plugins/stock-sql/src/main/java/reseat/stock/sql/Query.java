@@ -10,10 +10,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A statement with {@code :item} and {@code :quantity} in it.
+ * A statement with the parameters {@code :item} and {@code :quantity}.
  *
- * @param sql the statement with question marks in their place
- * @param names what each question mark stands for
+ * @param sql the statement with question marks for the parameters
+ * @param names the parameter of each question mark
  */
 record Query(String sql, List<String> names) {
 
@@ -31,7 +31,7 @@ record Query(String sql, List<String> names) {
                 List.copyOf(names));
     }
 
-    /** Runs it; returns how many rows it changed, -1 if it was a question. */
+    /** Runs it; returns the number of changed rows, -1 for a query. */
     int run(Make make, Connection connection, String item, BigDecimal quantity)
             throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(sql)) {

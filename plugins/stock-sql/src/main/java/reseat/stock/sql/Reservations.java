@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import reseat.stock.Reservation;
 
-/** The rows of reservations and of their picks. */
+/** The rows of reservations and their picks. */
 final class Reservations {
 
     private final Make make;
@@ -49,7 +49,7 @@ final class Reservations {
     /** Keeps others from changing a reservation until the transaction ends. */
     void lock(Connection connection, String id) throws SQLException {
         if (make == Make.SQLITE) {
-            return; // a transaction that writes has the whole file
+            return; // a writing transaction locks the whole file
         }
         try (PreparedStatement ask =
                 connection.prepareStatement(
@@ -145,7 +145,7 @@ final class Reservations {
         }
     }
 
-    /** Returns the open reservations that hold some of a line. */
+    /** Returns the open reservations of a line. */
     List<String> holders(Connection connection, String item) throws SQLException {
         List<String> ids = new ArrayList<>();
         for (Reservation each : open(connection)) {

@@ -17,15 +17,15 @@ import java.util.TreeSet;
 import reseat.stock.StockException;
 
 /**
- * Brings our tables in a database up to date, step by step. A step that was published is never
- * changed; what has to change is a new step.
+ * Brings our tables in a database up to date, step by step. A published step is never changed;
+ * changes are new steps.
  */
 final class SchemaSteps {
 
-    /** Keeps two benches from making the same tables at once; any number that nobody else uses. */
+    /** Keeps two benches from creating the same tables at once; an arbitrary number. */
     private static final long LOCK = 7_236_183_225L;
 
-    /** What SQLite keeps in the head of a file to tell whose it is ("Rsea"). */
+    /** The application id in the header of a SQLite file ("Rsea"). */
     private static final int OUR_FILES = 0x52736561;
 
     private static final List<String> RESERVATIONS = List.of("reservations-1");
@@ -38,7 +38,7 @@ final class SchemaSteps {
 
     /**
      * @param schema where our tables are
-     * @param ownItems whether the lines of the stock are there as well
+     * @param ownItems whether the lines of the stock are there, too
      */
     SchemaSteps(Make make, String schema, boolean ownItems) {
         this.make = make;
@@ -50,7 +50,7 @@ final class SchemaSteps {
         }
     }
 
-    /** Takes the steps that are missing; looks only, if there are none. */
+    /** Applies the missing steps; only reads if there are none. */
     void take(Transactions transactions) throws StockException {
         if (transactions.look(this::done).containsAll(wanted)) {
             return;
@@ -78,7 +78,7 @@ final class SchemaSteps {
         return done;
     }
 
-    /** Refuses steps that this version does not know. */
+    /** Rejects steps that this version does not know. */
     static void refuseNewer(String schema, Set<String> done) throws StockException {
         Set<String> unknown = new TreeSet<>(done);
         RESERVATIONS.forEach(unknown::remove);
@@ -88,7 +88,7 @@ final class SchemaSteps {
                     StockException.Kind.BAD_INPUT,
                     "the tables in the schema "
                             + schema
-                            + " were made by a newer Reseat (steps "
+                            + " were created by a newer Reseat (steps "
                             + String.join(", ", unknown)
                             + "); use that one");
         }
@@ -108,7 +108,7 @@ final class SchemaSteps {
         }
     }
 
-    /** Takes the steps that are missing, in the transaction of a connection. */
+    /** Applies the missing steps, in the transaction of a connection. */
     void takeMissing(Connection connection) throws SQLException, StockException {
         try (Statement statement = connection.createStatement()) {
             if (make == Make.POSTGRESQL) {
@@ -135,7 +135,7 @@ final class SchemaSteps {
         }
     }
 
-    /** Marks an empty SQLite file as ours; refuses one that another program has made. */
+    /** Marks an empty SQLite file as ours; rejects one of another program. */
     private static void claim(Statement statement) throws SQLException, StockException {
         try (ResultSet rows = statement.executeQuery("pragma application_id")) {
             if (rows.next() && rows.getInt(1) == OUR_FILES) {

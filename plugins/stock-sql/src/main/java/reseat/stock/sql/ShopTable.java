@@ -18,17 +18,17 @@ import java.util.stream.Collectors;
 import reseat.stock.StockException;
 
 /**
- * A table that a shop kept in a former database beside those of Reseat. It is copied with its
- * columns, its primary key and its rows.
+ * A table of the shop in a former database, next to those of Reseat. It is copied with its columns,
+ * its primary key and its rows.
  *
  * @param name its name
- * @param create the statement that makes it in SQLite
+ * @param create the statement that creates it in SQLite
  * @param columns the names of its columns, quoted
  * @param rows its rows
  */
 record ShopTable(String name, String create, List<String> columns, List<FormerContents.Row> rows) {
 
-    /** Reads all tables that are in none of our schemas. */
+    /** Reads all tables outside our schemas. */
     static List<ShopTable> read(Path path, Connection connection, Set<String> ours)
             throws SQLException, StockException {
         List<ShopTable> tables = new ArrayList<>();
@@ -56,7 +56,7 @@ record ShopTable(String name, String create, List<String> columns, List<FormerCo
                 .toList();
     }
 
-    /** Returns a name as SQL takes it literally. */
+    /** Returns a name quoted for SQL. */
     static String quoted(String name) {
         return '"' + name.replace("\"", "\"\"") + '"';
     }
@@ -131,7 +131,7 @@ record ShopTable(String name, String create, List<String> columns, List<FormerCo
         }
     }
 
-    /** Asks for a name as it is: a _ in it stands for itself. */
+    /** Escapes a name for a search, so that a _ in it is literal. */
     private static String pattern(DatabaseMetaData about, String name) throws SQLException {
         String escape = about.getSearchStringEscape();
         return name.replace(escape, escape + escape)

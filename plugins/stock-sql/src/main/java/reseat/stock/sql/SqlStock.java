@@ -18,8 +18,8 @@ import reseat.stock.StockException.Kind;
 import reseat.stock.StockItem;
 
 /**
- * A database. Each wish is one transaction; lines are locked in the order of their ids, so that no
- * two wishes wait for each other.
+ * A stock in a database. Each request is one transaction; lines are locked in the order of their
+ * ids, so that requests cannot deadlock.
  */
 class SqlStock implements SettlingStock {
 
@@ -102,9 +102,9 @@ class SqlStock implements SettlingStock {
                         Kind.CONFLICT,
                         "the id \""
                                 + request.id()
-                                + "\" stands for another reservation already (job "
+                                + "\" already belongs to another reservation (job "
                                 + known.request().job()
-                                + "); take another id");
+                                + "); choose another id");
             }
             return known;
         }
@@ -123,7 +123,7 @@ class SqlStock implements SettlingStock {
                                 + pick.quantity().toPlainString()
                                 + " "
                                 + line.unit()
-                                + " are wanted and "
+                                + " are requested and "
                                 + line.available().toPlainString()
                                 + " available ("
                                 + line.reserved().toPlainString()
@@ -207,7 +207,7 @@ class SqlStock implements SettlingStock {
         return new Reservation(known.request(), state);
     }
 
-    /** Takes what was used off the book; returns whether it did. */
+    /** Subtracts used quantities from the book; returns whether it did. */
     boolean taken(Connection connection, Pick pick) throws SQLException, StockException {
         if (book.take().isEmpty()) {
             return false;
@@ -216,9 +216,9 @@ class SqlStock implements SettlingStock {
         if (rows != 1) {
             throw new StockException(
                     Kind.CONFLICT,
-                    "the statement that takes "
+                    "the statement that subtracts "
                             + pick.item()
-                            + " out changed "
+                            + " changed "
                             + Math.max(0, rows)
                             + " rows instead of one; nothing was done");
         }
@@ -269,7 +269,7 @@ class SqlStock implements SettlingStock {
     }
 
     private static String again(String what, String id) {
-        return "it is not known whether the last wish was carried out: "
+        return "it is not known whether the last request was carried out: "
                 + what
                 + " again with the same id \""
                 + id

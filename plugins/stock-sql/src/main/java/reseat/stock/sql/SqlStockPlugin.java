@@ -5,10 +5,10 @@ import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
 import reseat.stock.StockSource;
 
-/** Adds databases to the sorts of stock. */
+/** Contributes databases as a stock source. */
 public final class SqlStockPlugin implements Plugin {
 
-    /** Made by the service loader. */
+    /** Called by the service loader. */
     public SqlStockPlugin() {}
 
     @Override

@@ -36,7 +36,8 @@ final class SqlStockSource implements StockSource {
         return List.of(
                 new Setting(
                         "file",
-                        "A database in one file (SQLite); made if it is not there. Its name gets"
+                        "A database in one file (SQLite); created if it does not exist. Its name"
+                                + " gets"
                                 + " the ending .sqlite unless it ends in .sqlite, .sqlite3 or .db.",
                         false),
                 new Setting(
@@ -44,7 +45,7 @@ final class SqlStockSource implements StockSource {
                         "The address of a server: jdbc:postgresql://HOST/DATABASE. Either this or"
                                 + " \"file\".",
                         false),
-                new Setting("user", "Who asks.", false),
+                new Setting("user", "The user name.", false),
                 new Setting("password", "The password; better, use password-env.", false),
                 new Setting(
                         "password-env",
@@ -56,16 +57,17 @@ final class SqlStockSource implements StockSource {
                         false),
                 new Setting(
                         "schema",
-                        "The schema of Reseat's tables; in a file, what their names begin with. "
+                        "The schema of Reseat's tables; in a file, the prefix of their names."
+                                + " Default: "
                                 + DEFAULT_SCHEMA
-                                + " if left out.",
+                                + ".",
                         false),
                 new Setting(
                         "wait",
-                        "Longest time to wait for the database, in seconds; 10 if left out.",
+                        "Longest time to wait for the database, in seconds (default: 10).",
                         false),
                 new Setting(
-                        "connections", "Most connections at once, 1 to 64; 8 if left out.", false));
+                        "connections", "Most connections at once, 1 to 64 (default: 8).", false));
     }
 
     @Override
@@ -109,7 +111,7 @@ final class SqlStockSource implements StockSource {
                         .take().stream().toList();
     }
 
-    /** SQLite sees damage only where it happens to read; here it looks at all pages. */
+    /** SQLite detects damage only in the pages that it reads; this checks all pages. */
     private static boolean refuseDamage(Connection connection) throws SQLException, StockException {
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery("pragma quick_check(1)")) {
@@ -140,7 +142,7 @@ final class SqlStockSource implements StockSource {
         String file = settings.get("file");
         String url = settings.get("url");
         if ((file == null) == (url == null)) {
-            throw bad("say where the database is: either \"file\" or \"url\"");
+            throw bad("the database is missing: give either \"file\" or \"url\"");
         }
         if (file != null) {
             return Optional.of(FileSetting.named(path(folder, "file", file)));

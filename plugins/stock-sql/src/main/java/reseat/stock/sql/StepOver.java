@@ -18,16 +18,16 @@ import java.util.Optional;
 import reseat.stock.StockException;
 
 /**
- * Copies what an earlier Reseat kept in an H2 file into the SQLite file that takes its place.
+ * Copies the H2 file of an earlier Reseat into the SQLite file that replaces it.
  *
- * <p>All is copied in one transaction, in which the check sum of the old file is noted as well;
- * then the old file gets another name. Who is killed before the transaction ends has done nothing;
- * who is killed after it finds the note and only renames. The old file is locked meanwhile, as H2
+ * <p>Everything is copied in one transaction, which also records the checksum of the old file; then
+ * the old file is renamed. A process killed before the commit has changed nothing; after a kill
+ * later, the next run finds the record and only renames. The old file is locked meanwhile, as H2
  * itself locks it, and is never written.
  */
 final class StepOver {
 
-    /** What the name of an old file that was copied ends with. */
+    /** The ending of the name of an old file that was copied. */
     static final String KEPT = ".copied-to-sqlite";
 
     private static final long PAUSE_MS = 50;
@@ -42,14 +42,14 @@ final class StepOver {
         this.transactions = transactions;
     }
 
-    /** Takes the step if there is an old file; returns what was done, for people. */
+    /** Copies the old file if there is one; returns a message that says so. */
     Optional<String> take() throws StockException {
         Path old = former.path();
         try (FileChannel channel =
                 FileChannel.open(old, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             FileLock lock = lock(channel);
             if (!Files.exists(old)) {
-                return Optional.empty(); // another program has taken the step meanwhile
+                return Optional.empty(); // another program has done it meanwhile
             }
             String copied = copy(channel);
             Path kept = kept(old);
@@ -77,7 +77,7 @@ final class StepOver {
         if (Files.exists(target)
                 && Files.size(target) > 0
                 && transactions.look(tables::areCopied)) {
-            return target + " has all that is in " + former.path() + " already";
+            return target + " already has the contents of " + former.path();
         }
         FormerContents contents = former.read(channel);
         transactions.run(
@@ -98,14 +98,14 @@ final class StepOver {
                     return lock;
                 }
             } catch (OverlappingFileLockException e) {
-                // another thread of this program takes the step
+                // another thread of this program does it
             }
             if (System.nanoTime() > until) {
                 throw new StockException(
                         StockException.Kind.UNREACHABLE,
                         "another program has the database "
                                 + former.path()
-                                + " open, which has to be copied to "
+                                + " open, which must be copied to "
                                 + target
                                 + " first; nothing was done, try again");
             }
@@ -119,7 +119,7 @@ final class StepOver {
         }
     }
 
-    /** Read by the channel that holds the lock: closing another one would give the lock up. */
+    /** Read through the channel that holds the lock: closing another one would release it. */
     private static String sum(FileChannel channel) throws IOException {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");

@@ -14,11 +14,11 @@ import org.jspecify.annotations.Nullable;
 import reseat.stock.StockException;
 
 /**
- * Fills a new SQLite file with what was in a former database, and compares.
+ * Copies the contents of a former database to a new SQLite file, and verifies them.
  *
  * @param former the old file
  * @param target the new file
- * @param sum the check sum of the old file
+ * @param sum the checksum of the old file
  */
 record SteppedTables(Path former, Path target, String sum) {
 
@@ -27,7 +27,7 @@ record SteppedTables(Path former, Path target, String sum) {
     /**
      * Returns whether the old file was copied before.
      *
-     * @throws StockException if the new file holds something else
+     * @throws StockException if the new file has other contents
      */
     boolean areCopied(Connection connection) throws SQLException, StockException {
         if (count(connection, "sqlite_master") == 0) {
@@ -54,7 +54,7 @@ record SteppedTables(Path former, Path target, String sum) {
                         + " Nothing was changed; move the one that you do not need to another folder");
     }
 
-    /** Copies everything, in the transaction of a connection, and notes that it did. */
+    /** Copies everything, in the transaction of a connection, and records that. */
     void fill(Connection connection, FormerContents contents) throws SQLException, StockException {
         if (areCopied(connection)) {
             return;
@@ -90,7 +90,7 @@ record SteppedTables(Path former, Path target, String sum) {
                                 List.of(String.valueOf(former.getFileName()), sum))));
     }
 
-    /** Says what was copied, for people. */
+    /** Describes what was copied, as a message. */
     String says(FormerContents contents) {
         List<String> parts = new ArrayList<>();
         for (FormerContents.Schema schema : contents.schemas()) {
@@ -101,7 +101,7 @@ record SteppedTables(Path former, Path target, String sum) {
                 parts.add("half-written entries left out: " + schema.halves());
             }
             if (schema.mended() > 0) {
-                parts.add("reserved amounts corrected: " + schema.mended());
+                parts.add("reserved quantities corrected: " + schema.mended());
             }
         }
         if (!contents.shop().isEmpty()) {

@@ -6,9 +6,9 @@ import java.util.concurrent.locks.ReentrantLock;
 import reseat.stock.StockException;
 
 /**
- * Carries out work in transactions. Work is repeated when others were in the way and when the
- * connection was lost, even if that was while it was being made final: whatever is done here may be
- * done twice, because each reservation has an id and the second time finds it done.
+ * Carries out work in transactions. Work is retried after conflicts and when the connection was
+ * lost, even during the commit. Work may therefore run twice; each reservation has an id, so the
+ * second run finds it done.
  */
 final class Transactions implements AutoCloseable {
 
@@ -18,9 +18,7 @@ final class Transactions implements AutoCloseable {
 
     private final Connections connections;
 
-    /**
-     * SQLite lets one writer in at a time and has the others ask again and again; here they queue.
-     */
+    /** SQLite allows one writer at a time and makes the others poll; here they queue. */
     private final ReentrantLock writing = new ReentrantLock(true);
 
     Transactions(Connections connections) {
@@ -31,21 +29,21 @@ final class Transactions implements AutoCloseable {
         return connections.database();
     }
 
-    /** What is done in one transaction; may be called several times. */
+    /** The work of one transaction; may run several times. */
     @FunctionalInterface
     interface Work<T> {
         T run(Connection connection) throws SQLException, StockException;
     }
 
-    /** Does work that only looks, as {@link #run} does. */
+    /** Runs read-only work, like {@link #run}. */
     <T> T look(Work<T> work) throws StockException {
         return run(false, "try again", work);
     }
 
     /**
-     * Does work in a transaction, again and again for as long as there is hope and patience.
+     * Runs work in a transaction, with retries until the time limit.
      *
-     * @param repeat what the user has to repeat if it is not known whether it was done
+     * @param repeat what the user must repeat if the outcome is unknown
      */
     <T> T run(String repeat, Work<T> work) throws StockException {
         return run(true, repeat, work);
@@ -75,7 +73,7 @@ final class Transactions implements AutoCloseable {
                 throw interrupted(repeat, e);
             }
             pause(pause, repeat);
-            // SQLite has paused already
+            // SQLite has already paused
             pause =
                     database().make() == Make.SQLITE
                             ? pause

@@ -4,24 +4,24 @@ import java.sql.SQLException;
 import java.util.Set;
 import reseat.stock.StockException;
 
-/** What it means that a database refused. */
+/** Classifies the errors of a database. */
 enum Trouble {
-    /** The connection is gone, or was never there; what was asked last may be done or not. */
+    /** The connection failed; the last request may have been carried out or not. */
     LOST,
-    /** Others were in the way; nothing was done, and it is worth trying again. */
+    /** A conflict with others; nothing was done, and a retry may succeed. */
     AGAIN,
-    /** SQLite has waited for others as long as it was told to; nothing was done. */
+    /** SQLite has waited for others up to its limit; nothing was done. */
     BUSY,
-    /** It will not go better a second time. */
+    /** A retry would fail as well. */
     LASTING;
 
-    // 40001, 40P01, 55P03: PostgreSQL could not serialise, found a deadlock, did not get a lock.
-    // 23505: two clients added the same row at once, and the second now finds it.
+    // 40001, 40P01, 55P03: PostgreSQL serialization failure, deadlock, lock not available.
+    // 23505: two clients added the same row at once; a retry finds it.
     private static final Set<String> IN_THE_WAY = Set.of("40001", "40P01", "55P03", "23505");
 
     private static final String TOO_MANY_CONNECTIONS = "53300";
 
-    // SQLite gives no states, but numbers
+    // SQLite gives error codes instead of states
     private static final int SQLITE_BUSY = 5;
     private static final int SQLITE_LOCKED = 6;
     private static final int SQLITE_READONLY = 8;
@@ -57,9 +57,9 @@ enum Trouble {
     }
 
     /**
-     * Says what a database refused, for people.
+     * Describes a database error for users.
      *
-     * @param repeat what the user has to repeat if it is not known whether it was done
+     * @param repeat what the user must repeat if the outcome is unknown
      */
     StockException told(Database database, String repeat, SQLException e) {
         String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("no reason given");
@@ -79,7 +79,7 @@ enum Trouble {
                             e);
             case AGAIN ->
                     unreachable(
-                            "others kept getting in the way in the database "
+                            "other programs kept interfering in the database "
                                     + where
                                     + " ("
                                     + why
@@ -110,7 +110,7 @@ enum Trouble {
             case SQLITE_CORRUPT -> where + " is damaged (" + why + "); replace it with a good copy";
             case SQLITE_READONLY -> where + " cannot be written; nothing was done";
             case SQLITE_CANTOPEN -> where + " cannot be opened as a database";
-            case SQLITE_FULL -> "the disk that " + where + " is on is full; nothing was done";
+            case SQLITE_FULL -> "the disk of " + where + " is full; nothing was done";
             default -> "the database " + where + " refused: " + why;
         };
     }

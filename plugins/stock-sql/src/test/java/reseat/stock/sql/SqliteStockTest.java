@@ -116,7 +116,7 @@ class SqliteStockTest {
                 List.of(
                         "Did you mean \"items\"?",
                         "\"items\" is missing",
-                        "\"lock\" has to say :item",
+                        "\"lock\" must contain :item",
                         "found \"spare\", expected part")) {
             assertTrue(e.getMessage().contains(part), part + " not in " + e.getMessage());
         }

@@ -219,7 +219,7 @@ class StepOverTest {
                             .get(0)
                             .contains(
                                     "(1 line, 1 reservation; half-written entries left out: 1; reserved"
-                                            + " amounts corrected: 1)"),
+                                            + " quantities corrected: 1)"),
                     stock.openingNotes().toString());
             assertEquals(BigDecimal.ONE, SqlCases.item(stock, "A").reserved());
             stock.reserve(SqlCases.request("half", "A", 2));
@@ -258,7 +258,7 @@ class StepOverTest {
         String answer =
                 switch (what) {
                     case "theirs" -> "is a database of another program";
-                    case "newer" -> "made by a newer Reseat (steps items-9)";
+                    case "newer" -> "created by a newer Reseat (steps items-9)";
                     default -> "cannot be read";
                 };
         if (what.equals("theirs")) {
