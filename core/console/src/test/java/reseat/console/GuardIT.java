@@ -74,7 +74,7 @@ class GuardIT {
                 "module sly { requires reseat.toolkit; provides reseat.spi.Plugin with sly.It; }");
         write(
                 classes.resolve("META-INF/reseat-plugin.properties"),
-                "id=sly\nversion=1.0\ntitle=Sly\napi=[1,2)\n");
+                "id=sly\nversion=1.0\ntitle=Sly\napi=[2,3)\n");
         Files.createDirectories(folder.resolve("plugins"));
         run(
                 "javac",

@@ -1,5 +1,12 @@
 package reseat.planner;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import reseat.internal.order.Limits;
 import reseat.internal.order.Rule;
 import reseat.internal.order.RuledOrder;
@@ -10,14 +17,6 @@ import reseat.model.Device;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * Puts fixed acts into the valid order with the least set-ups: the acts of a plan, a written

@@ -1,8 +1,7 @@
 package reseat.planner;
 
-import reseat.plan.Plan;
-
 import java.util.List;
+import reseat.plan.Plan;
 
 /** What comes of a request for an order. */
 public sealed interface OrderAnswer {

@@ -1,13 +1,12 @@
 package reseat.planner;
 
+import java.util.Optional;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Move;
 import reseat.model.Prepare;
 import reseat.model.Way;
-
-import java.util.Optional;
 
 /**
  * Something to be put in order: an act of a device or anything else that takes time, such as a bed

@@ -1,14 +1,13 @@
 package reseat.planner;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.SetupTable;
 import reseat.model.State;
 import reseat.plan.Effort;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What to put in order.

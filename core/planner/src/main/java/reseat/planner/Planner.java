@@ -1,5 +1,8 @@
 package reseat.planner;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import reseat.internal.planner.Planning;
 import reseat.model.Act;
 import reseat.model.CostedAct;
@@ -13,10 +16,6 @@ import reseat.plan.Plans;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Finds the cheapest way to a goal: what leaves together, by which way, and in which order. Each

@@ -4,9 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.plan.Effort;
@@ -16,15 +23,6 @@ import reseat.planner.OrderAnswer;
 import reseat.planner.OrderItem;
 import reseat.planner.OrderRequest;
 import reseat.simulate.Simulator;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.Random;
-import java.util.TreeMap;
 
 /**
  * On small random devices the order found has the least set-ups of all orders that the simulator

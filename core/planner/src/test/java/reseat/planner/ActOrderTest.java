@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import reseat.given.Toy;
 import reseat.model.Act;
 import reseat.model.CostedAct;
@@ -17,10 +19,6 @@ import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** Puts acts of toy devices in order; each change of tool takes 200 ms, each turn 300 ms. */
 class ActOrderTest {

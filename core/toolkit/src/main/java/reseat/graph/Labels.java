@@ -1,7 +1,6 @@
 package reseat.graph;
 
 import java.util.List;
-import reseat.text.ListText;
 
 /** Words that go with ids. */
 final class Labels {

@@ -24,7 +24,7 @@ public record PluginInfo(String id, String version, String title) {
      * The version of the plugin interface, which comprises all exported packages of the toolkit. It
      * is incremented when a change can break an existing plugin.
      */
-    public static final int API = 1;
+    public static final int API = 2;
 
     /**
      * The file in a plugin's jar that describes the plugin, in UTF-8: {@code id}, {@code version},

@@ -13,7 +13,6 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.script.host.Setting;
-import reseat.spi.Plugins;
 import reseat.text.Nearest;
 
 /** Which checks to run, and their parameters. */

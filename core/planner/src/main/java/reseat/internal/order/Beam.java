@@ -1,8 +1,7 @@
 package reseat.internal.order;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Searches orders place by place, keeping of all parts with the same acts and the same last act the

@@ -1,15 +1,13 @@
 package reseat.internal.order;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.plan.Effort;
-import reseat.plan.Plan.Ended;
-import reseat.plan.Watch;
-
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+import reseat.plan.Effort;
+import reseat.plan.Plan.Ended;
+import reseat.plan.Watch;
 
 /**
  * Counts the effort of a search and tells when it has to end: the planner's and the ordering

@@ -1,8 +1,7 @@
 package reseat.internal.order;
 
-import reseat.plan.Plan.Ended;
-
 import java.util.List;
+import reseat.plan.Plan.Ended;
 
 /**
  * An order, what it costs, and what is known about how much better one could be.

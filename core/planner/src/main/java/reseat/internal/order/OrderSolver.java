@@ -1,12 +1,10 @@
 package reseat.internal.order;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.plan.Plan.Ended;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import reseat.plan.Plan.Ended;
 
 /**
  * Finds a cheap order, bounds how much cheaper one could be, and proves optimality where it can.

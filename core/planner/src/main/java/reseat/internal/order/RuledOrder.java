@@ -1,14 +1,12 @@
 package reseat.internal.order;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.plan.Plan.Ended;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import reseat.plan.Plan.Ended;
 
 /**
  * Puts items in order under rules, some of which leave a choice.

@@ -1,16 +1,15 @@
 package reseat.internal.planner;
 
-import reseat.internal.order.Pair;
-import reseat.internal.order.Rule;
-import reseat.model.Act;
-import reseat.model.Device;
-import reseat.model.State;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import reseat.internal.order.Pair;
+import reseat.internal.order.Rule;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.State;
 
 /** The rules for acts in the order in which they are done: a teardown, or a rebuild backwards. */
 public final class ActOrderRules {

@@ -1,12 +1,5 @@
 package reseat.internal.planner;
 
-import reseat.internal.order.Pair;
-import reseat.internal.order.Rule;
-import reseat.model.Act;
-import reseat.model.Device;
-import reseat.model.Joint;
-import reseat.model.State;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -15,6 +8,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import reseat.internal.order.Pair;
+import reseat.internal.order.Rule;
+import reseat.model.Act;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.State;
 
 /**
  * What must come before what so that fixed acts are allowed in turn.

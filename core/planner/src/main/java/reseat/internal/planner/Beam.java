@@ -1,10 +1,5 @@
 package reseat.internal.planner;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.internal.graph.Bits;
-import reseat.internal.order.Limits;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -14,6 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.graph.Bits;
+import reseat.internal.order.Limits;
 
 /**
  * Looks for a good plan layer by layer, keeping the most promising nodes of each. Finds plans,

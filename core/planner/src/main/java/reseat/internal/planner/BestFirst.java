@@ -1,13 +1,11 @@
 package reseat.internal.planner;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.internal.order.Limits;
-
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.order.Limits;
 
 /**
  * A* over positions with bounds computed only when a node is taken up: what remains open bounds

@@ -1,16 +1,14 @@
 package reseat.internal.planner;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.internal.graph.Landmarks;
-import reseat.internal.order.Limits;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.graph.Landmarks;
+import reseat.internal.order.Limits;
 
 /**
  * Raises the bound of a large device. Plans with a work and plans without it are bounded as two

@@ -1,15 +1,13 @@
 package reseat.internal.planner;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.internal.graph.Landmarks;
-import reseat.internal.order.Limits;
-
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.graph.Landmarks;
+import reseat.internal.order.Limits;
 
 /**
  * Separates routes by cases. Where a good plan contains an act that not every way needs, plans

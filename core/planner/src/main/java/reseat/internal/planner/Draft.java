@@ -1,12 +1,5 @@
 package reseat.internal.planner;
 
-import org.jspecify.annotations.Nullable;
-
-import reseat.internal.graph.Bits;
-import reseat.internal.graph.Compiled;
-import reseat.internal.graph.Landmarks;
-import reseat.internal.order.Limits;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -14,6 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import reseat.internal.graph.Bits;
+import reseat.internal.graph.Compiled;
+import reseat.internal.graph.Landmarks;
+import reseat.internal.order.Limits;
 
 /**
  * Drafts a plan for a device of any size: rules out works, the most expensive first, as long as the

@@ -1,11 +1,5 @@
 package reseat.internal.planner;
 
-import reseat.internal.order.Pair;
-import reseat.internal.order.Rule;
-import reseat.model.Device;
-import reseat.model.Joint;
-import reseat.model.State;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -13,6 +7,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import reseat.internal.order.Pair;
+import reseat.internal.order.Rule;
+import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.State;
 
 /**
  * What lets the parts of a move hang together: of the joints that hold them to each other, enough

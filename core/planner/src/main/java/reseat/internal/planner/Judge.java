@@ -1,12 +1,11 @@
 package reseat.internal.planner;
 
+import java.util.ArrayList;
+import java.util.List;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 import reseat.internal.order.Limits;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Judges nodes: what every way on needs, and what that costs at least. Counts states, and

@@ -1,5 +1,9 @@
 package reseat.internal.planner;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import reseat.graph.Blocked;
 import reseat.graph.StepGraph;
 import reseat.internal.graph.Compiled;
@@ -14,11 +18,6 @@ import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Objects;
 
 /** From a request to a result: numbers in, acts out. */
 public final class Planning {

@@ -1,13 +1,12 @@
 package reseat.internal.planner;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 import reseat.internal.graph.Landmarks;
 import reseat.internal.order.Limits;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Uses a known plan to narrow the search for a better one: what costs too much as soon as it

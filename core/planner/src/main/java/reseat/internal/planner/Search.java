@@ -1,11 +1,9 @@
 package reseat.internal.planner;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-
 import reseat.internal.order.Limits;
 import reseat.plan.Plan.Ended;
-
-import java.util.List;
 
 /**
  * Finds the best plan: a draft for some plan soon, a tree of cases to bound it, a beam that widens

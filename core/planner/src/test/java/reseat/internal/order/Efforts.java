@@ -1,9 +1,8 @@
 package reseat.internal.order;
 
+import java.time.Duration;
 import reseat.plan.Effort;
 import reseat.plan.Watch;
-
-import java.time.Duration;
 
 /** Limits that nobody watches. */
 final class Efforts {

@@ -11,15 +11,13 @@ import static org.mockito.Mockito.times;
 import static org.mockito.Mockito.verify;
 import static org.mockito.Mockito.when;
 
-import org.junit.jupiter.api.Test;
-
-import reseat.plan.Effort;
-import reseat.plan.Plan.Ended;
-import reseat.plan.Watch;
-
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import reseat.plan.Effort;
+import reseat.plan.Plan.Ended;
+import reseat.plan.Watch;
 
 /** When a search has to end, and what it tells on the way. */
 class LimitsTest {

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import reseat.plan.Plan.Ended;
-
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.plan.Plan.Ended;
 
 class OrderProblemTest {
 

@@ -1,15 +1,13 @@
 package reseat.internal.planner;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-
 import reseat.internal.order.Limits;
 import reseat.oracle.SmallDevices;
 import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** One request with the pieces of a search, each to be tried alone. */
 final class Trial {

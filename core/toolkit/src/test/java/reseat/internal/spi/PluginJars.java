@@ -32,7 +32,7 @@ final class PluginJars {
         return new PluginJars(work)
                 .with(
                         "META-INF/reseat-plugin.properties",
-                        "id=" + id + "\nversion=1.0\ntitle=Plugin " + id + "\napi=[1,2)\n")
+                        "id=" + id + "\nversion=1.0\ntitle=Plugin " + id + "\napi=[2,3)\n")
                 .with(
                         "module-info.java",
                         "module "

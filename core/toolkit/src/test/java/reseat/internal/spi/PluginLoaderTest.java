@@ -263,12 +263,12 @@ class PluginLoaderTest {
     @Test
     void anotherVersionOfTheInterfaceIsRefusedBeforeItRuns() throws IOException {
         assertEquals(
-                "it is written for version [2,3) of Reseat's interface; this is version 1",
+                "it is written for version [3,4) of Reseat's interface; this is version 2",
                 refusal(
                         plugin(work, "later", "{ System.exit(9); }" + INFO)
                                 .with(
                                         "META-INF/reseat-plugin.properties",
-                                        "id=later\nversion=1\ntitle=t\napi=[2,3)\n")));
+                                        "id=later\nversion=1\ntitle=t\napi=[3,4)\n")));
     }
 
     @Test

@@ -15,8 +15,7 @@ import reseat.testkit.StockLoad;
 
 /**
  * 32 clients that make 10,000 reservations and more, on each of the two databases, and on
- * PostgreSQL with a server that is killed in mid-run. core/docs/measurements.md has the
- * command.
+ * PostgreSQL with a server that is killed in mid-run. core/docs/measurements.md has the command.
  */
 final class LoadBench {
 
