@@ -79,7 +79,7 @@ public final class SetupTable {
             return Optional.of(change + " has no time");
         }
         return ms < 0 || ms > Duration.MAX_MS
-                ? Optional.of(change + " must lie between 0 and 24 h, not " + ms + " ms")
+                ? Optional.of(change + " must be between 0 and 24 h, not " + ms + " ms")
                 : Optional.empty();
     }
 

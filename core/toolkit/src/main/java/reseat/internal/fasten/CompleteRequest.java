@@ -174,7 +174,7 @@ record CompleteRequest(
                                                 OptionalDouble.empty(),
                                                 SMALLEST));
         assumptions.add(
-                "The head was not told; assumed to bear on "
+                "The head was not given; assumed to bear on "
                         + NumberText.mm(head.bearingMm())
                         + (head.source().equals(SMALLEST)
                                 ? ", " + SMALLEST + "."
@@ -200,7 +200,7 @@ record CompleteRequest(
         double hole = table.orElse(1.15 * thread.diameterMm());
         if (head.bearing() != HeadSize.Bearing.NONE && hole >= head.bearingMm()) {
             assumptions.add(
-                    "The hole under the head was not told; the head would fall through the "
+                    "The hole under the head was not given; the head would fall through the "
                             + NumberText.mm(hole)
                             + " that is usual, so it is taken as wide as the thread, "
                             + NumberText.mm(thread.diameterMm())
@@ -208,7 +208,7 @@ record CompleteRequest(
             return thread.diameterMm();
         }
         assumptions.add(
-                "The hole under the head was not told; assumed "
+                "The hole under the head was not given; assumed "
                         + NumberText.mm(hole)
                         + (table.isPresent() ? ", ISO 273 medium." : ", 1.15 of the diameter."));
         return hole;

@@ -154,7 +154,7 @@ public final class RequestText {
             throw new FastenerInputException(
                     "An engagement of \""
                             + word
-                            + "\" is beyond any screw; the most is "
+                            + "\" is too long for any screw; the maximum is "
                             + NumberText.mm(GREATEST_MM)
                             + ".");
         }
@@ -252,7 +252,7 @@ public final class RequestText {
         return new FastenerInputException(
                 "\""
                         + word
-                        + "\" is no thread, class, head, drive, friction or material."
+                        + "\" is not a thread, class, head, drive, friction or material."
                         + Nearest.question(word, known)
                         + " Write, for example, \"M1.6 8.8 pan T5 into magnesium, 3 mm\".");
     }

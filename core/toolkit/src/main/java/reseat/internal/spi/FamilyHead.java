@@ -64,7 +64,7 @@ record FamilyHead(List<Section> sections, List<Problem> problems) {
                 if (before != null) {
                     problems.add(
                             Problem.error(
-                                    at, key + " is given already in line " + before.at().line()));
+                                    at, key + " is already given in line " + before.at().line()));
                 }
             }
         }

@@ -28,7 +28,7 @@ final class TemplateReader {
             if (section.kind().equals("question") && templates.isEmpty()) {
                 problems.error(
                         section.at(),
-                        "[question " + section.name() + "] stands below no [template ID]");
+                        "[question " + section.name() + "] must be below a [template ID]");
             } else if (section.kind().equals("template")) {
                 TextTemplate template =
                         template(section, questions(sections.subList(i + 1, sections.size())));
@@ -65,7 +65,7 @@ final class TemplateReader {
             if (section.kind().equals("question")) {
                 String id = problems.id(new Entry(section.name(), section.at()));
                 if (TemplateText.GIVEN.contains(id)) {
-                    problems.error(section.at(), id + " is known unasked; choose another id");
+                    problems.error(section.at(), id + " is a built-in answer; choose another id");
                 } else if (taken.contains(id)) {
                     problems.error(section.at(), "a second question " + id);
                 }

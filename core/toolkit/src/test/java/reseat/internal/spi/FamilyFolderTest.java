@@ -168,16 +168,16 @@ class FamilyFolderTest {
                 family.ini: title is missing
                 family.ini:1: found format "reseat-family/9", expected reseat-family/1
                 family.ini:2: found the id "My Lamp", expected lower case letters, digits and hyphens, 64 at most
-                family.ini:3: unknown key "titel", expected one of format, id, title, version, fasteners. Did you mean title?
+                family.ini:3: unknown key "titel", expected one of format, id, title, version, fasteners. Did you mean "title"?
                 family.ini:4: found "just words", expected key = value or [section]
-                family.ini:6: [question early] stands below no [template ID]
+                family.ini:6: [question early] must be below a [template ID]
                 family.ini:9: title has no value
-                family.ini:11: text is given already in line 10
+                family.ini:11: text is already given in line 10
                 family.ini:14: found "ten", expected a whole number
                 family.ini:17: a second question width
-                family.ini:21: width: the usual answer: found "50", expected a whole number from 1 to 9
-                family.ini:22: name is known unasked; choose another id
-                family.ini:25: name: the usual answer: found "c", expected one of a, b
+                family.ini:21: width: the default answer: found "50", expected a whole number from 1 to 9
+                family.ini:22: name is a built-in answer; choose another id
+                family.ini:25: name: the default answer: found "c", expected one of a, b
                 family.ini:26: unknown section [shade], expected [template ID] or [question ID]""",
                 refusal().replace("; family.ini", "\nfamily.ini"));
     }
@@ -237,7 +237,7 @@ class FamilyFolderTest {
                         "family.ini:6: found \"family-torqes.csv\", expected a file named as a"
                                 + " fastener table: "),
                 why);
-        assertTrue(why.endsWith(" Did you mean family-torques.csv?"), why);
+        assertTrue(why.endsWith(" Did you mean \"family-torques.csv\"?"), why);
     }
 
     @Test
@@ -310,7 +310,7 @@ class FamilyFolderTest {
                 List.of(
                         "plugin lamp ("
                                 + second
-                                + "): there is a plugin lamp already, of plugin"
+                                + "): the id of its plugin lamp is already used by plugin"
                                 + " lamp ("
                                 + lamp
                                 + ")"),

@@ -122,7 +122,7 @@ class PluginLoaderTest {
                                     + ".It; }")
                     .with(
                             "META-INF/reseat-plugin.properties",
-                            "id=" + id + "\nversion=1.0\ntitle=v" + version + "\napi=1\n")
+                            "id=" + id + "\nversion=1.0\ntitle=v" + version + "\napi=2\n")
                     .seeing(library)
                     .to(folder.resolve(id).resolve("plugin.jar"));
         }
@@ -315,7 +315,7 @@ class PluginLoaderTest {
 
         assertEquals(List.of("first"), ids(plugins));
         assertEquals(
-                "there is a check too-long already, of plugin first ("
+                "the id of its check too-long is already used by plugin first ("
                         + folder.resolve("first.jar")
                         + ")",
                 plugins.refused().get(0).why());
@@ -359,7 +359,7 @@ class PluginLoaderTest {
                                 new PluginJars(work)
                                         .with(
                                                 "META-INF/reseat-plugin.properties",
-                                                "id=plain\nversion=1\ntitle=t\napi=1\n"))
+                                                "id=plain\nversion=1\ntitle=t\napi=2\n"))
                         .startsWith("bad.jar has no module-info; "));
     }
 

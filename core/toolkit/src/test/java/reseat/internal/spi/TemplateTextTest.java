@@ -29,7 +29,7 @@ class TemplateTextTest {
     @Test
     void namesWhatHasNoValueOrAWrongOne() {
         assertEquals(
-                "the text names id, which has no value",
+                "the text refers to id, which has no value",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> TemplateText.fill("${id}", Map.of()))
