@@ -93,7 +93,7 @@ public final class JobReader {
             problems.add(
                     Problem.error(
                             at(file, "/device"),
-                            "device: this job is on a unit of "
+                            "device: this job is for "
                                     + QuoteText.of(job.device())
                                     + ", and the device is "
                                     + QuoteText.of(device.id())));

@@ -175,7 +175,7 @@ final class SeatTables {
                                 + Words.hint(column, COLUMNS, "columns"));
             } else if (!column.isEmpty() && names.contains(column)) {
                 problems.error(
-                        at(cell), "column " + QuoteText.of(column) + " stands here a second time");
+                        at(cell), "column " + QuoteText.of(column) + " is repeated");
             }
             names.add(column);
         }

@@ -148,7 +148,7 @@ final class TreeBuilder {
                         parent.keyAt,
                         "key "
                                 + QuoteText.of(key)
-                                + " stands here a second time; the first is in line "
+                                + " is repeated; it first occurs in line "
                                 + first.keyAt().line());
                 return;
             }

@@ -133,7 +133,7 @@ final class YamlEvents {
         if (tag.isPresent() && !tag.get().equals("!")) {
             throw new TreeException(
                     place(event),
-                    "tag " + QuoteText.of(tag.get()) + " has no meaning in a device file");
+                    "tag " + QuoteText.of(tag.get()) + " is not supported in a device file");
         }
     }
 

@@ -85,8 +85,7 @@ public final class Planning {
                 .orElse(
                         List.of(
                                 request.goal()
-                                        + ": no order of acts works, although nothing single stands"
-                                        + " in the way"));
+                                        + ": no order of acts works, although no single fact prevents it"));
     }
 
     private List<CostedAct> acts(List<Node.Step> steps) {
