@@ -87,9 +87,8 @@ public final class Compiled {
         this.device = device;
         List<Part> partList = List.copyOf(device.parts().values());
         parts = partList.size();
-        partIds = new String[parts];
+        partIds = partList.stream().map(Part::id).toArray(String[]::new);
         for (int p = 0; p < parts; p++) {
-            partIds[p] = partList.get(p).id();
             partIndex.put(partIds[p], p);
         }
         base = part(device.base());
@@ -107,36 +106,10 @@ public final class Compiled {
         cuts = new long[nodes];
         options = new Option[nodes][];
         minCost = new long[nodes];
-        Map<String, Integer> classIndex = new LinkedHashMap<>();
-        List<String> tools = new ArrayList<>();
-        List<String> postures = new ArrayList<>();
-        startClass = clazz(device.hand(), device.usualPosture(), classIndex, tools, postures);
+        SetupClasses inHand = new SetupClasses(device);
+        startClass = inHand.of(device.hand(), device.usualPosture());
         for (int j = 0; j < nodes; j++) {
-            List<Joint> group = groups.get(j);
-            Joint joint = group.get(0);
-            members[j] = group.stream().map(Joint::id).toArray(String[]::new);
-            for (String member : members[j]) {
-                nodeIndex.put(member, j);
-            }
-            holds[j] = joint.holds().stream().mapToInt(this::part).toArray();
-            site[j] = part(joint.site());
-            under[j] = joint.under().stream().mapToInt(this::part).toArray();
-            slack[j] = joint.slack();
-            needs[j] = mask(joint.needs(), supplies);
-            cuts[j] = mask(joint.cuts(), supplies);
-            List<Option> allowed = new ArrayList<>();
-            for (Way way : joint.ways().values()) {
-                if (allowed(joint, way, rules)) {
-                    int clazz = clazz(way.tool(), way.posture(), classIndex, tools, postures);
-                    allowed.add(
-                            new Option(
-                                    clazz,
-                                    members[j].length * (way.ms() + way.restoreMs()),
-                                    way.id()));
-                }
-            }
-            options[j] = withoutDominated(allowed, rules).toArray(Option[]::new);
-            minCost[j] = Arrays.stream(options[j]).mapToLong(Option::costMs).min().orElse(0);
+            compileNode(j, groups.get(j), rules, supplies, inHand);
         }
 
         partUnder = new int[parts][];
@@ -144,44 +117,15 @@ public final class Compiled {
         partMs = new long[parts];
         partRestoreMs = new long[parts];
         stuck = new boolean[parts];
-        for (int p = 0; p < parts; p++) {
-            Part part = partList.get(p);
-            partUnder[p] = part.under().stream().mapToInt(this::part).toArray();
-            stuck[p] =
-                    part.move().isEmpty()
-                            || rules.forbiddenParts().contains(part.id())
-                            || rules.forbiddenTools().contains(part.move().get().tool());
-            if (part.move().isPresent()) {
-                Move move = part.move().get();
-                partClass[p] = clazz(move.tool(), move.posture(), classIndex, tools, postures);
-                partMs[p] = move.ms();
-                partRestoreMs[p] = move.restoreMs();
-            }
-        }
         nodesOf = new int[parts][];
         for (int p = 0; p < parts; p++) {
-            int part = p;
-            nodesOf[p] =
-                    IntStream.range(0, nodes)
-                            .filter(j -> Arrays.stream(holds[j]).anyMatch(h -> h == part))
-                            .toArray();
+            compilePart(p, partList.get(p), rules, inHand);
         }
 
-        classes = tools.size();
-        classTool = tools.toArray(String[]::new);
-        classPosture = postures.toArray(String[]::new);
-        setup = new long[classes][classes];
-        for (int a = 0; a < classes; a++) {
-            for (int b = 0; b < classes; b++) {
-                setup[a][b] =
-                        device.setup()
-                                .setupMs(
-                                        tools.get(a),
-                                        postures.get(a),
-                                        tools.get(b),
-                                        postures.get(b));
-            }
-        }
+        classes = inHand.size();
+        classTool = inHand.tools();
+        classPosture = inHand.postures();
+        setup = inHand.changes();
 
         long cut = 0;
         for (String released : start.released()) {
@@ -189,6 +133,52 @@ public final class Compiled {
         }
         startCut = cut;
         startPlace = place(start);
+    }
+
+    private void compileNode(
+            int j,
+            List<Joint> group,
+            Rules rules,
+            Map<String, Integer> supplies,
+            SetupClasses inHand) {
+        Joint joint = group.get(0);
+        members[j] = group.stream().map(Joint::id).toArray(String[]::new);
+        for (String member : members[j]) {
+            nodeIndex.put(member, j);
+        }
+        holds[j] = joint.holds().stream().mapToInt(this::part).toArray();
+        site[j] = part(joint.site());
+        under[j] = joint.under().stream().mapToInt(this::part).toArray();
+        slack[j] = joint.slack();
+        needs[j] = mask(joint.needs(), supplies);
+        cuts[j] = mask(joint.cuts(), supplies);
+        List<Option> allowed = new ArrayList<>();
+        for (Way way : joint.ways().values()) {
+            if (allowed(joint, way, rules)) {
+                long costMs = members[j].length * (way.ms() + way.restoreMs());
+                allowed.add(new Option(inHand.of(way.tool(), way.posture()), costMs, way.id()));
+            }
+        }
+        options[j] = withoutDominated(allowed, rules).toArray(Option[]::new);
+        minCost[j] = Arrays.stream(options[j]).mapToLong(Option::costMs).min().orElse(0);
+    }
+
+    private void compilePart(int p, Part part, Rules rules, SetupClasses inHand) {
+        partUnder[p] = part.under().stream().mapToInt(this::part).toArray();
+        stuck[p] =
+                part.move().isEmpty()
+                        || rules.forbiddenParts().contains(part.id())
+                        || rules.forbiddenTools().contains(part.move().get().tool());
+        if (part.move().isPresent()) {
+            Move move = part.move().get();
+            partClass[p] = inHand.of(move.tool(), move.posture());
+            partMs[p] = move.ms();
+            partRestoreMs[p] = move.restoreMs();
+        }
+        nodesOf[p] =
+                IntStream.range(0, nodes)
+                        .filter(j -> Arrays.stream(holds[j]).anyMatch(held -> held == p))
+                        .toArray();
     }
 
     /** Returns the number of a part. */
@@ -219,21 +209,6 @@ public final class Compiled {
             restoreMs = Math.max(restoreMs, partRestoreMs[part]);
         }
         return ms + restoreMs;
-    }
-
-    private static int clazz(
-            String tool,
-            String posture,
-            Map<String, Integer> index,
-            List<String> tools,
-            List<String> postures) {
-        return index.computeIfAbsent(
-                tool + "\n" + posture,
-                key -> {
-                    tools.add(tool);
-                    postures.add(posture);
-                    return tools.size() - 1;
-                });
     }
 
     private static long mask(List<String> ids, Map<String, Integer> supplies) {
