@@ -132,7 +132,7 @@ class CheckCommandTest {
                 "--accept Known. | --accept and --until go together",
                 "--accept Known. --until 2999-01-01 | --known FILE",
                 "--until 2999-01-01 | go together",
-                "--accept Known. --until 2026-11-24 --known x.yaml | --until: 2026-11-24 is over",
+                "--accept Known. --until 2026-11-24 --known x.yaml | --until: 2026-11-24 is in the past",
                 "--known nowhere.yaml | nowhere.yaml: error: there is no such file",
                 "--plan a.json --free cell | not both",
                 "--free nothing | nothing",

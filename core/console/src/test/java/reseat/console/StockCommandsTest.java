@@ -193,7 +193,7 @@ class StockCommandsTest {
         assertTrue(
                 wrong.err()
                         .contains(
-                                "there is no sort of stock \"cvs\". Did you mean \"csv\"? Known: csv, sql."),
+                                "there is no kind of stock \"cvs\". Did you mean \"csv\"? Known: csv, sql."),
                 wrong.err());
 
         Files.writeString(

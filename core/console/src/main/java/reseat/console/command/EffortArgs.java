@@ -13,14 +13,14 @@ final class EffortArgs {
     @Option(
             names = "--time",
             paramLabel = "TIME",
-            description = "Time limit for the search, such as 500 ms, 20 s, 2 min (default: 5 s).")
+            description = "Time limit, such as 500 ms, 20 s, 2 min (default: 5 s).")
     private @Nullable String time;
 
     @Option(
             names = "--effort",
             paramLabel = "N",
             description =
-                    "Number of states to examine; gives the same plan on any machine. Without"
+                    "Number of states to explore; gives the same plan on any machine. Without"
                             + " --time, there is then no time limit.")
     private @Nullable Long effort;
 

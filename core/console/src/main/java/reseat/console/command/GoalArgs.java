@@ -13,13 +13,13 @@ final class GoalArgs {
             names = "--free",
             paramLabel = "PART",
             split = ",",
-            description = "Take these parts off, and nothing more than necessary.")
+            description = "Take these parts off, and nothing that can stay.")
     private List<String> free = new ArrayList<>();
 
     @Option(
             names = "--reach",
             paramLabel = "JOINT",
-            description = "Get access to this joint, so that it can be released.")
+            description = "Get access to this joint, ready to be released.")
     private @Nullable String reach;
 
     @Option(names = "--all", description = "Take everything apart.")
@@ -30,7 +30,7 @@ final class GoalArgs {
         if (given != 1) {
             throw new BadInput(
                     "reseat: "
-                            + (given == 0 ? "say what to achieve" : "one goal at a time")
+                            + (given == 0 ? "say what to achieve" : "give one goal only")
                             + ": --free PART[,PART], --reach JOINT or --all.");
         }
         if (all) {

@@ -40,28 +40,28 @@ final class RuleArgs {
             names = "--require-part",
             paramLabel = "PART",
             split = ",",
-            description = "Parts that have to be moved as well.")
+            description = "Parts that must be moved as well.")
     private List<String> requireParts = new ArrayList<>();
 
     @Option(
             names = "--require-joint",
             paramLabel = "JOINT",
             split = ",",
-            description = "Joints that have to be released as well.")
+            description = "Joints that must be released as well.")
     private List<String> requireJoints = new ArrayList<>();
 
     @Option(
             names = "--require-tool",
             paramLabel = "TOOL",
             split = ",",
-            description = "Tools that have to be used.")
+            description = "Tools that must be used.")
     private List<String> requireTools = new ArrayList<>();
 
     @Option(
             names = "--require-act",
             paramLabel = "ACT",
             split = ",",
-            description = "Acts that have to occur, by id.")
+            description = "Acts that must occur, by id.")
     private List<String> requireActs = new ArrayList<>();
 
     @Option(

@@ -71,9 +71,10 @@ final class Arrows {
                             "a check looks at what was computed; nobody computes with checks"),
                     new Floor(
                             "order",
-                            Set.of(),
-                            "sequential ordering is a problem of numbers; knowing no device it can"
-                                    + " be tested against the published instances"),
+                            Set.of("plan"),
+                            "sequential ordering is a problem of numbers under a plan's limits of"
+                                    + " effort; knowing no device it can be tested against the"
+                                    + " published instances"),
                     new Floor(
                             "planner",
                             Set.of("model", "graph", "plan", "simulate", "order"),

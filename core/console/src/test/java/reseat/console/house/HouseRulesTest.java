@@ -35,7 +35,7 @@ class HouseRulesTest {
                             "graph knows those below",
                             Set.of("graph.KnowsPlan", "internal.graph.KnowsInsideOfPlan")),
                     Map.entry("time knows those below", Set.of("internal.time.KnowsPlan")),
-                    Map.entry("order knows nothing", Set.of("internal.order.KnowsModel")),
+                    Map.entry("order knows those below", Set.of("internal.order.KnowsModel")),
                     Map.entry("planner knows those below", Set.of("internal.planner.KnowsFiles")),
                     Map.entry(
                             "the search does not know the simulator",

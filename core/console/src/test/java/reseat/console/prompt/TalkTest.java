@@ -141,7 +141,7 @@ class TalkTest {
         assertTrue(said.out().contains("Plan plan(Device device, String... targets)"), said.out());
         assertTrue(said.out().contains("Joint  record reseat.model.Joint"), said.out());
         assertTrue(said.out().contains("Part part(String partId)  of Device"), said.out());
-        assertTrue(said.out().contains("There is nothing called \"teardwn\""), said.out());
+        assertTrue(said.out().contains("Nothing here is called \"teardwn\""), said.out());
         assertTrue(said.out().contains("Joint joint(String jointId)  of Device"), said.out());
     }
 
