@@ -179,7 +179,8 @@ class GuardIT {
                         public String id() { return "gone"; }
                         public String title() { return "Gone"; }
                         public String mediaType() { return "text/plain"; }
-                        public void write(Plan plan, OutputStream to) { Runtime.getRuntime().exit(0); }
+                        public String fileName() { return "gone.txt"; }
+                        public void write(Content content, Place place) { Runtime.getRuntime().exit(0); }
                     });
                 }
                 """);
