@@ -174,8 +174,7 @@ final class SeatTables {
                                 + "."
                                 + Words.hint(column, COLUMNS, "columns"));
             } else if (!column.isEmpty() && names.contains(column)) {
-                problems.error(
-                        at(cell), "column " + QuoteText.of(column) + " is repeated");
+                problems.error(at(cell), "column " + QuoteText.of(column) + " is repeated");
             }
             names.add(column);
         }
