@@ -208,8 +208,7 @@ class StockCommandsTest {
         Ran unread = Ran.reseat("stock", "list", shop, "--today", "tomorrow");
         assertEquals(2, unread.code());
         assertEquals(
-                "reseat: --today: found \"tomorrow\", expected a date such as 2026-03-02\n"
-                        + "Try 'reseat stock list --help'.\n",
+                "reseat: --today: found \"tomorrow\", expected a date such as 2026-03-02.\n",
                 unread.err());
     }
 
