@@ -113,7 +113,7 @@ class FastenerCommandsTest {
                 "M2 8.8 into steel, 3 | a length needs a unit: mm, cm or in",
                 "M2 8.8 into steel, 3 furlongs | is not a property class, and a length needs a unit",
                 "M2 8.8 into steel, NaN mm | \"NaN\" is not a number",
-                "M2 8.8 into steel, 99999999999999999999 mm | beyond any screw; the most is 1000 mm",
+                "M2 8.8 into steel, 99999999999999999999 mm | too long for any screw; the maximum is 1000 mm",
                 "M2 8.8 into steel, 3 mm, oild | Did you mean \"oiled\"?",
                 "M2 M3 8.8 into steel, 3 mm | A second thread \"M3\" beside \"M2\"",
                 "M2 8.8 10.9 into steel, 3 mm | A second property class \"10.9\" beside \"8.8\"",
