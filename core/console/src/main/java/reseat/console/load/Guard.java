@@ -143,23 +143,24 @@ public final class Guard {
      * @return whether it may exit; if not, call this again later
      */
     synchronized boolean mayEnd(Map<Thread, StackTraceElement[]> stacks) {
+        List<Thread> exiting = in(stacks, "java.lang.Runtime", "exit");
         Optional<Thread> signal = in(stacks, "java.lang.Terminator", "").stream().findFirst();
         if (signal.isPresent()) {
-            if (!stuck.isEmpty()) {
+            // an exit that came first would give its own code to the signal
+            if (!stuck.isEmpty() || exiting.stream().anyMatch(each -> foreign(each, stacks))) {
                 halt.accept(signal.get().getName().contains("INT") ? 130 : 143);
             }
             return true;
         }
-        List<Thread> exiting = in(stacks, "java.lang.Runtime", "exit");
         boolean unseen = exiting.isEmpty() && stuck.isEmpty() && ender == null;
         if (unseen && in(stacks, "java.lang.Shutdown", "shutdown").isEmpty()) {
             give("code of a plugin", "");
         }
         for (Thread thread : exiting) {
-            List<StackTraceElement> stack = below(stacks.get(thread));
-            if (thread == ender || typed(stack) || !stuck.add(thread)) {
+            if (!foreign(thread, stacks) || !stuck.add(thread)) {
                 continue;
             }
+            List<StackTraceElement> stack = below(stacks.get(thread));
             String place = stack.isEmpty() ? "" : stack.get(0).toString();
             Optional<Region<?>> region = running.stream().filter(r -> r.owns(thread)).findFirst();
             if (region.isPresent()) {
@@ -202,8 +203,11 @@ public final class Guard {
         return its != null && group.parentOf(its);
     }
 
-    private static boolean typed(List<StackTraceElement> stack) {
-        return stack.stream().anyMatch(frame -> frame.getClassName().startsWith(TYPED));
+    /** Returns whether a thread that exits is neither the program's own nor typed by the user. */
+    private boolean foreign(Thread thread, Map<Thread, StackTraceElement[]> stacks) {
+        return thread != ender
+                && below(stacks.get(thread)).stream()
+                        .noneMatch(frame -> frame.getClassName().startsWith(TYPED));
     }
 
     private static List<Thread> in(

@@ -179,6 +179,23 @@ class GuardTest {
     }
 
     @Test
+    void aSignalEndsItWithItsOwnCodeWhereTheExitOfAPluginCameJustBefore() {
+        arm();
+        StackTraceElement[] signal = {
+            frame("java.lang.Shutdown", "exit"), frame("java.lang.Terminator$1", "handle")
+        };
+
+        guard.mayEnd(
+                Map.of(
+                        new Thread("theirs"),
+                        exitFrom("sly.It"),
+                        new Thread("SIGTERM handler"),
+                        signal));
+
+        assertEquals(List.of(143), halts);
+    }
+
+    @Test
     void theEndOfTheLastThreadMayEndIt() {
         arm();
         StackTraceElement[] last = {frame("java.lang.Shutdown", "shutdown")};
