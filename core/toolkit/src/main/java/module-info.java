@@ -27,6 +27,6 @@ module reseat.toolkit {
     // the compiled step graph is what the planner searches on
     exports reseat.internal.graph to
             reseat.planner;
-
-    uses reseat.spi.Plugin;
+    exports reseat.internal.spi to
+            reseat.files;
 }

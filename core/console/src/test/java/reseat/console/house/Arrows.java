@@ -90,7 +90,7 @@ final class Arrows {
 
     /** Areas that join the floors of their module together. */
     private static final Set<String> JOINING =
-            Set.of("spi", "files", "script", "console", "testkit", "plugins");
+            Set.of("spi", "files", "loader", "script", "console", "testkit", "plugins");
 
     private static final String TEXT = "text";
 

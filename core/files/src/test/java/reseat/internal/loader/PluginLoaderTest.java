@@ -1,9 +1,9 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static reseat.internal.spi.PluginJars.INFO;
-import static reseat.internal.spi.PluginJars.plugin;
+import static reseat.internal.loader.PluginJars.INFO;
+import static reseat.internal.loader.PluginJars.plugin;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.spi.Command;
 import reseat.spi.PluginInfo;
+import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 
 /** Plugins in folders: good ones work, and no bad one is in anybody's way. */
@@ -45,7 +46,7 @@ class PluginLoaderTest {
     }
 
     private Plugins load() {
-        return Plugins.load(List.of(folder), LONG);
+        return PluginFiles.load(List.of(folder), LONG, Set.of());
     }
 
     private static List<String> ids(Plugins plugins) {
@@ -168,7 +169,7 @@ class PluginLoaderTest {
                                 INFO
                                         + "public List<Check> checks() { try {"
                                         + " Class<?> c ="
-                                        + " Class.forName(\"reseat.internal.spi.Refusal\","
+                                        + " Class.forName(\"reseat.internal.loader.Refusal\","
                                         + " true, Plugin.class.getClassLoader());"
                                         + " c.getDeclaredConstructors()[0].setAccessible(true);"
                                         + " return List.of();"
@@ -331,7 +332,7 @@ class PluginLoaderTest {
                                 + " new java.util.concurrent.CountDownLatch(1).await(); }")
                 .to(folder.resolve("slow.jar"));
 
-        Plugins plugins = Plugins.load(List.of(folder), Duration.ofMillis(300));
+        Plugins plugins = PluginFiles.load(List.of(folder), Duration.ofMillis(300), Set.of());
 
         assertEquals(
                 List.of("it is slow to start: it was not ready after 0.3 s"),
@@ -385,7 +386,7 @@ class PluginLoaderTest {
     void aMissingFolderIsTold() {
         assertEquals(
                 "plugin folder (nowhere): there is no such folder",
-                Plugins.load(List.of(Path.of("nowhere"))).refused().get(0).toString());
+                PluginFiles.load(List.of(Path.of("nowhere"))).refused().get(0).toString());
     }
 
     private static String commands(String... names) {
@@ -416,7 +417,7 @@ class PluginLoaderTest {
     void aCommandOfTheProgramKeepsItsName() throws IOException {
         plugin(work, "rugged", commands("plan")).to(folder.resolve("rugged.jar"));
 
-        Plugins plugins = Plugins.load(List.of(folder), LONG, Set.of("plan", "check"));
+        Plugins plugins = PluginFiles.load(List.of(folder), LONG, Set.of("plan", "check"));
 
         assertEquals(
                 "the id of its command plan is already used by Reseat itself",

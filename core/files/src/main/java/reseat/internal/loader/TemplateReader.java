@@ -1,13 +1,12 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import reseat.internal.fasten.Names;
-import reseat.internal.spi.FamilyHead.Entry;
-import reseat.internal.spi.FamilyHead.Section;
+import reseat.internal.loader.FamilyHead.Entry;
+import reseat.internal.loader.FamilyHead.Section;
 import reseat.spi.Question;
 
 /** Makes templates of the sections of {@code family.ini}: each with the questions below it. */
@@ -80,7 +79,7 @@ final class TemplateReader {
         int before = problems.count();
         String asks = problems.needed(section, "asks").value();
         Entry choices = section.entries().get("choices");
-        List<String> all = choices == null ? List.of() : Names.items(choices.value());
+        List<String> all = choices == null ? List.of() : FamilyHead.items(choices.value());
         int from = 0;
         int to = 0;
         if (choices == null) {

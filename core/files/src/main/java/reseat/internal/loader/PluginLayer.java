@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.lang.module.Configuration;
 import java.lang.module.FindException;

@@ -1,7 +1,10 @@
-package reseat.spi;
+package reseat.files;
 
+import reseat.spi.DeviceFamily;
+import reseat.spi.Plugin;
+import reseat.spi.PluginInfo;
 import java.util.List;
-import reseat.internal.spi.FamilyReader;
+import reseat.internal.loader.FamilyReader;
 
 /**
  * A plugin whose family of devices is data in its jar, in the folder {@link #FOLDER}. That is all

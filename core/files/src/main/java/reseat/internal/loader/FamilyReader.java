@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.io.IOException;
 import java.util.Arrays;
@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import reseat.fasten.FastenerTable;
-import reseat.internal.fasten.Names;
-import reseat.internal.spi.FamilyHead.Entry;
-import reseat.internal.spi.FamilyHead.Section;
+import reseat.internal.loader.FamilyHead.Entry;
+import reseat.internal.loader.FamilyHead.Section;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.spi.DeviceFamily;
-import reseat.spi.FamilyPlugin;
+import reseat.files.FamilyPlugin;
 import reseat.text.Nearest;
 
 /** Reads a family from its files; all errors of {@code family.ini} are reported together. */
@@ -114,7 +113,7 @@ public final class FamilyReader {
     /** Reads the rows for the fastener tables; whoever takes them checks them cell by cell. */
     private Map<String, String> rows(Entry named) {
         Map<String, String> rows = new TreeMap<>();
-        for (String file : Names.items(named.value())) {
+        for (String file : FamilyHead.items(named.value())) {
             String table = file.substring(file.lastIndexOf('/') + 1);
             if (FastenerTable.named(table).isEmpty()) {
                 List<String> known =
@@ -126,7 +125,7 @@ public final class FamilyReader {
                         "found \""
                                 + file
                                 + "\", expected a file named as a fastener table: "
-                                + Names.list(known)
+                                + String.join(", ", known)
                                 + "."
                                 + Nearest.question(table, known));
             } else if (problems.inside(named.at(), file)) {

@@ -1,9 +1,10 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import reseat.model.Origin;
 import reseat.model.Problem;
 
@@ -15,6 +16,8 @@ import reseat.model.Problem;
  * @param problems lines that are none of this
  */
 record FamilyHead(List<Section> sections, List<Problem> problems) {
+
+    private static final Pattern COMMA = Pattern.compile(",");
 
     /** A value and where it stands. */
     record Entry(String value, Origin at) {}
@@ -28,6 +31,14 @@ record FamilyHead(List<Section> sections, List<Problem> problems) {
      * @param entries what stands in it, by key
      */
     record Section(String kind, String name, Origin at, Map<String, Entry> entries) {}
+
+    /** Returns the items of a value with commas between, trimmed; none for an empty value. */
+    static List<String> items(String value) {
+        return COMMA.splitAsStream(value)
+                .map(String::strip)
+                .filter(item -> !item.isEmpty())
+                .toList();
+    }
 
     static FamilyHead of(String file, String text) {
         List<Section> sections = new ArrayList<>();

@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

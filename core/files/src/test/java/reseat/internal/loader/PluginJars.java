@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 

@@ -1,5 +1,6 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
+import reseat.internal.spi.ApiRange;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +24,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
+import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 import reseat.text.TimeText;
 
@@ -49,7 +51,7 @@ public final class PluginLoader {
         commands.forEach(name -> owners.put("command " + name, ITSELF));
     }
 
-    /** Loads; see {@code Plugins.load}. */
+    /** Loads; see {@code PluginFiles.load}. */
     public static Plugins load(List<Path> folders, Duration limit, Set<String> commands) {
         PluginLoader loader = new PluginLoader(limit, commands);
         loader.bundled();

@@ -1,5 +1,6 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
+import reseat.internal.spi.JarFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,6 +18,7 @@ import reseat.fasten.FastenerTable;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 import reseat.spi.PluginInfo;
+import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 import reseat.spi.Question;
 
@@ -78,7 +79,7 @@ class FamilyFolderTest {
     }
 
     private Plugins load() {
-        return Plugins.load(List.of(folder));
+        return PluginFiles.load(List.of(folder));
     }
 
     private String refusal() {
@@ -332,6 +333,6 @@ class FamilyFolderTest {
     void theFolderOfAFamilyIsNoFolderOfPlugins() {
         assertEquals(
                 "it is a family itself; name the folder that it lies in",
-                Plugins.load(List.of(lamp)).refused().get(0).why());
+                PluginFiles.load(List.of(lamp)).refused().get(0).why());
     }
 }

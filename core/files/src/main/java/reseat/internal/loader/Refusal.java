@@ -1,4 +1,4 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 /** The reason why a plugin is not loaded; the message is for users. */
 final class Refusal extends Exception {

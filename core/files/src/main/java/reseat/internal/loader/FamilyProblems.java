@@ -1,10 +1,10 @@
-package reseat.internal.spi;
+package reseat.internal.loader;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import reseat.internal.spi.FamilyHead.Entry;
-import reseat.internal.spi.FamilyHead.Section;
+import reseat.internal.loader.FamilyHead.Entry;
+import reseat.internal.loader.FamilyHead.Section;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;
