@@ -46,8 +46,9 @@ final class Arrows {
                             "a job is a plan carried out; who checks or books it comes after"),
                     new Floor(
                             "stock",
-                            Set.of("model", "plan", "fasten", "job"),
-                            "a stock knows what a plan needs of it, and nobody's opinion of it"),
+                            Set.of(),
+                            "a stock is lines and reservations; what a plan needs of it is worked"
+                                    + " out by the commands of the plugin stock-desk"),
                     new Floor(
                             "sheet",
                             Set.of("model", "fasten", "plan"),

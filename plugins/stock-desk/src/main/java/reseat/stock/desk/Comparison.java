@@ -1,5 +1,6 @@
-package reseat.stock;
+package reseat.stock.desk;
 
+import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;

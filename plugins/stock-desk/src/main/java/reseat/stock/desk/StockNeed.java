@@ -1,5 +1,6 @@
-package reseat.stock;
+package reseat.stock.desk;
 
+import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -16,7 +17,7 @@ import java.util.List;
  * @param unit the unit it is counted in
  * @param reason why it is needed
  */
-public record StockNeed(
+record StockNeed(
         StockItem.Kind kind,
         String id,
         String name,

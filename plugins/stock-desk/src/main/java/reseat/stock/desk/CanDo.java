@@ -1,4 +1,4 @@
-package reseat.stock;
+package reseat.stock.desk;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import reseat.plan.PlanRequest;
  *     best plan
  * @param reasons why there is no plan, as sentences; empty if there is one
  */
-public record CanDo(
+record CanDo(
         PlanRequest request,
         Optional<Plan> plan,
         Optional<Availability> availability,

@@ -1,4 +1,4 @@
-package reseat.stock;
+package reseat.stock.desk;
 
 import java.math.BigDecimal;
 import java.util.ArrayDeque;

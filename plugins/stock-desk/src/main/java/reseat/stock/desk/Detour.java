@@ -1,4 +1,4 @@
-package reseat.stock;
+package reseat.stock.desk;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,5 +1,6 @@
-package reseat.stock;
+package reseat.stock.desk;
 
+import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -18,7 +19,7 @@ import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
 
 /** Determines what a plan needs from a stock. */
-public final class StockNeeds {
+final class StockNeeds {
 
     private static final String PIECE = "piece";
 

@@ -1,5 +1,8 @@
-package reseat.stock;
+package reseat.stock.desk;
 
+import reseat.stock.Stock;
+import reseat.stock.StockException;
+import reseat.stock.StockItem;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +27,7 @@ import reseat.plan.Watch;
  * @param warnDays what expires within this many days from then is marked; zero or more
  * @param plans creates the plan of each repair
  */
-public record Today(List<StockItem> items, LocalDate day, int warnDays, Plans plans) {
+record Today(List<StockItem> items, LocalDate day, int warnDays, Plans plans) {
 
     /** How often to look for a plan that avoids what is missing. */
     private static final int DETOURS = 3;

@@ -1,8 +1,10 @@
-package reseat.stock;
+package reseat.stock.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import reseat.stock.Reservation;
+import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
-package reseat.stock;
+package reseat.stock.desk;
 
+import reseat.stock.Reservation;
+import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -17,7 +19,7 @@ import java.util.Map;
  * @param lines one for each need, in the order of the needs
  * @param toolsJudged whether tools were checked; they are not if the stock lists none at all
  */
-public record Availability(LocalDate day, List<Line> lines, boolean toolsJudged) {
+record Availability(LocalDate day, List<Line> lines, boolean toolsJudged) {
 
     public Availability {
         lines = List.copyOf(lines);

@@ -1,9 +1,10 @@
-package reseat.planner;
+package reseat.stock.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import reseat.planner.Planner;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,12 +21,8 @@ import reseat.model.Goal;
 import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
-import reseat.stock.Availability;
-import reseat.stock.CanDo;
 import reseat.stock.Reservation;
 import reseat.stock.StockItem;
-import reseat.stock.StockNeed;
-import reseat.stock.Today;
 
 /** Asks for repairs of a sample with stocks made up here. */
 class TodayTest {
