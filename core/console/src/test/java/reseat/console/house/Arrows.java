@@ -33,7 +33,7 @@ final class Arrows {
                             "the step graph says what is possible; what to choose is the planner's"),
                     new Floor(
                             "plan",
-                            Set.of("model", "graph", "fasten"),
+                            Set.of("model", "fasten"),
                             "a plan is a value; who finds it and who judges it stand elsewhere"),
                     new Floor(
                             "simulate",
@@ -56,13 +56,12 @@ final class Arrows {
                                     + " the renderer's, and nobody computes with it"),
                     new Floor(
                             "query",
-                            Set.of("model", "graph", "fasten", "plan", "job", "stock"),
+                            Set.of("model", "fasten", "plan", "job", "stock"),
                             "answers about facts and plans, for checks and scripts to ask for"),
                     new Floor(
                             "check",
                             Set.of(
                                     "model",
-                                    "graph",
                                     "fasten",
                                     "plan",
                                     "simulate",

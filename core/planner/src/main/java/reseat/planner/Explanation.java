@@ -1,4 +1,4 @@
-package reseat.plan;
+package reseat.planner;
 
 import java.util.List;
 

@@ -1,5 +1,6 @@
-package reseat.plan;
+package reseat.planner;
 
+import reseat.plan.PlanRequest;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -1,4 +1,6 @@
-package reseat.plan;
+package reseat.planner;
+
+import reseat.plan.Plan;
 
 /** Whether a plan could do without something. */
 public sealed interface Necessity {

@@ -1,5 +1,10 @@
-package reseat.plan;
+package reseat.planner;
 
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Plans;
+import reseat.plan.Watch;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;

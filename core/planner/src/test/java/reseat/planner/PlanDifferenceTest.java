@@ -1,4 +1,4 @@
-package reseat.plan;
+package reseat.planner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
