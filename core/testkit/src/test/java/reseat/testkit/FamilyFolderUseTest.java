@@ -19,6 +19,7 @@ import reseat.model.Goal;
 import reseat.plan.PlanRequest;
 import reseat.planner.Planner;
 import reseat.spi.DeviceFamily;
+import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 import reseat.testkit.PluginContract.Breaches;
 
@@ -43,7 +44,7 @@ class FamilyFolderUseTest {
     }
 
     private List<DeviceFamily> families() {
-        Plugins loaded = Plugins.load(List.of(plugins));
+        Plugins loaded = PluginFiles.load(List.of(plugins));
         assertEquals(List.of(), loaded.refused());
         return loaded.families();
     }

@@ -27,7 +27,7 @@ import reseat.model.Problem;
  *
  * <pre>{@code
  * CheckReport report =
- *         new CheckRunner(Plugins.bundled().checks(), 2, CheckWatch.NONE)
+ *         new CheckRunner(plugins.checks(), 2, CheckWatch.NONE)
  *                 .run(List.of(DeviceSource.of(Path.of("slate.yaml"), List.of())));
  * report.found().forEach(found -> System.out.println(found.finding().message()));
  * }</pre>

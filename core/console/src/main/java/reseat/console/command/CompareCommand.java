@@ -18,7 +18,7 @@ import reseat.files.PlanFiles;
 import reseat.model.BadInputException;
 import reseat.model.CostedAct;
 import reseat.model.Device;
-import reseat.plan.PlanDifference;
+import reseat.planner.PlanDifference;
 import reseat.plan.PlanRequest;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;

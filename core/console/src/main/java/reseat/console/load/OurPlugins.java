@@ -17,6 +17,7 @@ import reseat.model.BadInputException;
 import reseat.spi.Command;
 import reseat.spi.CommandException;
 import reseat.spi.Plugin;
+import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 
 /**
@@ -48,7 +49,7 @@ public final class OurPlugins {
             }
             plugins =
                     GuardedPlugin.guard(
-                            Plugins.load(folders, Plugins.START_LIMIT, BuiltInCommands.NAMES),
+                            PluginFiles.load(folders, PluginFiles.START_LIMIT, BuiltInCommands.NAMES),
                             Guard.PROGRAM);
             loaded = plugins;
         }

@@ -22,7 +22,7 @@ import reseat.model.Device;
 import reseat.plan.Plan;
 import reseat.script.Bench;
 import reseat.script.Screen;
-import reseat.spi.Plugins;
+import reseat.files.PluginFiles;
 
 @Timeout(value = 2, unit = TimeUnit.MINUTES)
 class SessionTest {
@@ -30,7 +30,7 @@ class SessionTest {
     private static final Bench BENCH =
             new Bench(
                     Path.of("../../samples"),
-                    Plugins.bundled(),
+                    PluginFiles.bundled(),
                     FastenerTables.standard(),
                     Screen.NONE);
     private static Session session;
