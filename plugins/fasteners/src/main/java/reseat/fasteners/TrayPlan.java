@@ -1,12 +1,12 @@
-package reseat.fasten;
+package reseat.fasteners;
 
+import reseat.fasten.LookAlikes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import reseat.internal.fasten.Colouring;
 import reseat.model.Device;
 import reseat.model.Seat;
 
@@ -23,7 +23,7 @@ import reseat.model.Seat;
  *     short
  * @param proof the reason, as a sentence
  */
-public record TrayPlan(
+record TrayPlan(
         List<Compartment> compartments, List<String> apart, boolean proved, String proof) {
 
     /** Number of states after which the search is stopped. */
