@@ -8,8 +8,8 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import reseat.check.KnownFinding;
-import reseat.check.Sifted;
+import reseat.files.KnownFinding;
+import reseat.console.check.Sifted;
 import reseat.files.KnownFiles;
 import reseat.model.BadInputException;
 

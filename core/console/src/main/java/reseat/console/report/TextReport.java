@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import reseat.check.CheckInfo;
-import reseat.check.Checked;
+import reseat.console.check.Checked;
 import reseat.check.Finding;
-import reseat.check.Found;
-import reseat.check.KnownFinding;
+import reseat.console.check.Found;
+import reseat.files.KnownFinding;
 import reseat.console.sheet.Terminal;
 
 /** Writes findings as text. */

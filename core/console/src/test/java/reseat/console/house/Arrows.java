@@ -64,7 +64,6 @@ final class Arrows {
                                     "model",
                                     "fasten",
                                     "plan",
-                                    "simulate",
                                     "job",
                                     "stock",
                                     "query"),

@@ -1,7 +1,10 @@
-package reseat.check;
+package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import reseat.check.Check;
+import reseat.files.CheckSource;
+import reseat.files.KnownFinding;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;

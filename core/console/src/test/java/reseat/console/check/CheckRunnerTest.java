@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.files.CheckSource;
+import reseat.check.Finding;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -164,7 +169,7 @@ class CheckRunnerTest {
         CheckReport report = run(List.of(nameless, GOOD), Toys.source("d.yaml", Toys.device("x")));
 
         assertEquals(1, report.unusable().size());
-        assertTrue(report.unusable().get(0).check().startsWith("reseat.check.Toys"));
+        assertTrue(report.unusable().get(0).check().startsWith("reseat.console.check.Toys"));
         assertEquals(1, report.found().count());
     }
 

@@ -1,5 +1,8 @@
-package reseat.check;
+package reseat.console.check;
 
+import reseat.check.CheckInfo;
+import reseat.check.Finding;
+import reseat.files.KnownFinding;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;

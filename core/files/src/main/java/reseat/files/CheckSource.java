@@ -1,5 +1,6 @@
-package reseat.check;
+package reseat.files;
 
+import reseat.check.CheckInput;
 import java.util.List;
 import reseat.model.Problem;
 

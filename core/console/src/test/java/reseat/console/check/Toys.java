@@ -1,5 +1,10 @@
-package reseat.check;
+package reseat.console.check;
 
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.files.CheckSource;
+import reseat.check.Finding;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;

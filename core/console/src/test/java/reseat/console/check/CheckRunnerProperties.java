@@ -1,7 +1,10 @@
-package reseat.check;
+package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.files.CheckSource;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

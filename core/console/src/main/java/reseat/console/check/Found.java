@@ -1,5 +1,6 @@
-package reseat.check;
+package reseat.console.check;
 
+import reseat.check.Finding;
 import java.util.List;
 
 /**

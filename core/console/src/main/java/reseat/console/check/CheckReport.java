@@ -1,5 +1,6 @@
-package reseat.check;
+package reseat.console.check;
 
+import reseat.check.CheckInfo;
 import java.util.List;
 import java.util.stream.Stream;
 
