@@ -1,7 +1,7 @@
 package reseat.files;
 
-import reseat.check.CheckInput;
 import java.util.List;
+import reseat.check.CheckInput;
 import reseat.model.Problem;
 
 /**

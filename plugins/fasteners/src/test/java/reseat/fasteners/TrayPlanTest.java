@@ -3,11 +3,11 @@ package reseat.fasteners;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import reseat.fasten.FastenerTables;
-import reseat.fasten.LookAlikes;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import reseat.fasten.FastenerTables;
+import reseat.fasten.LookAlikes;
 import reseat.given.Bench;
 import reseat.model.Device;
 

@@ -1,8 +1,8 @@
 package reseat.console.check;
 
-import reseat.check.CheckInfo;
 import java.util.List;
 import java.util.stream.Stream;
+import reseat.check.CheckInfo;
 
 /**
  * The result of a run of checks. It does not depend on the number of threads.

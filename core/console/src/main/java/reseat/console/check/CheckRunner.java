@@ -1,14 +1,9 @@
 package reseat.console.check;
 
-import reseat.check.Check;
-import reseat.check.CheckInfo;
-import reseat.check.CheckInput;
-import reseat.files.CheckSource;
-import reseat.check.Finding;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,6 +15,11 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.files.CheckSource;
 import reseat.model.Origin;
 import reseat.model.Problem;
 

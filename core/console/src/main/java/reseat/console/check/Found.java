@@ -1,7 +1,7 @@
 package reseat.console.check;
 
-import reseat.check.Finding;
 import java.util.List;
+import reseat.check.Finding;
 
 /**
  * A finding, and the variants in which it was found.

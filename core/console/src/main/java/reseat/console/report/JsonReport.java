@@ -2,10 +2,10 @@ package reseat.console.report;
 
 import java.util.List;
 import java.util.Map;
-import reseat.console.check.CheckFailure;
 import reseat.check.CheckInfo;
-import reseat.console.check.Checked;
 import reseat.check.Finding;
+import reseat.console.check.CheckFailure;
+import reseat.console.check.Checked;
 import reseat.console.check.Found;
 import reseat.files.KnownFinding;
 import reseat.model.Origin;

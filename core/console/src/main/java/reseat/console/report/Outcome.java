@@ -12,8 +12,8 @@ import reseat.console.check.CheckFailure;
 import reseat.console.check.CheckReport;
 import reseat.console.check.Checked;
 import reseat.console.check.Found;
-import reseat.files.KnownFinding;
 import reseat.console.check.Sifted;
+import reseat.files.KnownFinding;
 import reseat.model.Severity;
 
 /**

@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import reseat.check.CheckInfo;
-import reseat.console.check.Checked;
 import reseat.check.Finding;
+import reseat.console.check.Checked;
 import reseat.console.check.Found;
-import reseat.files.KnownFinding;
 import reseat.console.sheet.Terminal;
+import reseat.files.KnownFinding;
 
 /** Writes findings as text. */
 public final class TextReport {

@@ -6,11 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import reseat.check.Check;
-import reseat.check.CheckInfo;
-import reseat.check.CheckInput;
-import reseat.files.CheckSource;
-import reseat.check.Finding;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -28,6 +23,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.files.CheckSource;
 import reseat.model.Device;
 
 @Timeout(60)

@@ -2,13 +2,13 @@ package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import reseat.check.Check;
-import reseat.files.CheckSource;
-import reseat.files.KnownFinding;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import reseat.check.Check;
+import reseat.files.CheckSource;
+import reseat.files.KnownFinding;
 import reseat.model.Device;
 import reseat.model.Origin;
 
