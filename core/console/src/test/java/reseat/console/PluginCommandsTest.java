@@ -9,8 +9,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import reseat.console.command.ReseatCommand;
 import reseat.console.load.BuiltInCommands;
-import reseat.spi.Command;
 import reseat.files.PluginFiles;
+import reseat.spi.Command;
 
 /** Commands of plugins are commands like our own; those of the plugins that ship show it. */
 class PluginCommandsTest {

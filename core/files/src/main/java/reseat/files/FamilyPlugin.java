@@ -1,10 +1,10 @@
 package reseat.files;
 
+import java.util.List;
+import reseat.internal.loader.FamilyReader;
 import reseat.spi.DeviceFamily;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
-import java.util.List;
-import reseat.internal.loader.FamilyReader;
 
 /**
  * A plugin whose family of devices is data in its jar, in the folder {@link #FOLDER}. That is all

@@ -1,6 +1,5 @@
 package reseat.planner;
 
-import reseat.plan.PlanRequest;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +11,7 @@ import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Part;
+import reseat.plan.PlanRequest;
 
 /**
  * Which acts of a plan make which later ones possible. The goal counts as an act after the last.

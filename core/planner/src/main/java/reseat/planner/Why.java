@@ -1,10 +1,5 @@
 package reseat.planner;
 
-import reseat.plan.Plan;
-import reseat.plan.PlanRequest;
-import reseat.plan.PlanResult;
-import reseat.plan.Plans;
-import reseat.plan.Watch;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -18,6 +13,11 @@ import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Rules;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Plans;
+import reseat.plan.Watch;
 
 /**
  * Explains why something must come off, for the acts of one plan: which later acts would be

@@ -13,13 +13,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.files.DeviceFiles;
+import reseat.files.PluginFiles;
 import reseat.files.Reading;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.plan.PlanRequest;
 import reseat.planner.Planner;
 import reseat.spi.DeviceFamily;
-import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 import reseat.testkit.PluginContract.Breaches;
 

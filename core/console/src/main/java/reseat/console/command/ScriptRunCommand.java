@@ -21,6 +21,7 @@ import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.console.sheet.Terminal;
 import reseat.files.DeviceFiles;
+import reseat.files.PluginFiles;
 import reseat.files.Reading;
 import reseat.model.Device;
 import reseat.model.Severity;
@@ -30,7 +31,6 @@ import reseat.script.host.ScriptHost;
 import reseat.script.host.ScriptLimits;
 import reseat.script.host.ScriptOutcome;
 import reseat.script.host.ScriptOutcome.Status;
-import reseat.files.PluginFiles;
 import reseat.text.JsonText;
 
 /** Runs scripts on one device. */

@@ -60,14 +60,7 @@ final class Arrows {
                             "answers about facts and plans, for checks and scripts to ask for"),
                     new Floor(
                             "check",
-                            Set.of(
-                                    "model",
-                                    "fasten",
-                                    "plan",
-                                    "simulate",
-                                    "job",
-                                    "stock",
-                                    "query"),
+                            Set.of("model", "fasten", "plan", "job", "stock", "query"),
                             "a check looks at what was computed; nobody computes with checks"),
                     new Floor(
                             "order",

@@ -1,6 +1,5 @@
 package reseat.internal.loader;
 
-import reseat.internal.spi.JarFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -11,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import reseat.internal.spi.JarFiles;
 
 /** The files of a family, by their names in its folder. */
 @FunctionalInterface

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import reseat.fasten.FastenerTable;
+import reseat.files.FamilyPlugin;
 import reseat.internal.loader.FamilyHead.Entry;
 import reseat.internal.loader.FamilyHead.Section;
 import reseat.model.BadInputException;
 import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.spi.DeviceFamily;
-import reseat.files.FamilyPlugin;
 import reseat.text.Nearest;
 
 /** Reads a family from its files; all errors of {@code family.ini} are reported together. */

@@ -1,6 +1,5 @@
 package reseat.internal.loader;
 
-import reseat.internal.spi.ApiRange;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,9 +21,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import reseat.internal.spi.ApiRange;
 import reseat.spi.Plugin;
 import reseat.spi.PluginInfo;
-import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 import reseat.text.TimeText;
 

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.fasten.FastenerTable;
+import reseat.files.PluginFiles;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 import reseat.spi.PluginInfo;
-import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 import reseat.spi.Question;
 

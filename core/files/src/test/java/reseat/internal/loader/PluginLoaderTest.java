@@ -15,9 +15,9 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.files.PluginFiles;
 import reseat.spi.Command;
 import reseat.spi.PluginInfo;
-import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 
 /** Plugins in folders: good ones work, and no bad one is in anybody's way. */

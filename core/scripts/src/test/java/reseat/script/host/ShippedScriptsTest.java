@@ -9,9 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.files.PluginFiles;
 import reseat.files.ScriptFile;
 import reseat.files.ScriptFile.Language;
-import reseat.files.PluginFiles;
 
 /** The scripts that ship, on their fixtures. */
 class ShippedScriptsTest {

@@ -1,12 +1,12 @@
 package reseat.stock.desk;
 
-import reseat.stock.Reservation;
-import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import reseat.stock.Reservation;
+import reseat.stock.StockItem;
 
 /**
  * The availability of a plan's needs in a stock: what to take, what is missing, what is about to

@@ -1,6 +1,5 @@
 package reseat.stock.desk;
 
-import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import reseat.stock.StockItem;
 
 /** Compares needs with a stock once. */
 final class Comparison {

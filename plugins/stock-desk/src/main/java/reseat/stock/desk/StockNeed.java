@@ -1,8 +1,8 @@
 package reseat.stock.desk;
 
-import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.util.List;
+import reseat.stock.StockItem;
 
 /**
  * Something that a plan needs from a stock.

@@ -1,6 +1,5 @@
 package reseat.stock.desk;
 
-import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -17,6 +16,7 @@ import reseat.plan.Plan;
 import reseat.plan.Rebuild;
 import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
+import reseat.stock.StockItem;
 
 /** Determines what a plan needs from a stock. */
 final class StockNeeds {

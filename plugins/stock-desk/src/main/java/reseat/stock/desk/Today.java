@@ -1,8 +1,5 @@
 package reseat.stock.desk;
 
-import reseat.stock.Stock;
-import reseat.stock.StockException;
-import reseat.stock.StockItem;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +14,9 @@ import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Plans;
 import reseat.plan.Watch;
+import reseat.stock.Stock;
+import reseat.stock.StockException;
+import reseat.stock.StockItem;
 
 /**
  * Determines which repairs a stock allows on a day. It uses a snapshot of the stock and considers

@@ -9,7 +9,6 @@ import reseat.model.Device;
 import reseat.sheet.Names;
 import reseat.spi.CommandCall;
 import reseat.stock.StockItem;
-import reseat.text.Table;
 import reseat.text.TimeText;
 
 /** Answers to "can it be done today", as text. */

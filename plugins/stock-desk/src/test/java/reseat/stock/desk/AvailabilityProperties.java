@@ -3,8 +3,6 @@ package reseat.stock.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import reseat.stock.Reservation;
-import reseat.stock.StockItem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -18,6 +16,8 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import reseat.stock.Reservation;
+import reseat.stock.StockItem;
 
 /** What holds for all stocks and needs. */
 class AvailabilityProperties {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import reseat.planner.Planner;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +20,7 @@ import reseat.model.Goal;
 import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
+import reseat.planner.Planner;
 import reseat.stock.Reservation;
 import reseat.stock.StockItem;
 

@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.console.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import reseat.check.CheckInput;
 import reseat.check.Finding;
 
 /** Asks checks that strangers wrote, and trusts nothing that they answer. */
-public final class Strangers {
+final class Strangers {
 
     /** Nobody reads more of one check on one device; who tells more has lost his way. */
     private static final int MOST = 10_000;

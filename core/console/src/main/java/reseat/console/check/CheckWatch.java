@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 /** Monitors a run of checks, and may cancel it. */
 public interface CheckWatch {

@@ -1,6 +1,7 @@
-package reseat.check;
+package reseat.files;
 
 import java.util.List;
+import reseat.check.CheckInput;
 import reseat.model.Problem;
 
 /**

@@ -1,4 +1,4 @@
-package reseat.internal.fasten;
+package reseat.fasteners;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -1,7 +1,8 @@
-package reseat.check;
+package reseat.console.check;
 
 import java.util.List;
 import java.util.stream.Stream;
+import reseat.check.CheckInfo;
 
 /**
  * The result of a run of checks. It does not depend on the number of threads.

@@ -1,4 +1,4 @@
-package reseat.internal.check;
+package reseat.console.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * to go on, interrupts them where not, and does not wait for ever for one that does not listen. Can
  * be used once.
  */
-public final class Crew {
+final class Crew {
 
     private static final long ASKS_EVERY_MS = 20;
     private static final long GRACE_MS = 3000;

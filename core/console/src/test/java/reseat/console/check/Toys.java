@@ -1,8 +1,13 @@
-package reseat.check;
+package reseat.console.check;
 
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.files.CheckSource;
 import reseat.given.Bench;
 import reseat.model.Device;
 import reseat.model.Origin;

@@ -1,11 +1,11 @@
-package reseat.text;
+package reseat.stock.desk;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /** Lays out cells in columns. */
-public final class Table {
+final class Table {
 
     private Table() {}
 

@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -6,6 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import reseat.check.Check;
+import reseat.files.CheckSource;
+import reseat.files.KnownFinding;
 import reseat.model.Device;
 import reseat.model.Origin;
 

@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,6 +10,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import reseat.check.CheckInfo;
+import reseat.check.Finding;
+import reseat.files.KnownFinding;
 
 /**
  * The findings of a run, compared with those that the shop has accepted.

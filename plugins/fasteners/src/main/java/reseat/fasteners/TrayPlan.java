@@ -1,4 +1,4 @@
-package reseat.fasten;
+package reseat.fasteners;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import reseat.internal.fasten.Colouring;
+import reseat.fasten.LookAlikes;
 import reseat.model.Device;
 import reseat.model.Seat;
 
@@ -23,8 +23,7 @@ import reseat.model.Seat;
  *     short
  * @param proof the reason, as a sentence
  */
-public record TrayPlan(
-        List<Compartment> compartments, List<String> apart, boolean proved, String proof) {
+record TrayPlan(List<Compartment> compartments, List<String> apart, boolean proved, String proof) {
 
     /** Number of states after which the search is stopped. */
     public static final long EFFORT = 20_000_000L;

@@ -1,6 +1,7 @@
-package reseat.check;
+package reseat.console.check;
 
 import java.util.List;
+import reseat.check.Finding;
 
 /**
  * A finding, and the variants in which it was found.

@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 import java.util.List;
 import reseat.model.Problem;

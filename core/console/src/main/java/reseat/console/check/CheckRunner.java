@@ -1,6 +1,7 @@
-package reseat.check;
+package reseat.console.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,8 +15,11 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import reseat.internal.check.Crew;
-import reseat.internal.check.Strangers;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.files.CheckSource;
 import reseat.model.Origin;
 import reseat.model.Problem;
 
@@ -33,6 +37,13 @@ import reseat.model.Problem;
  * }</pre>
  */
 public final class CheckRunner {
+
+    /** Like the order of findings, but distinguishes findings that differ in anything. */
+    private static final Comparator<Finding> EVERYTHING =
+            Comparator.<Finding>naturalOrder()
+                    .thenComparing(Finding::title)
+                    .thenComparing(Finding::remedy)
+                    .thenComparing(finding -> String.join("\n", finding.evidence()));
 
     private final Map<String, Check> checks = new LinkedHashMap<>();
     private final List<CheckInfo> infos = new ArrayList<>();
@@ -168,7 +179,7 @@ public final class CheckRunner {
         List<CheckInput> inputs = content.inputs();
         List<String> variants =
                 inputs.stream().map(i -> i.device().variant().orElse(Found.BASE)).toList();
-        Map<Finding, List<String>> found = new TreeMap<>(Finding.EVERYTHING);
+        Map<Finding, List<String>> found = new TreeMap<>(EVERYTHING);
         List<CheckFailure> failures = new ArrayList<>();
         for (int check = 0; check < infos.size(); check++) {
             Set<String> told = new HashSet<>();

@@ -1,4 +1,4 @@
-package reseat.internal.fasten;
+package reseat.fasteners;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,7 +12,7 @@ import java.util.List;
  * greedily bounds from below. Exponential in the worst case; the graphs of a device have tens of
  * vertices.
  */
-public final class Colouring {
+final class Colouring {
 
     private final boolean[][] adjacent;
     private final long effort;

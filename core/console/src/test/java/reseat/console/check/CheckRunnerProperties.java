@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,6 +9,9 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.files.CheckSource;
 import reseat.model.Device;
 
 /** What holds of every run. */

@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -23,6 +23,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.check.Check;
+import reseat.check.CheckInfo;
+import reseat.check.CheckInput;
+import reseat.check.Finding;
+import reseat.files.CheckSource;
 import reseat.model.Device;
 
 @Timeout(60)
@@ -164,7 +169,7 @@ class CheckRunnerTest {
         CheckReport report = run(List.of(nameless, GOOD), Toys.source("d.yaml", Toys.device("x")));
 
         assertEquals(1, report.unusable().size());
-        assertTrue(report.unusable().get(0).check().startsWith("reseat.check.Toys"));
+        assertTrue(report.unusable().get(0).check().startsWith("reseat.console.check.Toys"));
         assertEquals(1, report.found().count());
     }
 

@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.files;
 
 import java.time.LocalDate;
 import reseat.model.Origin;

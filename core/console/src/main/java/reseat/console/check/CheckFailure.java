@@ -1,4 +1,4 @@
-package reseat.check;
+package reseat.console.check;
 
 /**
  * A check that failed, so that its findings are unknown.
