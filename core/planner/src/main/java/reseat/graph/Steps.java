@@ -23,7 +23,37 @@ final class Steps {
         landmarks = net.landmarks;
     }
 
+    /** What a node needs to be released by whichever way. */
     List<Condition> conditionsOfRelease(int node) {
+        List<Condition> conditions = covers(node);
+        Compiled.Option[] options = c.options[node];
+        for (int j = 0; j < c.nodes; j++) {
+            int by = j;
+            if (options.length > 0
+                    && Arrays.stream(options).allMatch(option -> strains(by, option))) {
+                conditions.add(new Condition(net.released(j), List.of()));
+            }
+        }
+        return conditions;
+    }
+
+    /** What some way to release a node needs, all ways together. */
+    List<Condition> conditionsOfWays(int node) {
+        List<Condition> conditions = covers(node);
+        for (int j = 0; j < c.nodes; j++) {
+            int by = j;
+            if (Arrays.stream(c.options[node]).anyMatch(option -> strains(by, option))) {
+                conditions.add(new Condition(net.released(j), List.of()));
+            }
+        }
+        return conditions;
+    }
+
+    private static boolean strains(int node, Compiled.Option option) {
+        return Arrays.stream(option.strain()).anyMatch(by -> by == node);
+    }
+
+    private List<Condition> covers(int node) {
         List<Condition> conditions = new ArrayList<>();
         for (int u : c.under[node]) {
             if (net.share(u, c.site[node])) {
@@ -38,12 +68,21 @@ final class Steps {
 
     /** The supplies that a node waits for at the start. */
     List<String> live(int node) {
+        return live(c.needs[node]);
+    }
+
+    /** The supplies that the move of a part waits for at the start, whatever goes along. */
+    List<String> liveOfMove(int part) {
+        return live(landmarks.supplies(part));
+    }
+
+    /** Those of some supplies that are not cut at the start. */
+    List<String> live(long mask) {
         List<String> supplies = List.copyOf(net.question.device.supplies().keySet());
         List<String> live = new ArrayList<>();
-        for (String supply :
-                net.question.device.power().needs(net.question.device.joint(c.members[node][0]))) {
-            if ((c.startCut >> supplies.indexOf(supply) & 1) == 0) {
-                live.add(supply);
+        for (int s = 0; s < supplies.size(); s++) {
+            if (((mask & ~c.startCut) >> s & 1) != 0) {
+                live.add(supplies.get(s));
             }
         }
         return live;
@@ -58,10 +97,15 @@ final class Steps {
         List<Condition> conditions = new ArrayList<>();
         for (int j : c.nodesOf[part]) {
             if (!c.slack[j]) {
-                List<Integer> others = others(part, c.holds[j]);
-                conditions.add(new Condition(net.released(j), along(part, others, without)));
+                List<String> along = along(part, others(part, c.holds[j]), without);
+                if (!c.gives[j] || landmarks.isExcluded(j)) {
+                    conditions.add(new Condition(net.released(j), along));
+                } else {
+                    live(j).forEach(s -> conditions.add(new Condition(new Fact.Cut(s), along)));
+                }
             }
         }
+        liveOfMove(part).forEach(s -> conditions.add(new Condition(new Fact.Cut(s), List.of())));
         for (int u : c.partUnder[part]) {
             if (u != part && net.share(u, part)) {
                 conditions.add(new Condition(net.apart(u, part), along(part, List.of(u), without)));
@@ -98,7 +142,7 @@ final class Steps {
         if (fact instanceof Fact.Released released) {
             int node = c.node(released.joints().get(0));
             if (node >= 0) {
-                steps.addAll(ways(node));
+                steps.addAll(releases(node));
             }
         } else if (fact instanceof Fact.Apart apart) {
             int part = c.part(apart.part());
@@ -110,7 +154,7 @@ final class Steps {
             }
         } else if (fact instanceof Fact.Cut cut) {
             for (int node : isolators(cut.supply())) {
-                steps.addAll(ways(node));
+                steps.addAll(releases(node));
             }
         }
         return steps;
@@ -131,6 +175,21 @@ final class Steps {
         return isolators;
     }
 
+    /** The ways of a node and, if it gives, the moves that release it. */
+    private List<Step> releases(int node) {
+        List<Step> steps = ways(node);
+        if (c.gives[node] && !landmarks.isExcluded(node)) {
+            for (int part : c.holds[node]) {
+                for (int other : c.holds[node]) {
+                    if (part != other && part != c.base && net.share(part, other)) {
+                        steps.add(going(part, other));
+                    }
+                }
+            }
+        }
+        return steps;
+    }
+
     private List<Step> ways(int node) {
         List<Step> steps = new ArrayList<>();
         Joint joint = net.question.device.joint(c.members[node][0]);
@@ -144,11 +203,22 @@ final class Steps {
                                 way.tool(),
                                 way.posture(),
                                 c.members[node].length * (way.ms() + way.restoreMs()),
-                                conditionsOfRelease(node),
+                                conditionsOf(node, way),
                                 never ? Step.Standing.NEVER : Step.Standing.OPEN));
             }
         }
         return steps;
+    }
+
+    private List<Condition> conditionsOf(int node, Way way) {
+        List<Condition> conditions = covers(node);
+        Joint joint = net.question.device.joint(c.members[node][0]);
+        net.question.device.strainedBy(joint, way).stream()
+                .map(c::node)
+                .filter(by -> by >= 0)
+                .distinct()
+                .forEach(by -> conditions.add(new Condition(net.released(by), List.of())));
+        return conditions;
     }
 
     /** The step that takes a part away, whatever it leaves behind. */

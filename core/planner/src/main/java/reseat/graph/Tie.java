@@ -28,6 +28,11 @@ public record Tie(List<String> parts, Kind kind, List<String> joints) {
                             + " "
                             + ListText.and(parts)
                             + " with play";
+            case GIVES ->
+                    ListText.ids(joints)
+                            + Labels.verb(joints, " cling")
+                            + " to "
+                            + ListText.and(parts);
             case COVER -> parts.get(0) + " lies over " + parts.get(1);
         };
     }
@@ -38,6 +43,8 @@ public record Tie(List<String> parts, Kind kind, List<String> joints) {
         RIGID,
         /** Joints with play: they may lie apart. */
         SLACK,
+        /** Joints that let go by themselves when the parts come apart. */
+        GIVES,
         /** One lies over the other and may stay on it. */
         COVER
     }

@@ -51,6 +51,7 @@ final class Together {
         }
         for (int j : c.nodesOf[part]) {
             if (!c.slack[j]
+                    && !c.gives[j]
                     && Steps.others(part, c.holds[j]).contains(other)
                     && Bits.get(landmarks.needsOfRelease(j), landmarks.moveBit(part))) {
                 return false;
@@ -113,6 +114,9 @@ final class Together {
                 Bits.addAll(needs, net.needs(c.node(released.joints().get(0))));
             } else if (fact instanceof Fact.Apart apart) {
                 Bits.addAll(needs, net.needsOfApart(c.part(apart.part()), c.part(apart.other())));
+            } else {
+                Bits.addAll(
+                        needs, net.needsOfCut(steps.isolators(((Fact.Cut) fact).supply())));
             }
         }
         return needs;
@@ -123,10 +127,17 @@ final class Together {
         List<Fact> facts = new ArrayList<>();
         for (int j = 0; j < c.nodes; j++) {
             boolean in = Arrays.stream(c.holds[j]).anyMatch(parts::contains);
-            if (in && !c.slack[j] && !Arrays.stream(c.holds[j]).allMatch(parts::contains)) {
+            if (!in || c.slack[j] || Arrays.stream(c.holds[j]).allMatch(parts::contains)) {
+                continue;
+            }
+            if (c.gives[j] && !landmarks.isExcluded(j)) {
+                steps.live(j).forEach(supply -> facts.add(new Fact.Cut(supply)));
+            } else {
                 facts.add(net.released(j));
             }
         }
+        long needs = c.moving.needs(parts.stream().mapToInt(Integer::intValue).toArray());
+        steps.live(needs).forEach(supply -> facts.add(new Fact.Cut(supply)));
         for (int p : parts) {
             for (int u : c.partUnder[p]) {
                 if (!parts.contains(u) && net.share(u, p)) {
@@ -143,7 +154,10 @@ final class Together {
         for (int j = 0; j < c.nodes; j++) {
             if (Arrays.stream(c.holds[j]).allMatch(parts::contains)) {
                 List<String> held = Arrays.stream(c.holds[j]).mapToObj(p -> c.partIds[p]).toList();
-                Tie.Kind kind = c.slack[j] ? Tie.Kind.SLACK : Tie.Kind.RIGID;
+                Tie.Kind kind =
+                        c.gives[j]
+                                ? Tie.Kind.GIVES
+                                : c.slack[j] ? Tie.Kind.SLACK : Tie.Kind.RIGID;
                 joints.computeIfAbsent(new Tie(held, kind, List.of()), key -> new ArrayList<>())
                         .addAll(List.of(c.members[j]));
             }

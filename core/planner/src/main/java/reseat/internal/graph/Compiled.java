@@ -2,6 +2,7 @@ package reseat.internal.graph;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,8 +32,11 @@ public final class Compiled {
      * @param clazz class of set-up: tool and posture
      * @param costMs time and restore time of all joints of the node, in milliseconds
      * @param id id of the way
+     * @param strain nodes that must be released before
      */
-    public record Option(int clazz, long costMs, String id) {}
+    // an array: created here, passed on, never modified
+    @SuppressWarnings("ArrayRecordComponent")
+    public record Option(int clazz, long costMs, String id, int[] strain) {}
 
     /** The most supplies a device may have: they are kept as the bits of a word. */
     public static final int MAX_SUPPLIES = 64;
@@ -46,11 +50,24 @@ public final class Compiled {
     public final int[][] holds;
     public final int[] site;
     public final int[][] under;
+
+    /** Whether the parts of a node may lie apart while it is unreleased. */
     public final boolean[] slack;
+
+    /** Whether a move that takes some of its parts and not all releases a node. */
+    public final boolean[] gives;
+
     public final long[] needs;
     public final long[] cuts;
     public final Option[][] options;
+
+    /** What the release of a node costs at least, in milliseconds. */
     public final long[] minCost;
+
+    /** Time and restore time that a node which gives adds to a move, in milliseconds. */
+    public final long[] giveMs;
+
+    public final long[] giveRestoreMs;
     public final int[][] partUnder;
     public final int[][] nodesOf;
     public final int[] partClass;
@@ -63,6 +80,9 @@ public final class Compiled {
     public final String[] classTool;
     public final String[] classPosture;
     public final long[][] setup;
+
+    /** What moves need and bring about besides new places. */
+    public final Moving moving;
 
     /** Place of every part at the start, named after its first part. */
     public final char[] startPlace;
@@ -82,8 +102,9 @@ public final class Compiled {
      * @param start the state of the unit; names only parts and joints of the device
      * @param rules what is forbidden
      * @param single joints that must stay nodes of their own
+     * @param may which acts may be done besides what the rules say
      */
-    public Compiled(Device device, State start, Rules rules, Set<String> single) {
+    Compiled(Device device, State start, Rules rules, Set<String> single, Predicate<Act> may) {
         this.device = device;
         List<Part> partList = List.copyOf(device.parts().values());
         parts = partList.size();
@@ -95,13 +116,17 @@ public final class Compiled {
 
         Map<String, Integer> supplies = new LinkedHashMap<>();
         device.supplies().keySet().forEach(supply -> supplies.put(supply, supplies.size()));
-        List<List<Joint>> groups = groups(start, rules, single);
+        Strains strains = new Strains(device, start.released());
+        List<List<Joint>> groups = new Alike(device, start, rules, single, strains, may).groups();
         nodes = groups.size();
         members = new String[nodes][];
         holds = new int[nodes][];
         site = new int[nodes];
         under = new int[nodes][];
         slack = new boolean[nodes];
+        gives = new boolean[nodes];
+        giveMs = new long[nodes];
+        giveRestoreMs = new long[nodes];
         needs = new long[nodes];
         cuts = new long[nodes];
         options = new Option[nodes][];
@@ -109,7 +134,10 @@ public final class Compiled {
         SetupClasses inHand = new SetupClasses(device);
         startClass = inHand.of(device.hand(), device.usualPosture());
         for (int j = 0; j < nodes; j++) {
-            compileNode(j, groups.get(j), rules, supplies, inHand);
+            compileNode(j, groups.get(j), rules, supplies);
+        }
+        for (int j = 0; j < nodes; j++) {
+            compileOptions(j, groups.get(j).get(0), rules, strains, may, inHand);
         }
 
         partUnder = new int[parts][];
@@ -119,7 +147,7 @@ public final class Compiled {
         stuck = new boolean[parts];
         nodesOf = new int[parts][];
         for (int p = 0; p < parts; p++) {
-            compilePart(p, partList.get(p), rules, inHand);
+            compilePart(p, partList.get(p), rules, may, inHand);
         }
 
         classes = inHand.size();
@@ -133,14 +161,11 @@ public final class Compiled {
         }
         startCut = cut;
         startPlace = place(start);
+        moving = new Moving(this, supplies);
     }
 
     private void compileNode(
-            int j,
-            List<Joint> group,
-            Rules rules,
-            Map<String, Integer> supplies,
-            SetupClasses inHand) {
+            int j, List<Joint> group, Rules rules, Map<String, Integer> supplies) {
         Joint joint = group.get(0);
         members[j] = group.stream().map(Joint::id).toArray(String[]::new);
         for (String member : members[j]) {
@@ -149,25 +174,61 @@ public final class Compiled {
         holds[j] = joint.holds().stream().mapToInt(this::part).toArray();
         site[j] = part(joint.site());
         under[j] = joint.under().stream().mapToInt(this::part).toArray();
-        slack[j] = joint.slack();
+        gives[j] = mayGive(joint, rules);
+        slack[j] = joint.slack() && !joint.gives();
         needs[j] = mask(device.power().needs(joint), supplies);
         cuts[j] = mask(joint.cuts(), supplies);
+        giveMs[j] = members[j].length * joint.firstWay().ms();
+        giveRestoreMs[j] = members[j].length * joint.firstWay().restoreMs();
+    }
+
+    private void compileOptions(
+            int j,
+            Joint joint,
+            Rules rules,
+            Strains strains,
+            Predicate<Act> may,
+            SetupClasses inHand) {
         List<Option> allowed = new ArrayList<>();
         for (Way way : joint.ways().values()) {
-            if (allowed(joint, way, rules)) {
+            if (allowed(joint, way, rules) && may.test(new Act.Release(joint.id(), way.id()))) {
                 long costMs = members[j].length * (way.ms() + way.restoreMs());
-                allowed.add(new Option(inHand.of(way.tool(), way.posture()), costMs, way.id()));
+                int[] strain =
+                        strains.of(joint, way).stream()
+                                .mapToInt(this::node)
+                                .distinct()
+                                .sorted()
+                                .toArray();
+                allowed.add(
+                        new Option(
+                                inHand.of(way.tool(), way.posture()), costMs, way.id(), strain));
             }
         }
         options[j] = withoutDominated(allowed, rules).toArray(Option[]::new);
-        minCost[j] = Arrays.stream(options[j]).mapToLong(Option::costMs).min().orElse(0);
+        minCost[j] =
+                gives[j]
+                        ? giveMs[j] + giveRestoreMs[j]
+                        : Arrays.stream(options[j]).mapToLong(Option::costMs).min().orElse(0);
     }
 
-    private void compilePart(int p, Part part, Rules rules, SetupClasses inHand) {
+    /**
+     * Returns whether a move may release a joint that gives: not where the rules forbid the joint,
+     * and not where they require its release as an act of its own.
+     */
+    private static boolean mayGive(Joint joint, Rules rules) {
+        return joint.gives()
+                && !rules.forbiddenJoints().contains(joint.id())
+                && !rules.requiredActs()
+                        .contains(new Act.Release(joint.id(), joint.firstWay().id()).id());
+    }
+
+    private void compilePart(
+            int p, Part part, Rules rules, Predicate<Act> may, SetupClasses inHand) {
         partUnder[p] = part.under().stream().mapToInt(this::part).toArray();
         stuck[p] =
                 part.move().isEmpty()
                         || rules.forbiddenParts().contains(part.id())
+                        || !may.test(new Act.MoveParts(List.of(part.id())))
                         || rules.forbiddenTools().contains(part.move().get().tool());
         if (part.move().isPresent()) {
             Move move = part.move().get();
@@ -200,7 +261,7 @@ public final class Compiled {
         return partMs[part] + partRestoreMs[part];
     }
 
-    /** Returns time and restore time of moving parts together, in milliseconds. */
+    /** Returns what moving parts together costs at least, with its restore time, in milliseconds. */
     public long moveCost(int[] together) {
         long ms = 0;
         long restoreMs = 0;
@@ -211,7 +272,7 @@ public final class Compiled {
         return ms + restoreMs;
     }
 
-    private static long mask(List<String> ids, Map<String, Integer> supplies) {
+    static long mask(Collection<String> ids, Map<String, Integer> supplies) {
         long mask = 0;
         for (String id : ids) {
             Integer bit = supplies.get(id);
@@ -222,6 +283,25 @@ public final class Compiled {
             mask |= 1L << bit;
         }
         return mask;
+    }
+
+    /** Returns the supplies that are cut where nodes are released. */
+    public long cut(long[] released) {
+        long cut = startCut;
+        for (int j = Bits.next(released, 0); j >= 0; j = Bits.next(released, j + 1)) {
+            cut |= cuts[j];
+        }
+        return cut;
+    }
+
+    /** Returns whether nothing tight strains a way to release a node. */
+    public boolean unstrained(Option option, long[] released) {
+        for (int j : option.strain) {
+            if (!Bits.get(released, j)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Returns whether the rules allow a way to release a joint. */
@@ -245,10 +325,12 @@ public final class Compiled {
             Predicate<Option> beats =
                     other ->
                             other.clazz() == option.clazz()
+                                    && within(other.strain(), option.strain())
                                     && (other.costMs() < option.costMs()
                                             || (other.costMs() == option.costMs()
-                                                    && options.indexOf(other)
-                                                            < options.indexOf(option)));
+                                                    && (!within(option.strain(), other.strain())
+                                                            || options.indexOf(other)
+                                                            < options.indexOf(option))));
             if (options.stream().noneMatch(beats)) {
                 kept.add(option);
             }
@@ -256,46 +338,8 @@ public final class Compiled {
         return kept;
     }
 
-    /**
-     * Joints alike in holds, under, needs, slack and ways. An isolator stays alone, since one of
-     * several may suffice. Everything stays alone if a tool is required, since only one of several
-     * joints may need it.
-     */
-    private List<List<Joint>> groups(State start, Rules rules, Set<String> single) {
-        Map<Object, List<Joint>> groups = new LinkedHashMap<>();
-        for (Joint joint : device.joints().values()) {
-            if (start.released().contains(joint.id())) {
-                continue;
-            }
-            boolean alone =
-                    joint.isIsolator()
-                            || single.contains(joint.id())
-                            || !rules.requiredTools().isEmpty();
-            Object key =
-                    alone
-                            ? joint.id()
-                            : List.of(
-                                    joint.holds().subList(0, joint.holds().size() - 1).stream()
-                                            .sorted()
-                                            .toList(),
-                                    joint.site(),
-                                    joint.under().stream().sorted().toList(),
-                                    device.power().needs(joint).stream().sorted().toList(),
-                                    joint.slack(),
-                                    joint.ways().values().stream()
-                                            .filter(way -> allowed(joint, way, rules))
-                                            .map(
-                                                    way ->
-                                                            List.of(
-                                                                    way.id(),
-                                                                    way.tool(),
-                                                                    way.posture(),
-                                                                    way.ms(),
-                                                                    way.restoreMs()))
-                                            .toList());
-            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(joint);
-        }
-        return List.copyOf(groups.values());
+    private static boolean within(int[] some, int[] all) {
+        return Arrays.stream(some).allMatch(one -> Links.contains(all, one));
     }
 
     private char[] place(State start) {

@@ -18,6 +18,16 @@ final class Fixpoint {
 
     final long[][] rel;
     final long[][] sep;
+
+    /** For each supply, what must be done for it to be cut. */
+    private final long[][] cut;
+
+    /**
+     * For each node, what must be done before it lets go: its release, but for a node that gives
+     * the cut of what it needs.
+     */
+    private final long[][] loose;
+
     final Going going;
     private final long[][] go;
 
@@ -50,7 +60,14 @@ final class Fixpoint {
         int pairs = links.pairA.length;
         rel = new long[c.nodes][words];
         sep = new long[pairs][words];
-        going = new Going(c, links, at, all, rel, sep);
+        cut = new long[links.needers.length][words];
+        loose = rel.clone();
+        for (int j = 0; j < c.nodes; j++) {
+            if (c.gives[j]) {
+                loose[j] = new long[words];
+            }
+        }
+        going = new Going(c, links, at, all, loose, sep, cut);
         go = going.go;
         firstPair = c.nodes;
         firstPart = c.nodes + pairs;
@@ -77,9 +94,13 @@ final class Fixpoint {
     void solve() {
         for (int j = 0; j < c.nodes; j++) {
             Footing.fill(rel[j], all, !at.isReleased(j));
+            Footing.fill(loose[j], all, !at.isReleased(j));
             if (!at.isReleased(j) && !at.closedNode[j]) {
                 mark(j);
             }
+        }
+        for (int s = 0; s < cut.length; s++) {
+            Footing.fill(cut[s], all, (at.cut >> s & 1) == 0);
         }
         for (int i = 0; i < sep.length; i++) {
             boolean near = at.samePlace(links.pairA[i], links.pairB[i]);
@@ -152,9 +173,7 @@ final class Fixpoint {
             return false;
         }
         for (int j : links.nodesOfPair[i]) {
-            if (!at.isReleased(j) && !at.closedNode[j]) {
-                mark(j);
-            }
+            markNode(j);
         }
         for (int p : links.partsOfPair[i]) {
             if (!at.pinned[p]) {
@@ -176,6 +195,11 @@ final class Fixpoint {
         System.arraycopy(go[mover], 0, needs, 0, words);
         Bits.set(needs, c.nodes + mover);
         for (int j : links.pairRigid[pair]) {
+            if (!at.isReleased(j)) {
+                Bits.addAll(needs, rel[j]);
+            }
+        }
+        for (int j : links.pairGives[pair]) {
             if (!at.isReleased(j)) {
                 Bits.addAll(needs, rel[j]);
             }
@@ -212,28 +236,79 @@ final class Fixpoint {
     }
 
     private boolean release(int j) {
+        boolean changed = c.gives[j] && letGo(j);
         Arrays.fill(one, 0);
-        beforeRelease(j, one);
+        if (c.gives[j]) {
+            beforeReleaseOrMove(j, one);
+        } else {
+            beforeRelease(j, one);
+        }
         if (Bits.get(one, impossible)) {
-            return false;
+            return changed;
         }
         Bits.set(one, j);
         if (!shrink(rel[j], one)) {
+            return changed;
+        }
+        if (!c.slack[j]) {
+            released(j);
+        }
+        for (int other : links.strained[j]) {
+            markNode(other);
+        }
+        for (long cuts = c.cuts[j] & ~at.cut; cuts != 0; cuts &= cuts - 1) {
+            cut(Long.numberOfTrailingZeros(cuts), rel[j]);
+        }
+        return true;
+    }
+
+    private void markNode(int j) {
+        if (!at.isReleased(j) && !at.closedNode[j]) {
+            mark(j);
+        }
+    }
+
+    /** What a node that gives needs cut. */
+    private boolean letGo(int j) {
+        Arrays.fill(one, 0);
+        addCut(c.needs[j], one);
+        if (!shrink(loose[j], one)) {
             return false;
         }
-        for (int needer : links.needers[j]) {
-            if (!at.isReleased(needer) && !at.closedNode[needer]) {
-                mark(needer);
-            }
-        }
-        if (c.slack[j]) {
-            return true;
-        }
+        lose(j);
+        return true;
+    }
+
+    /** What the parts of a node need to go has shrunk. */
+    private void lose(int j) {
         for (int p : c.holds[j]) {
             if (!at.pinned[p]) {
-                going.lose(p, was, rel[j]);
+                going.lose(p, was, loose[j]);
                 mark(firstPart + p);
             }
+        }
+    }
+
+    private void cut(int supply, long[] by) {
+        if (!shrink(cut[supply], by)) {
+            return;
+        }
+        for (int needer : links.needers[supply]) {
+            markNode(needer);
+        }
+        for (int p = 0; p < c.parts; p++) {
+            if ((at.moveNeeds[p] >> supply & 1) != 0 && !at.pinned[p]) {
+                going.lose(p, was, cut[supply]);
+                mark(firstPart + p);
+            }
+        }
+    }
+
+    private void released(int j) {
+        if (!c.gives[j]) {
+            lose(j);
+        }
+        for (int p : c.holds[j]) {
             for (int i : links.pairsOf[p]) {
                 int x = links.pairA[i] == p ? links.pairB[i] : links.pairA[i];
                 if (at.samePlace(x, p)
@@ -242,7 +317,6 @@ final class Fixpoint {
                 }
             }
         }
-        return true;
     }
 
     /** Adds what must be done before the moves of parts together that are still to be made. */
@@ -251,6 +325,10 @@ final class Fixpoint {
             Bits.addAll(needs, all);
         }
         for (int[] move : at.asOne.moves()) {
+            addCut(c.moving.needs(move), needs);
+            for (int j : c.moving.given(move, at.released)) {
+                Bits.addAll(needs, loose[j]);
+            }
             for (int p : move) {
                 for (int j : links.rigidOf[p]) {
                     if (!at.isReleased(j) && !within(c.holds[j], move)) {
@@ -285,15 +363,51 @@ final class Fixpoint {
         for (int i : links.nodePairs[j]) {
             Bits.addAll(needs, sep[i]);
         }
-        for (long open = c.needs[j] & ~at.cut; open != 0; open &= open - 1) {
-            System.arraycopy(all, 0, other, 0, words);
-            for (int isolator : links.isolators[Long.numberOfTrailingZeros(open)]) {
+        addCut(c.needs[j], needs);
+        addStrain(j, needs);
+    }
+
+    private void addCut(long supplies, long[] needs) {
+        for (long open = supplies & ~at.cut; open != 0; open &= open - 1) {
+            Bits.addAll(needs, cut[Long.numberOfTrailingZeros(open)]);
+        }
+    }
+
+    /** Adds what must be released before a node by whichever way. */
+    private void addStrain(int j, long[] needs) {
+        Compiled.Option[] options = c.options[j];
+        if (options.length == 1) {
+            for (int by : options[0].strain()) {
+                Bits.addAll(needs, rel[by]);
+            }
+            return;
+        }
+        System.arraycopy(all, 0, other, 0, words);
+        for (Compiled.Option option : options) {
+            Arrays.fill(beyond, 0);
+            for (int by : option.strain()) {
+                Bits.addAll(beyond, rel[by]);
+            }
+            for (int w = 0; w < words; w++) {
+                other[w] &= beyond[w];
+            }
+        }
+        Bits.addAll(needs, other);
+    }
+
+    /** What must be done for a node that gives to be released, by an act or by a move. */
+    private void beforeReleaseOrMove(int j, long[] needs) {
+        beforeRelease(j, needs);
+        for (int p : c.holds[j]) {
+            if (!at.pinned[p]) {
+                System.arraycopy(go[p], 0, other, 0, words);
+                Bits.set(other, c.nodes + p);
                 for (int w = 0; w < words; w++) {
-                    other[w] &= rel[isolator][w];
+                    needs[w] &= other[w];
                 }
             }
-            Bits.addAll(needs, other);
         }
+        addCut(c.needs[j], needs);
     }
 
     private void wentDown(int p) {
@@ -301,6 +415,9 @@ final class Fixpoint {
             if (!at.closedNode[j]) {
                 mark(j);
             }
+        }
+        for (int j : links.givesOf[p]) {
+            markNode(j);
         }
         markPairs(p);
         for (int x : links.neighbours[p]) {

@@ -21,6 +21,9 @@ final class Footing {
 
     final int[] component;
 
+    /** For each part, the supplies that must be cut before it is moved in whatever company. */
+    final long[] moveNeeds;
+
     /** The moves of parts together that are still to be made. */
     final AsOne asOne;
 
@@ -32,23 +35,22 @@ final class Footing {
         this.c = c;
         closedNode = new boolean[c.nodes];
         for (int j = 0; j < c.nodes; j++) {
-            closedNode[j] = c.options[j].length == 0 || j == reach;
+            closedNode[j] = (c.options[j].length == 0 && !c.gives[j]) || j == reach;
         }
         pinned = c.stuck.clone();
         together = new boolean[c.nodes];
         component = new int[c.parts];
+        moveNeeds = new long[c.parts];
         asOne = new AsOne(c);
     }
 
     void stand(long[] releasedNodes, char[] placeOf, List<int[]> moves) {
         released = releasedNodes;
         place = placeOf;
-        cut = c.startCut;
-        for (int j = Bits.next(releasedNodes, 0); j >= 0; j = Bits.next(releasedNodes, j + 1)) {
-            cut |= c.cuts[j];
-        }
+        cut = c.cut(releasedNodes);
         asOne.stand(releasedNodes, moves);
         components();
+        moveNeeds();
         for (int j = 0; j < c.nodes; j++) {
             together[j] = !isReleased(j) && allTogether(c.holds[j]);
         }
@@ -96,6 +98,16 @@ final class Footing {
         }
         for (int p = 0; p < c.parts; p++) {
             component[p] = root(p);
+        }
+    }
+
+    private void moveNeeds() {
+        long[] exempt = new long[c.parts];
+        for (int p = 0; p < c.parts; p++) {
+            exempt[component[p]] |= c.moving.onTheWay(p);
+        }
+        for (int p = 0; p < c.parts; p++) {
+            moveNeeds[p] = c.moving.needsWhateverGoesAlong(p, exempt[component[p]]);
         }
     }
 

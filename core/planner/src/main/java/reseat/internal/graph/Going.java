@@ -3,7 +3,7 @@ package reseat.internal.graph;
 import java.util.Arrays;
 
 /**
- * What parts need before they can go, as the least solution for given needs of releases and
+ * What parts need before they can go, as the least solution for given needs of releases, cuts and
  * separations: parts that go along support each other. When a given set shrinks, whatever may have
  * depended on it is removed from the parts that it reaches and derived again (delete and rederive,
  * Gupta, Mumick, Subrahmanian, SIGMOD 1993), so that the rest stays untouched.
@@ -16,8 +16,14 @@ final class Going {
     private final int words;
     private final int impossible;
     private final long[] all;
-    private final long[][] rel;
+
+    /** For each node that is not slack, what must be done before it lets go. */
+    private final long[][] loose;
+
     private final long[][] sep;
+
+    /** For each supply, what must be done for it to be cut. */
+    private final long[][] cut;
 
     /** The solution. */
     final long[][] go;
@@ -39,13 +45,21 @@ final class Going {
     int touchedCount;
     private final boolean[] isTouched;
 
-    Going(Compiled c, Links links, Footing at, long[] all, long[][] rel, long[][] sep) {
+    Going(
+            Compiled c,
+            Links links,
+            Footing at,
+            long[] all,
+            long[][] loose,
+            long[][] sep,
+            long[][] cut) {
         this.c = c;
         this.links = links;
         this.at = at;
         this.all = all;
-        this.rel = rel;
+        this.loose = loose;
         this.sep = sep;
+        this.cut = cut;
         words = all.length;
         impossible = c.nodes + c.parts;
         go = new long[c.parts][words];
@@ -119,11 +133,11 @@ final class Going {
 
     /** Marks in other parts what they may have derived from a part. */
     private void spread(int p) {
-        for (int j : links.rigidOf[p]) {
+        for (int j : links.holding[p]) {
             if (at.together[j]) {
                 for (int x : c.holds[j]) {
                     if (x != p) {
-                        doubt(x, doubtful[p], rel[j]);
+                        doubt(x, doubtful[p], loose[j]);
                     }
                 }
             }
@@ -161,10 +175,13 @@ final class Going {
     /** What a part needs whatever goes along. */
     private void surely(int p) {
         Arrays.fill(own, 0);
-        for (int j : links.rigidOf[p]) {
+        for (int j : links.holding[p]) {
             if (!at.together[j] && !at.isReleased(j)) {
-                Bits.addAll(own, rel[j]);
+                Bits.addAll(own, loose[j]);
             }
+        }
+        for (long open = at.moveNeeds[p] & ~at.cut; open != 0; open &= open - 1) {
+            Bits.addAll(own, cut[Long.numberOfTrailingZeros(open)]);
         }
         for (int i : links.partPairs[p]) {
             int cover = cover(i, p);
@@ -188,7 +205,7 @@ final class Going {
     }
 
     private void wake(int p) {
-        for (int j : links.rigidOf[p]) {
+        for (int j : links.holding[p]) {
             if (at.together[j]) {
                 for (int x : c.holds[j]) {
                     if (x != p) {
@@ -210,7 +227,7 @@ final class Going {
         long[] needs = own;
         surely(p);
         if (!Bits.get(needs, impossible)) {
-            for (int j : links.rigidOf[p]) {
+            for (int j : links.holding[p]) {
                 if (at.together[j]) {
                     Arrays.fill(scratch, 0);
                     for (int x : c.holds[j]) {
@@ -218,7 +235,7 @@ final class Going {
                             Bits.addAll(scratch, go[x]);
                         }
                     }
-                    addEither(needs, rel[j], scratch);
+                    addEither(needs, loose[j], scratch);
                 }
             }
             for (int i : links.partPairs[p]) {

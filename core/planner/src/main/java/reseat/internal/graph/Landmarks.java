@@ -11,9 +11,11 @@ import org.jspecify.annotations.Nullable;
  * with what every way must have done before it.
  *
  * <p>The facts form an AND/OR graph. A node is released (AND) when its covers are apart from its
- * site and its supplies are cut; two parts are apart (OR) when one of them has gone without the
+ * site, its supplies are cut and what strains it is released, or, if it gives (OR), when one of its
+ * parts goes; a supply is cut when one of its isolators is released (OR); two parts are apart (OR) when one of them has gone without the
  * other; a part can go (AND) when each of its rigid joints is released or the parts beyond go along
- * (OR), and each of its covers has left or goes along (OR). Facts once reached are assumed to stay
+ * (OR), the same for the supplies that joints which give need cut, each of its covers has left or
+ * goes along (OR), and the supplies are cut that it needs cut in whatever company. Facts once reached are assumed to stay
  * reached. The needs of a fact are the union over the AND and the intersection over the OR of the
  * needs below, as the <em>greatest</em> solution, so that an alternative which needs the fact
  * itself does not count; but parts that go along support each other, so the needs of going are the
@@ -114,6 +116,22 @@ public final class Landmarks {
         return at.pinned;
     }
 
+    /**
+     * Returns the nodes that are never released; the array follows {@link #exclude} and must not be
+     * changed.
+     */
+    public boolean[] closedNodes() {
+        return at.closedNode;
+    }
+
+    /**
+     * Returns the supplies that must be cut before a part is moved in whatever company; refers to
+     * the last call of {@link #compute}.
+     */
+    public long supplies(int part) {
+        return at.moveNeeds[part];
+    }
+
     public boolean isPinned(int part) {
         return at.pinned[part];
     }
@@ -209,6 +227,7 @@ public final class Landmarks {
         long[] needs = go[part].clone();
         Bits.set(needs, moveBit(part));
         for (int j : c.nodesOf[part]) {
+            // a node that gives is released by the move itself, so its release is needed, too
             if (!c.slack[j] && !at.isReleased(j) && Links.contains(c.holds[j], stays)) {
                 Bits.addAll(needs, rel[j]);
             }
@@ -245,9 +264,13 @@ public final class Landmarks {
     public List<int[]> isolatorChoices(long[] needs) {
         long wanted = 0;
         long given = at.cut;
-        for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
-            wanted |= c.needs[j];
-            given |= c.cuts[j];
+        for (int work = Bits.next(needs, 0); work >= 0; work = Bits.next(needs, work + 1)) {
+            if (work < c.nodes) {
+                wanted |= c.needs[work];
+                given |= c.cuts[work];
+            } else if (work < impossibleBit) {
+                wanted |= at.moveNeeds[work - c.nodes];
+            }
         }
         List<int[]> choices = new ArrayList<>();
         for (long open = wanted & ~given; open != 0; open &= open - 1) {

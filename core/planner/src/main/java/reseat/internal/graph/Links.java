@@ -37,8 +37,17 @@ final class Links {
     /** For each pair, the rigid nodes that hold both. */
     final int[][] pairRigid;
 
+    /** For each pair, the nodes that hold both and give. */
+    final int[][] pairGives;
+
     /** For each part, the rigid nodes that hold it. */
     final int[][] rigidOf;
+
+    /** For each part, the nodes that hold it and give. */
+    final int[][] givesOf;
+
+    /** For each part, both. */
+    final int[][] holding;
 
     /** For each part, the other parts on its rigid nodes. */
     final int[][] neighbours;
@@ -51,11 +60,11 @@ final class Links {
 
     final int[][] partsOfPair;
 
-    /** For each node, the nodes that need a supply it cuts. */
+    /** For each supply, the nodes that need it cut. */
     final int[][] needers;
 
-    /** For each supply, the nodes that cut it. */
-    final int[][] isolators = new int[Compiled.MAX_SUPPLIES][];
+    /** For each node, the nodes of which it strains a way. */
+    final int[][] strained;
 
     private final Compiled c;
     private final int[][] @Nullable [] companions;
@@ -78,9 +87,13 @@ final class Links {
         pairA = pairs.stream().mapToInt(ab -> ab[0]).toArray();
         pairB = pairs.stream().mapToInt(ab -> ab[1]).toArray();
         rigidOf = new int[c.parts][];
+        givesOf = new int[c.parts][];
+        holding = new int[c.parts][];
         neighbours = new int[c.parts][];
         for (int p = 0; p < c.parts; p++) {
-            rigidOf[p] = Arrays.stream(c.nodesOf[p]).filter(j -> !c.slack[j]).toArray();
+            holding[p] = Arrays.stream(c.nodesOf[p]).filter(j -> !c.slack[j]).toArray();
+            rigidOf[p] = Arrays.stream(holding[p]).filter(j -> !c.gives[j]).toArray();
+            givesOf[p] = Arrays.stream(holding[p]).filter(j -> c.gives[j]).toArray();
             TreeSet<Integer> near = new TreeSet<>();
             for (int j : rigidOf[p]) {
                 Arrays.stream(c.holds[j]).forEach(near::add);
@@ -92,32 +105,36 @@ final class Links {
         firstOnSecond = new boolean[n];
         secondOnFirst = new boolean[n];
         pairRigid = new int[n][];
+        pairGives = new int[n][];
         for (int i = 0; i < n; i++) {
             int a = pairA[i];
             int b = pairB[i];
             firstOnSecond[i] = contains(c.partUnder[b], a);
             secondOnFirst[i] = contains(c.partUnder[a], b);
             pairRigid[i] = Arrays.stream(rigidOf[a]).filter(j -> contains(c.holds[j], b)).toArray();
+            pairGives[i] = Arrays.stream(givesOf[a]).filter(j -> contains(c.holds[j], b)).toArray();
         }
         companions = new int[2 * n][][];
         pairsOf = turned(c.parts, IntStream.range(0, n).mapToObj(this::ends).toList());
         nodesOfPair = turned(n, Arrays.asList(nodePairs));
         partsOfPair = turned(n, Arrays.asList(partPairs));
-        needers = new int[c.nodes][];
-        for (int j = 0; j < c.nodes; j++) {
-            long cuts = c.cuts[j];
-            needers[j] =
-                    cuts == 0
-                            ? new int[0]
-                            : IntStream.range(0, c.nodes)
-                                    .filter(other -> (c.needs[other] & cuts) != 0)
-                                    .toArray();
-        }
-        for (int s = 0; s < isolators.length; s++) {
+        needers = new int[c.device.supplies().size()][];
+        for (int s = 0; s < needers.length; s++) {
             long supply = 1L << s;
-            isolators[s] =
-                    IntStream.range(0, c.nodes).filter(j -> (c.cuts[j] & supply) != 0).toArray();
+            needers[s] =
+                    IntStream.range(0, c.nodes).filter(j -> (c.needs[j] & supply) != 0).toArray();
         }
+        strained =
+                turned(
+                        c.nodes,
+                        Arrays.stream(c.options)
+                                .map(
+                                        options ->
+                                                Arrays.stream(options)
+                                                        .flatMapToInt(o -> Arrays.stream(o.strain()))
+                                                        .distinct()
+                                                        .toArray())
+                                .toList());
     }
 
     /**

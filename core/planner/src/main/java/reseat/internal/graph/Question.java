@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import reseat.model.Act;
 import reseat.model.Device;
@@ -41,6 +42,16 @@ public final class Question {
      * @param rules what is forbidden, required and permitted
      */
     public Question(Device device, State start, Optional<Goal> goal, Rules rules) {
+        this(device, start, goal, rules, false);
+    }
+
+    /**
+     * Compiles a question.
+     *
+     * @param outside whether only acts count that can be done with the device closed
+     */
+    public Question(
+            Device device, State start, Optional<Goal> goal, Rules rules, boolean outside) {
         this.device = device;
         this.start = start;
         this.goal = goal;
@@ -52,7 +63,15 @@ public final class Question {
                         single.add(reach.joint());
                     }
                 });
-        c = new Compiled(device, start, this.rules, single);
+        // the joint to be reached is not released, so that it may lie inside
+        Predicate<Act> may =
+                act ->
+                        !outside
+                                || device.power().isOutside(act)
+                                || (act instanceof Act.Release release
+                                        && goal.equals(
+                                                Optional.of(new Goal.Reach(release.joint()))));
+        c = new Compiled(device, start, this.rules, single, may);
         targets =
                 goal.orElse(null) instanceof Goal.Free free
                         ? free.targets().stream().mapToInt(c::part).toArray()
