@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
  * What has to be without power before it is touched: what joints and parts state, else what two
  * rules say. <em>Power first</em>: before anything inside the device is touched, some supplies are
- * cut; exempt is what can be done with the device closed, and what is on the way to an isolator.
+ * cut, one after the other in the order of the file; exempt is what can be done with the device
+ * closed, and what is on the way to an isolator of the supply or of one that is cut before it.
  * <em>Work on a cell</em>: whoever moves the part that a supply comes from, or releases a joint
  * that holds it, cuts that supply first. A value that a joint or part states, an empty list too,
  * replaces the rules. Immutable.
@@ -84,8 +86,8 @@ public final class Power {
     }
 
     /**
-     * Returns the supplies that are cut before anything inside the device is touched, whether they
-     * can be or not: those that are marked, else the one with the fewest members on its way.
+     * Returns the supplies that are cut before anything inside the device is touched, in this order,
+     * whether they can be or not: those that are marked, else the one with the fewest members on its way.
      */
     public List<String> first() {
         return first;
@@ -167,11 +169,9 @@ public final class Power {
     public List<Need> implied(Joint joint) {
         List<Need> needs = new ArrayList<>();
         for (Supply supply : device.supplies().values()) {
-            if (jointsOnTheWay(supply.id()).contains(joint.id())) {
-                continue;
-            }
             add(
                     supply,
+                    id -> jointsOnTheWay(id).contains(joint.id()),
                     outsideJoints.contains(joint.id()),
                     supply.of().filter(joint.holds()::contains).isPresent(),
                     needs);
@@ -183,11 +183,9 @@ public final class Power {
     public List<Need> implied(Collection<String> parts) {
         List<Need> needs = new ArrayList<>();
         for (Supply supply : device.supplies().values()) {
-            if (parts.stream().anyMatch(partsOnTheWay(supply.id())::contains)) {
-                continue;
-            }
             add(
                     supply,
+                    id -> parts.stream().anyMatch(partsOnTheWay(id)::contains),
                     outsideParts.containsAll(parts),
                     supply.of().filter(parts::contains).isPresent(),
                     needs);
@@ -195,13 +193,22 @@ public final class Power {
         return needs;
     }
 
-    private void add(Supply supply, boolean outside, boolean onCell, List<Need> needs) {
-        if (isDropped(supply.id())) {
+    private void add(
+            Supply supply,
+            Predicate<String> onTheWay,
+            boolean outside,
+            boolean onCell,
+            List<Need> needs) {
+        if (isDropped(supply.id()) || onTheWay.test(supply.id())) {
             return;
         }
+        int rank = first.indexOf(supply.id());
         if (onCell) {
             needs.add(new Need(supply.id(), Rule.WORK_ON_CELL));
-        } else if (!outside && first.contains(supply.id())) {
+        } else if (!outside
+                && rank >= 0
+                && first.subList(0, rank).stream()
+                        .noneMatch(id -> !isDropped(id) && onTheWay.test(id))) {
             needs.add(new Need(supply.id(), Rule.POWER_FIRST));
         }
     }

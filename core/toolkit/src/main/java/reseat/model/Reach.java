@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The sets that the rules of {@link Power} are made of. */
 final class Reach {
@@ -164,8 +165,8 @@ final class Reach {
     }
 
     /**
-     * Finds the supplies whose isolators cannot be reached by acts on the way, single parts moved
-     * alone: first those out of reach even if the rules applied to none, then, while some are out
+     * Finds the supplies whose isolators cannot be reached by acts on the way, moving only what
+     * hangs rigidly together: first those out of reach even if the rules applied to none, then, while some are out
      * of reach because of the rules for others, the last of them in the file.
      */
     Map<String, String> dropped(Power power, Map<String, OnTheWay> ways) {
@@ -183,9 +184,10 @@ final class Reach {
             if (!cut.contains(supply) && !isDropped(supply)) {
                 dropped.put(
                         supply,
-                        "moving one part at a time, nobody reaches "
+                        "no way leads to "
                                 + isolators(supply).get(0).id()
-                                + ", which cuts it");
+                                + ", which cuts it, unless parts that only lie together move as"
+                                + " one");
             }
         }
         while (true) {
@@ -203,73 +205,137 @@ final class Reach {
         }
     }
 
-    /** All acts that are on the way to some supply, each done as soon as it can be. */
+    /**
+     * All acts that are on the way to some supply, each done as soon as it can be, moves before
+     * releases. What hangs rigidly together moves as one; a move is on the way if one of its parts
+     * is.
+     */
     private final class Trip {
         private final Power power;
-        private final Map<String, OnTheWay> ways;
+        private final List<Joint> joints;
+        private final List<String> parts;
         private final Set<String> released = new LinkedHashSet<>();
-        private final Set<String> away = new LinkedHashSet<>();
+        private final Map<String, Integer> place = new LinkedHashMap<>();
         private final Set<String> cut = new LinkedHashSet<>();
+        private int places = 1;
 
         Trip(Power power, Map<String, OnTheWay> ways) {
             this.power = power;
-            this.ways = ways;
+            joints =
+                    device.joints().values().stream()
+                            .filter(j -> ways.values().stream().anyMatch(w -> w.joints().contains(j.id())))
+                            .toList();
+            parts =
+                    device.parts().keySet().stream()
+                            .filter(p -> ways.values().stream().anyMatch(w -> w.parts().contains(p)))
+                            .toList();
+            device.parts().keySet().forEach(part -> place.put(part, 0));
         }
 
         Set<String> cut() {
-            boolean grown = true;
-            while (grown) {
-                grown = false;
-                for (OnTheWay way : ways.values()) {
-                    for (String joint : way.joints()) {
-                        if (!released.contains(joint) && mayRelease(device.joint(joint))) {
-                            released.add(joint);
-                            cut.addAll(device.joint(joint).cuts());
-                            grown = true;
-                        }
-                    }
-                    for (String part : way.parts()) {
-                        if (!away.contains(part) && mayMove(part)) {
-                            away.add(part);
-                            giveWay(part);
-                            grown = true;
-                        }
-                    }
-                }
-            }
+            Optional<Joint> next = Optional.empty();
+            do {
+                next.ifPresent(
+                        joint -> {
+                            released.add(joint.id());
+                            cut.addAll(joint.cuts());
+                        });
+                moveAll();
+                next =
+                        joints.stream()
+                                .filter(joint -> !released.contains(joint.id()))
+                                .filter(this::mayRelease)
+                                .findFirst();
+            } while (next.isPresent());
             return cut;
         }
 
-        // parts moved alone never share a place again: two are apart once either has been moved
-        private boolean apart(String one, String other) {
-            return !one.equals(other) && (away.contains(one) || away.contains(other));
+        private void moveAll() {
+            boolean grown = true;
+            while (grown) {
+                grown = false;
+                for (String part : parts) {
+                    Set<String> group = hangingWith(part);
+                    if (mayMove(group)) {
+                        int fresh = places++;
+                        group.forEach(each -> place.put(each, fresh));
+                        letGo(group);
+                        grown = true;
+                    }
+                }
+            }
+        }
+
+        private boolean together(String one, String other) {
+            return placeOf(one) == placeOf(other);
+        }
+
+        private int placeOf(String part) {
+            return place.getOrDefault(part, 0);
         }
 
         private boolean mayRelease(Joint joint) {
-            return joint.under().stream().allMatch(cover -> apart(cover, joint.site()))
+            return joint.under().stream().noneMatch(cover -> together(cover, joint.site()))
                     && cut.containsAll(power.needs(joint))
                     && joint.ways().values().stream()
                             .anyMatch(way -> released.containsAll(device.strainedBy(joint, way)));
         }
 
-        private boolean mayMove(String part) {
-            return device.part(part).under().stream().allMatch(cover -> apart(cover, part))
-                    && cut.containsAll(power.needs(List.of(part)))
-                    && jointsOf(part).stream().allMatch(this::letsGo);
-        }
-
-        private boolean letsGo(Joint joint) {
-            return released.contains(joint.id())
-                    || (joint.gives()
-                            ? cut.containsAll(power.needs(joint))
-                            : joint.slack());
-        }
-
-        private void giveWay(String part) {
-            for (Joint joint : jointsOf(part)) {
-                if (joint.gives() && released.add(joint.id())) {
-                    cut.addAll(joint.cuts());
+        /** Returns the parts that unreleased joints hold rigidly to one, itself among them. */
+        private Set<String> hangingWith(String part) {
+            Set<String> group = new LinkedHashSet<>(List.of(part));
+            Deque<String> more = new ArrayDeque<>(group);
+            while (!more.isEmpty()) {
+                for (Joint joint : jointsOf(more.remove())) {
+                    if (!released.contains(joint.id()) && !joint.slack() && !joint.gives()) {
+                        joint.holds().stream().filter(group::add).forEach(more::add);
+                    }
                 }
+            }
+            return group;
+        }
+
+        private boolean mayMove(Set<String> group) {
+            return !group.contains(device.base())
+                    && !aloneAlready(group)
+                    && movedAlike(group)
+                    && group.stream().allMatch(part -> isClear(part, group))
+                    && cut.containsAll(power.needs(group))
+                    && giving(group).allMatch(joint -> cut.containsAll(power.needs(joint)));
+        }
+
+        private boolean aloneAlready(Set<String> group) {
+            int at = placeOf(group.iterator().next());
+            return place.entrySet().stream()
+                    .noneMatch(each -> each.getValue() == at && !group.contains(each.getKey()));
+        }
+
+        private boolean movedAlike(Set<String> group) {
+            return group.stream()
+                            .map(device::move)
+                            .map(move -> List.of(move.tool(), move.posture()))
+                            .distinct()
+                            .count()
+                    == 1;
+        }
+
+        private boolean isClear(String part, Set<String> group) {
+            return device.part(part).under().stream()
+                    .noneMatch(cover -> !group.contains(cover) && together(cover, part));
+        }
+
+        /** Returns the unreleased joints that give and lead out of a group. */
+        private Stream<Joint> giving(Set<String> group) {
+            return group.stream()
+                    .flatMap(part -> jointsOf(part).stream())
+                    .filter(joint -> joint.gives() && !released.contains(joint.id()))
+                    .filter(joint -> !group.containsAll(joint.holds()));
+        }
+
+        private void letGo(Set<String> group) {
+            for (Joint joint : giving(group).toList()) {
+                released.add(joint.id());
+                cut.addAll(joint.cuts());
             }
         }
     }

@@ -1,6 +1,7 @@
 package reseat.oracle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.stream.IntStream;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
+import reseat.model.Move;
 import reseat.model.Part;
 
 /**
@@ -213,6 +215,9 @@ final class PowerMasks {
             boolean exempt = (wayJoints[s] >> j & 1) != 0 || (isolators[s] >> j & 1) != 0;
             boolean onCell = (masks.holds[j] & source[s]) != 0;
             boolean inside = (outsideJoints >> j & 1) == 0;
+            for (int t = 0; t < s; t++) {
+                inside &= (cutEarlier(s) >> t & 1) == 0 || (wayJoints[t] >> j & 1) == 0;
+            }
             needs |= !exempt && applies(s, onCell, inside) ? 1 << s : 0;
         }
         return needs;
@@ -230,9 +235,17 @@ final class PowerMasks {
         for (int s = 0; s < supplies && !allState; s++) {
             boolean onCell = (set & source[s]) != 0;
             boolean inside = (set & ~outsideParts) != 0;
+            for (int t = 0; t < s; t++) {
+                inside &= (cutEarlier(s) >> t & 1) == 0 || (set & wayParts[t]) == 0;
+            }
             needs |= (set & wayParts[s]) == 0 && applies(s, onCell, inside) ? 1 << s : 0;
         }
         return needs;
+    }
+
+    /** Returns the supplies that are cut before one of those that come first. */
+    private int cutEarlier(int s) {
+        return first & ~dropped & ((1 << s) - 1);
     }
 
     private boolean applies(int s, boolean onCell, boolean inside) {
@@ -257,65 +270,105 @@ final class PowerMasks {
         }
     }
 
-    /** Returns the supplies that acts on the way cut, if parts are moved one at a time. */
+    /**
+     * Returns the supplies that acts on the way cut, if what hangs rigidly together moves as one
+     * and everything that can move does so before the next joints are released.
+     */
     private int cutAlone() {
         int joints = IntStream.of(wayJoints).reduce(0, (a, b) -> a | b);
         int parts = IntStream.of(wayParts).reduce(0, (a, b) -> a | b);
+        int[] mates = new int[masks.parts]; // who shares the place of a part
+        Arrays.fill(mates, (1 << masks.parts) - 1);
         int released = 0;
-        int moved = 0;
-        int cut;
-        int before;
-        do {
-            before = Integer.bitCount(released) + Integer.bitCount(moved);
-            cut = 0;
-            for (int j = 0; j < masks.joints; j++) {
-                cut |= (released >> j & 1) != 0 ? cuts[j] : 0;
-            }
-            for (int j = 0; j < masks.joints; j++) {
-                if ((joints >> j & 1) != 0 && canRelease(j, released, moved, cut)) {
-                    released |= 1 << j;
-                }
-            }
+        boolean again = true;
+        while (again) {
+            again = false;
             for (int p = 0; p < masks.parts; p++) {
-                if ((parts >> p & 1) != 0 && canMove(p, released, moved, cut)) {
-                    moved |= 1 << p;
-                    released |= giving(p);
+                int group = (parts >> p & 1) != 0 ? lump(p, released) : 0;
+                if (group != 0 && canMove(group, released, mates)) {
+                    for (int q = 0; q < masks.parts; q++) {
+                        mates[q] = (group >> q & 1) != 0 ? group : mates[q] & ~group;
+                    }
+                    released |= givingOut(group, released);
+                    again = true;
                 }
             }
-        } while (Integer.bitCount(released) + Integer.bitCount(moved) > before);
+            for (int j = 0; !again && j < masks.joints; j++) {
+                if ((joints & ~released & 1 << j) != 0 && canRelease(j, released, mates)) {
+                    released |= 1 << j;
+                    again = true;
+                }
+            }
+        }
+        return cutBy(released);
+    }
+
+    private int cutBy(int released) {
+        int cut = 0;
+        for (int j = 0; j < masks.joints; j++) {
+            cut |= (released >> j & 1) != 0 ? cuts[j] : 0;
+        }
         return cut;
     }
 
-    private int giving(int p) {
+    /** Returns the parts that rigid joints hold to one. */
+    private int lump(int p, int released) {
+        int lump = 1 << p;
+        int before;
+        do {
+            before = lump;
+            for (int j = 0; j < masks.joints; j++) {
+                boolean rigid = (released >> j & 1) == 0 && (rigidAll() >> j & 1) != 0;
+                lump |= rigid && (masks.holds[j] & lump) != 0 ? masks.holds[j] : 0;
+            }
+        } while (lump != before);
+        return lump;
+    }
+
+    private int rigidAll() {
+        int rigid = 0;
+        for (int p = 0; p < masks.parts; p++) {
+            rigid |= rigid(p);
+        }
+        return rigid;
+    }
+
+    private int givingOut(int group, int released) {
         int giving = 0;
         for (int j = 0; j < masks.joints; j++) {
-            giving |= masks.gives[j] && (masks.holds[j] >> p & 1) != 0 ? 1 << j : 0;
+            boolean out = (masks.holds[j] & group) != 0 && (masks.holds[j] & ~group) != 0;
+            giving |= masks.gives[j] && out ? 1 << j : 0;
         }
-        return giving;
+        return giving & ~released;
     }
 
-    /** Returns those of some parts that still share the place of one, itself if among them. */
-    private static int beside(int some, int one, int moved) {
-        return (moved >> one & 1) != 0 ? some & 1 << one : some & ~moved;
-    }
-
-    private boolean canRelease(int j, int released, int moved, int cut) {
+    private boolean canRelease(int j, int released, int[] mates) {
         boolean strained =
                 masks.ways.get(j).stream().allMatch(way -> (way.strainedBy() & ~released) != 0);
-        return beside(masks.hiddenBy[j], masks.site[j], moved) == 0
-                && (needOfJoint(j) & ~cut) == 0
+        return (masks.hiddenBy[j] & mates[masks.site[j]]) == 0
+                && (needOfJoint(j) & ~cutBy(released)) == 0
                 && !strained;
     }
 
-    private boolean canMove(int p, int released, int moved, int cut) {
-        int needs = needOfSet(1 << p);
-        for (int j = 0; j < masks.joints; j++) {
-            if ((giving(p) & ~released & 1 << j) != 0) {
-                needs |= needOfJoint(j);
+    private boolean canMove(int group, int released, int[] mates) {
+        if ((group >> masks.base & 1) != 0 || mates[Integer.numberOfTrailingZeros(group)] == group) {
+            return false;
+        }
+        int needs = needOfSet(group);
+        int covers = 0;
+        List<Object> how = new ArrayList<>();
+        for (int p = 0; p < masks.parts; p++) {
+            if ((group >> p & 1) != 0) {
+                covers |= masks.blockedBy[p] & mates[p];
+                Move move = device.move(part(p).id());
+                how.add(List.of(move.tool(), move.posture()));
             }
         }
-        return beside(masks.blockedBy[p], p, moved) == 0
-                && (rigid(p) & ~released) == 0
-                && (needs & ~cut) == 0;
+        for (int j = 0; j < masks.joints; j++) {
+            needs |= (givingOut(group, released) >> j & 1) != 0 ? needOfJoint(j) : 0;
+        }
+        return (covers & ~group) == 0
+                && how.stream().distinct().count() == 1
+                && (needs & ~cutBy(released)) == 0;
     }
 }
