@@ -37,7 +37,7 @@ final class RuleCheck {
     }
 
     /** Returns all breaches of the acts; the bench holds the final state. */
-    List<Breach> check(List<CostedAct> acts, Bench end) {
+    List<Breach> check(List<CostedAct> acts, BenchState end) {
         for (int at = 0; at < acts.size(); at++) {
             forbidden(at, acts.get(at));
         }
@@ -103,7 +103,7 @@ final class RuleCheck {
         }
     }
 
-    private void required(List<CostedAct> acts, Bench end) {
+    private void required(List<CostedAct> acts, BenchState end) {
         Set<String> done = ids(acts);
         for (String act : rules.requiredActs()) {
             if (!done.contains(act)) {
