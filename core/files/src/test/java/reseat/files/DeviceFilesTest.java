@@ -221,7 +221,8 @@ class DeviceFilesTest {
                 family rugged:1:25: error: cover: unknown key "tiem". Did you mean "time"?
                 family rugged:2:1: error: defaults: unknown key "parts". Known keys: tools, setup, kinds, hazards, \
                 consumables, supplies, prepare.""",
-                TinDevice.problems(DeviceFiles.read(file, Optional.empty(), List.of(rugged)), file));
+                TinDevice.problems(
+                        DeviceFiles.read(file, Optional.empty(), List.of(rugged)), file));
     }
 
     @Test

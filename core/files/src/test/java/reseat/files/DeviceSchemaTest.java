@@ -45,7 +45,8 @@ class DeviceSchemaTest {
     @Test
     void acceptsWhatTheReaderAccepts() {
         assertEquals(Set.of(), messages(TinDevice.TIN));
-        String resolved = ResolvedJson.write(TinDevice.device(TinDevice.tin(folder, "id: tin", "id: tin")));
+        String resolved =
+                ResolvedJson.write(TinDevice.device(TinDevice.tin(folder, "id: tin", "id: tin")));
         assertEquals(Set.of(), SCHEMA.validate(resolved, InputFormat.JSON));
     }
 

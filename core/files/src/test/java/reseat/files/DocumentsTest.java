@@ -24,6 +24,7 @@ class DocumentsTest {
 
         assertEquals(2, box.joints().size());
         SameFacts.assertSame(
-                box, TinDevice.device(TinDevice.file(folder, "back.json", ResolvedJson.write(box))));
+                box,
+                TinDevice.device(TinDevice.file(folder, "back.json", ResolvedJson.write(box))));
     }
 }

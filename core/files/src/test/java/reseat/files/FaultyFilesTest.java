@@ -397,7 +397,8 @@ class FaultyFilesTest {
         try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
             file.setLength(200L * 1024 * 1024);
         }
-        assertEquals("large.yaml: error: the file is larger than 16 MiB", TinDevice.problems(large));
+        assertEquals(
+                "large.yaml: error: the file is larger than 16 MiB", TinDevice.problems(large));
         assertEquals(
                 "l.yaml:1:1: error: found a list, expected the keys of a device file,"
                         + " such as format",

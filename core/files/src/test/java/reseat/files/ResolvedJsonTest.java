@@ -122,6 +122,7 @@ class ResolvedJsonTest {
     void theTableMustBeWhole() {
         assertEquals(
                 "box.json:2:41: error: setup: the change of tool from T to H has no time",
-                TinDevice.problems(TinDevice.file(folder, "box.json", LEAST.replace("\"H\": 7", ""))));
+                TinDevice.problems(
+                        TinDevice.file(folder, "box.json", LEAST.replace("\"H\": 7", ""))));
     }
 }

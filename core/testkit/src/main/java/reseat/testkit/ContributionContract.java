@@ -167,7 +167,8 @@ final class ContributionContract {
         }
         Assessment.Result once = assessment.assess(device, Map.of(), QUICKLY);
         if (!once.equals(assessment.assess(device, Map.of(), QUICKLY))) {
-            breaches.add("assessment " + assessment.id() + " returns a different result when run again");
+            breaches.add(
+                    "assessment " + assessment.id() + " returns a different result when run again");
         }
         Set<String> ids = new HashSet<>();
         once.criteria()

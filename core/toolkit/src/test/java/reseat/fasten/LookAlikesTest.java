@@ -174,7 +174,10 @@ class LookAlikesTest {
                                 "other",
                                 "M2x0.25",
                                 4.5,
-                                t -> TestDevice.strength(TestDevice.patched(TestDevice.drive(t, "JIS1")), ""))
+                                t ->
+                                        TestDevice.strength(
+                                                TestDevice.patched(TestDevice.drive(t, "JIS1")),
+                                                ""))
                         .screw("a", TestDevice.seat("one"))
                         .screw("b", TestDevice.seat("other"))
                         .build();

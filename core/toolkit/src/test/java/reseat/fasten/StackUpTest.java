@@ -60,7 +60,10 @@ class StackUpTest {
                 bench(6).type("other", "M2", length)
                         .screw(
                                 "s",
-                                TestDevice.seat("right").lengths(1, 5).depth(5.5).behind("board", 0.5))
+                                TestDevice.seat("right")
+                                        .lengths(1, 5)
+                                        .depth(5.5)
+                                        .behind("board", 0.5))
                         .build();
         assertEquals(outcome, swap(device).outcome());
     }

@@ -144,7 +144,10 @@ class TorqueAdvisorTest {
     @Test
     void assumesNothingUnlessAllowed() {
         Device device =
-                new TestDevice().type("m2x4", "M2", 4).screw("a", TestDevice.seat("m2x4").noTorque()).build();
+                new TestDevice()
+                        .type("m2x4", "M2", 4)
+                        .screw("a", TestDevice.seat("m2x4").noTorque())
+                        .build();
         String message =
                 message(
                         () ->

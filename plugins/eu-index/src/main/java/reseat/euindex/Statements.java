@@ -18,37 +18,37 @@ final class Statements {
     private static final List<Statement> OF_DEVICE =
             List.of(
                     new Statement(
-                        "warmed",
-                        "Comma-separated ids of joints that are warmed first; each is a step.",
-                        false),
+                            "warmed",
+                            "Comma-separated ids of joints that are warmed first; each is a step.",
+                            false),
                     new Statement(
-                        "warmed-with", "Id of the tool that warms (default: heat-mat).", false),
+                            "warmed-with", "Id of the tool that warms (default: heat-mat).", false),
                     new Statement(
-                        "cleaned",
-                        "Ids of joints whose residue must be cleaned off before work continues;"
-                                + " each is a step.",
-                        false),
+                            "cleaned",
+                            "Ids of joints whose residue must be cleaned off before work continues;"
+                                    + " each is a step.",
+                            false),
                     new Statement(
-                        "tool.NAME",
-                        "Class of a tool: basic, with-part, with-product, on-sale or proprietary.",
-                        false),
+                            "tool.NAME",
+                            "Class of a tool: basic, with-part, with-product, on-sale or proprietary.",
+                            false),
                     new Statement(
-                        "end-users-can-buy",
-                        "Comma-separated priority parts that end users can buy, or all.",
-                        true),
+                            "end-users-can-buy",
+                            "Comma-separated priority parts that end users can buy, or all.",
+                            true),
                     new Statement(
-                        "updates-years",
-                        "Years of updates of the operating system, counted from the end of placement on the market.",
-                        true),
+                            "updates-years",
+                            "Years of updates of the operating system, counted from the end of placement on the market.",
+                            true),
                     new Statement(
-                        "information",
-                        "Who gets the repair information: public, free-for-professionals or paid-by-professionals.",
-                        true),
+                            "information",
+                            "Who gets the repair information: public, free-for-professionals or paid-by-professionals.",
+                            true),
                     new Statement(
-                        "reading",
-                        "How a change of tool right after a removal counts: merged (usual) or"
-                                + " strict.",
-                        false));
+                            "reading",
+                            "How a change of tool right after a removal counts: merged (usual) or"
+                                    + " strict.",
+                            false));
 
     static final List<Statement> KNOWN = known();
 
@@ -74,19 +74,19 @@ final class Statements {
     private static List<Statement> ofPart(PriorityPart part) {
         return List.of(
                 new Statement(
-                            "part." + part.id(),
-                            "Comma-separated ids of the device's parts that are this priority"
-                                    + " part, or none.",
-                            part != PriorityPart.FOLDING),
+                        "part." + part.id(),
+                        "Comma-separated ids of the device's parts that are this priority"
+                                + " part, or none.",
+                        part != PriorityPart.FOLDING),
                 new Statement(
-                            "supplied." + part.id(),
-                            "yes if adhesive and other new fasteners for it come with the spare part at no extra cost.",
-                            false),
+                        "supplied." + part.id(),
+                        "yes if adhesive and other new fasteners for it come with the spare part at no extra cost.",
+                        false),
                 new Statement(
-                            "serial." + part.id(),
-                            "Number of remote notifications or authorisations of a serial number"
-                                    + " that it needs to work fully.",
-                            false));
+                        "serial." + part.id(),
+                        "Number of remote notifications or authorisations of a serial number"
+                                + " that it needs to work fully.",
+                        false));
     }
 
     /**

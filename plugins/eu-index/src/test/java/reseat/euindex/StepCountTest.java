@@ -72,7 +72,9 @@ class StepCountTest {
     @Test
     void countsEachToolNeededAtTheSameTime() {
         assertEquals(
-                2, StepCount.count(List.of(by(REMOVED, "driver", "key")), 0, StepCount.Reading.MERGED));
+                2,
+                StepCount.count(
+                        List.of(by(REMOVED, "driver", "key")), 0, StepCount.Reading.MERGED));
     }
 
     @ParameterizedTest

@@ -48,9 +48,7 @@ final class GuardedPlugin {
                                         each.from().isEmpty()
                                                 ? each
                                                 : new Plugins.Loaded(
-                                                        of(each, guard),
-                                                        each.from(),
-                                                        each.data()))
+                                                        of(each, guard), each.from(), each.data()))
                         .toList(),
                 plugins.refused());
     }

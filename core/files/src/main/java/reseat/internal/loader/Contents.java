@@ -74,7 +74,8 @@ final class Contents {
                         given::costTables,
                         CostTable::id,
                         CostTable::title);
-        List<Output> outputs = listed("output", "outputs()", given::outputs, Output::id, Output::title);
+        List<Output> outputs =
+                listed("output", "outputs()", given::outputs, Output::id, Output::title);
         List<Assessment> assessments =
                 listed(
                         "assessment",
@@ -83,7 +84,8 @@ final class Contents {
                         Assessment::id,
                         Assessment::title);
         // options are requested when the command is called: most runs call another command
-        List<Command> commands = listed("command", "commands()", given::commands, Command::name, Command::name);
+        List<Command> commands =
+                listed("command", "commands()", given::commands, Command::name, Command::name);
         for (Command command : commands) {
             if (!command.name().matches(COMMAND)) {
                 throw new Refusal("the name \"" + command.name() + "\" of a command is not valid");

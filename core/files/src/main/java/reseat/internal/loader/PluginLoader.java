@@ -200,7 +200,9 @@ public final class PluginLoader {
 
     private void take(Contents contents, Optional<Path> from, boolean data) {
         String self =
-                "plugin " + contents.plugin().info().id() + from.map(path -> " (" + path + ")").orElse("");
+                "plugin "
+                        + contents.plugin().info().id()
+                        + from.map(path -> " (" + path + ")").orElse("");
         List<String> taken = new ArrayList<>(List.of("plugin " + contents.plugin().info().id()));
         contents.ids().forEach((what, ids) -> ids.forEach(id -> taken.add(what + " " + id)));
         for (String id : taken) {

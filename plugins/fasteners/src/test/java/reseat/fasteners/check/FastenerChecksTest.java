@@ -154,7 +154,9 @@ class FastenerChecksTest {
     @Test
     void findsATorqueThatNothingStands() {
         Device device =
-                bench().screw("s", TestDevice.seat("m2x4").lengths(0, 4.2).torque(1.8, "manual p. 3"))
+                bench().screw(
+                                "s",
+                                TestDevice.seat("m2x4").lengths(0, 4.2).torque(1.8, "manual p. 3"))
                         .build();
         Finding finding = only(device, "torque-above-limit");
         assertEquals(Severity.ERROR, finding.severity());
@@ -167,7 +169,8 @@ class FastenerChecksTest {
     void findsAMissingTorqueAndOffersAnEstimate() {
         Finding estimated =
                 only(
-                        bench().screw("s", TestDevice.seat("m2x4").lengths(0, 4.2).noTorque()).build(),
+                        bench().screw("s", TestDevice.seat("m2x4").lengths(0, 4.2).noTorque())
+                                .build(),
                         "torque-missing");
         assertEquals(Severity.NOTE, estimated.severity());
         assertTrue(
@@ -327,7 +330,11 @@ class FastenerChecksTest {
     void findsNamesThatNoTableHas() {
         Device device =
                 new TestDevice()
-                        .type("odd", "M1.5", 4, t -> TestDevice.drive(TestDevice.strength(t, "8.9"), "T11"))
+                        .type(
+                                "odd",
+                                "M1.5",
+                                4,
+                                t -> TestDevice.drive(TestDevice.strength(t, "8.9"), "T11"))
                         .screw("s", TestDevice.seat("odd").material("mithril"))
                         .build();
         List<Finding> found = run(CheckInput.of(device));
