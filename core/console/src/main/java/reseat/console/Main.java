@@ -23,7 +23,7 @@ public final class Main {
         // UTF-8 regardless of the locale: the same input must give the same bytes everywhere
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        Guard.PROGRAM.arm(out, err);
+        Guard.PROGRAM.arm(out, err, System::exit, Runtime.getRuntime()::halt);
         boolean trace = "1".equals(System.getenv("RESEAT_TRACE"));
         int code = run(out, err, trace, args);
         out.flush();

@@ -186,7 +186,7 @@ class CheckCommandTest {
         Ran ran = check(TANSY, "--plan", file.toString());
 
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("the plan does not hold"), ran.err());
+        assertTrue(ran.err().contains("the plan is not valid"), ran.err());
     }
 
     @Test

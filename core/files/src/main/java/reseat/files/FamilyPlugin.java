@@ -40,6 +40,6 @@ public abstract class FamilyPlugin implements Plugin {
      */
     @Override
     public List<DeviceFamily> families() {
-        return List.of(FamilyReader.inJarOf(getClass()));
+        return List.of(FamilyReader.inJarOf(getClass(), FOLDER));
     }
 }

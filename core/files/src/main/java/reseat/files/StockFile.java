@@ -1,5 +1,6 @@
 package reseat.files;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -113,5 +114,24 @@ public record StockFile(StockSource source, Map<String, String> settings, Path f
     /** Opens the stock. */
     public Stock open() throws StockException {
         return source.open(settings, folder);
+    }
+
+    /**
+     * Opens the stock for a command, and prints what it notes on opening.
+     *
+     * @param err gets a line for each note
+     */
+    public Stock open(PrintWriter err) throws StockException {
+        Stock stock = open();
+        stock.openingNotes().forEach(note -> err.println("reseat: " + note + "."));
+        err.flush();
+        return stock;
+    }
+
+    /** Returns what a command prints if a stock refuses something. */
+    public static String message(StockException refusal) {
+        String message = String.valueOf(refusal.getMessage());
+        // errors of a file already carry their locations, one per line
+        return message.contains(": error: ") ? message : "reseat: " + message + ".";
     }
 }

@@ -58,20 +58,20 @@ class BrokenInputTest {
 
     @Test
     void yaml() throws IOException {
-        breaks(Bench.TIN.getBytes(StandardCharsets.UTF_8), "tin.yaml");
+        breaks(TinDevice.TIN.getBytes(StandardCharsets.UTF_8), "tin.yaml");
     }
 
     @Test
     void json() throws IOException {
         breaks(
-                ResolvedJson.write(Bench.device(Bench.tin(folder, "id: tin", "id: tin")))
+                ResolvedJson.write(TinDevice.device(TinDevice.tin(folder, "id: tin", "id: tin")))
                         .getBytes(StandardCharsets.UTF_8),
                 "tin.json");
     }
 
     @Test
     void seatTables() throws IOException {
-        Path file = Bench.tin(folder, "id: tin", "id: tin\nseatTable: s.csv");
+        Path file = TinDevice.tin(folder, "id: tin", "id: tin\nseatTable: s.csv");
         byte[] sound =
                 "joint,seat,x,y,clamped,behind\nlid-screw,c,1,2,\"1,5\",cell 2; board 3\nlid-screw,d,3,4,,\n"
                         .getBytes(StandardCharsets.UTF_8);

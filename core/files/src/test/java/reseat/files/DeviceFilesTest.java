@@ -31,7 +31,7 @@ class DeviceFilesTest {
     @TempDir Path folder;
 
     private Device tin(String found, String put) {
-        return Bench.device(Bench.tin(folder, found, put));
+        return TinDevice.device(TinDevice.tin(folder, found, put));
     }
 
     private Device tin() {
@@ -150,7 +150,7 @@ class DeviceFilesTest {
 
     @Test
     void aVariantIsAMergePatch() {
-        Path file = Bench.tin(folder, "id: tin", "id: tin");
+        Path file = TinDevice.tin(folder, "id: tin", "id: tin");
         Reading reading = DeviceFiles.read(file, Optional.of("glued"), List.of());
 
         assertEquals(List.of("glued"), reading.variants());
@@ -162,7 +162,7 @@ class DeviceFilesTest {
         assertEquals(33, glued.origin("/joints/lid-bond/kind").line());
         assertEquals(
                 "tin.yaml: error: there is no variant \"glue\". Did you mean \"glued\"?",
-                Bench.problems(DeviceFiles.read(file, Optional.of("glue"), List.of()), file));
+                TinDevice.problems(DeviceFiles.read(file, Optional.of("glue"), List.of()), file));
     }
 
     @Test
@@ -191,7 +191,7 @@ class DeviceFilesTest {
 
     @Test
     void theFamilyRanksBetweenBuiltInDataAndDevice() {
-        Path file = Bench.tin(folder, "id: tin", "id: tin\nfamily: rugged");
+        Path file = TinDevice.tin(folder, "id: tin", "id: tin\nfamily: rugged");
         DeviceFamily rugged =
                 family("rugged", "kinds: {parts: {cover: {title: hatch, time: 7 s}}, joints: {}}");
 
@@ -205,7 +205,7 @@ class DeviceFilesTest {
                 Duration.Basis.FAMILY, tin.kindOf(tin.part("lid")).time().orElseThrow().basis());
         assertEquals(
                 "tin.yaml:3:9: error: family: there is no device family \"rugged\". Did you mean \"ruged\"?",
-                Bench.problems(
+                TinDevice.problems(
                         DeviceFiles.read(
                                 file, Optional.empty(), List.of(family("ruged", "tools: {}"))),
                         file));
@@ -213,7 +213,7 @@ class DeviceFilesTest {
 
     @Test
     void errorsOfAFamilyAreNamedAfterIt() {
-        Path file = Bench.tin(folder, "id: tin", "id: tin\nfamily: rugged");
+        Path file = TinDevice.tin(folder, "id: tin", "id: tin\nfamily: rugged");
         DeviceFamily rugged = family("rugged", "kinds: {parts: {cover: {tiem: 7 s}}}\nparts: {}");
 
         assertEquals(
@@ -221,7 +221,8 @@ class DeviceFilesTest {
                 family rugged:1:25: error: cover: unknown key "tiem". Did you mean "time"?
                 family rugged:2:1: error: defaults: unknown key "parts". Known keys: tools, setup, kinds, hazards, \
                 consumables, supplies, prepare.""",
-                Bench.problems(DeviceFiles.read(file, Optional.empty(), List.of(rugged)), file));
+                TinDevice.problems(
+                        DeviceFiles.read(file, Optional.empty(), List.of(rugged)), file));
     }
 
     @Test
@@ -246,7 +247,7 @@ class DeviceFilesTest {
         assertEquals(
                 "cost table bench:1:1: error: cost table: unknown key \"parts\". Known keys: setup,"
                         + " tools, kinds.",
-                Bench.problems(
+                TinDevice.problems(
                         DeviceFiles.read(
                                 file, Optional.empty(), List.of(), Optional.of(costs("parts: {}"))),
                         file));
@@ -297,22 +298,22 @@ class DeviceFilesTest {
 
     @Test
     void jsonIsReadLikeYaml() {
-        Path yaml = Bench.tin(folder, "id: tin", "id: tin");
-        Path json = Bench.file(folder, "tin.json", ResolvedJson.write(Bench.device(yaml)));
+        Path yaml = TinDevice.tin(folder, "id: tin", "id: tin");
+        Path json = TinDevice.file(folder, "tin.json", ResolvedJson.write(TinDevice.device(yaml)));
 
-        assertEquals(Bench.device(yaml).joints(), Bench.device(json).joints());
+        assertEquals(TinDevice.device(yaml).joints(), TinDevice.device(json).joints());
     }
 
     @Test
     void orThrowTellsEveryProblem() {
-        Reading reading = Bench.read(Bench.tin(folder, "base: tray", "bass: tray"));
+        Reading reading = TinDevice.read(TinDevice.tin(folder, "base: tray", "bass: tray"));
         BadInputException thrown = assertThrows(BadInputException.class, reading::orThrow);
         assertEquals(reading.problems(), thrown.problems());
     }
 
     @Test
     void seatTablesLieBesideTheFile() {
-        Bench.file(
+        TinDevice.file(
                 folder,
                 "seats.csv",
                 "\uFEFFjoint;seat;x;y;clamped;torque;behind\r\n"
@@ -337,7 +338,7 @@ class DeviceFilesTest {
     /** Found by changed inputs: it was written as -0.0 and came back as 0.0. */
     @Test
     void whatIsTooSmallToBeAnythingIsZeroWithoutASign() {
-        Bench.file(
+        TinDevice.file(
                 folder, "seats.csv", "joint,seat,x,y\nlid-screw,c,-1e-400,35\nlid-screw,d,55,35\n");
         Device tin = tin("id: tin", "id: tin\nseatTable: seats.csv");
 

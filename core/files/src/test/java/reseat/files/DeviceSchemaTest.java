@@ -44,8 +44,9 @@ class DeviceSchemaTest {
 
     @Test
     void acceptsWhatTheReaderAccepts() {
-        assertEquals(Set.of(), messages(Bench.TIN));
-        String resolved = ResolvedJson.write(Bench.device(Bench.tin(folder, "id: tin", "id: tin")));
+        assertEquals(Set.of(), messages(TinDevice.TIN));
+        String resolved =
+                ResolvedJson.write(TinDevice.device(TinDevice.tin(folder, "id: tin", "id: tin")));
         assertEquals(Set.of(), SCHEMA.validate(resolved, InputFormat.JSON));
     }
 
@@ -76,8 +77,8 @@ class DeviceSchemaTest {
                 "torque: 0.18 N·m | torqueNm: -1",
             })
     void refusesWhatTheReaderRefuses(String found, String put) {
-        assertFalse(messages(Bench.TIN.replace(found, put)).isEmpty());
-        assertFalse(Bench.read(Bench.tin(folder, found, put)).device().isPresent());
+        assertFalse(messages(TinDevice.TIN.replace(found, put)).isEmpty());
+        assertFalse(TinDevice.read(TinDevice.tin(folder, found, put)).device().isPresent());
     }
 
     @Test

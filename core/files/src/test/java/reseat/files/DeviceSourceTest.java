@@ -94,7 +94,7 @@ class DeviceSourceTest {
     }
 
     private DeviceSource source(String found, String put) {
-        return DeviceSource.of(Bench.tin(folder, found, put), List.of());
+        return DeviceSource.of(TinDevice.tin(folder, found, put), List.of());
     }
 
     private static List<String> devices(CheckSource.Content content) {

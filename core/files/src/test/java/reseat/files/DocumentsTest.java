@@ -20,10 +20,11 @@ class DocumentsTest {
         String page = Files.readString(Path.of("..", "docs", "resolved.md"));
         String example = page.substring(page.indexOf("```json\n") + 8, page.lastIndexOf("```"));
 
-        Device box = Bench.device(Bench.file(folder, "box.json", example));
+        Device box = TinDevice.device(TinDevice.file(folder, "box.json", example));
 
         assertEquals(2, box.joints().size());
         SameFacts.assertSame(
-                box, Bench.device(Bench.file(folder, "back.json", ResolvedJson.write(box))));
+                box,
+                TinDevice.device(TinDevice.file(folder, "back.json", ResolvedJson.write(box))));
     }
 }

@@ -20,22 +20,22 @@ class FaultyFilesTest {
     private void refuses(String found, String put, String message) {
         assertEquals(
                 marked(found, put) + ": error: " + message,
-                Bench.problems(folder.resolve("tin.yaml")));
+                TinDevice.problems(folder.resolve("tin.yaml")));
     }
 
     private void warns(String found, String put, String message) {
         assertEquals(
                 marked(found, put) + ": warning: " + message,
-                Bench.problems(folder.resolve("tin.yaml")));
+                TinDevice.problems(folder.resolve("tin.yaml")));
     }
 
     private String marked(String found, String put) {
-        String text = Bench.TIN.replace(found, put);
+        String text = TinDevice.TIN.replace(found, put);
         int mark = text.indexOf('»');
         String before = text.substring(0, mark);
         long line = 1 + before.chars().filter(c -> c == '\n').count();
         int column = mark - before.lastIndexOf('\n');
-        Bench.file(folder, "tin.yaml", text.replace("»", ""));
+        TinDevice.file(folder, "tin.yaml", text.replace("»", ""));
         return "tin.yaml:" + line + ":" + column;
     }
 
@@ -147,7 +147,7 @@ class FaultyFilesTest {
         String place = marked("kind: cover", given);
         assertEquals(
                 place + ": error: time: found \"A1 B0 G2 A1 B0 P1 A0\": ",
-                Bench.problems(folder.resolve("tin.yaml")).replaceFirst("(?<=A0\": ).*", ""));
+                TinDevice.problems(folder.resolve("tin.yaml")).replaceFirst("(?<=A0\": ).*", ""));
     }
 
     @Test
@@ -324,11 +324,11 @@ class FaultyFilesTest {
     @Test
     void allProblemsAtOnce() {
         String problems =
-                Bench.problems(
-                        Bench.file(
+                TinDevice.problems(
+                        TinDevice.file(
                                 folder,
                                 "tin.yaml",
-                                Bench.TIN
+                                TinDevice.TIN
                                         .replace("name: Tin\n", "nmae: Tin\n")
                                         .replace("screw: m2x4}", "screw: m3x4}")
                                         .replace("x: 55", "x: 65")
@@ -348,14 +348,14 @@ class FaultyFilesTest {
         for (int i = 0; i < 1000; i++) {
             many.append("  p").append(i).append(": {}\n");
         }
-        Reading reading = Bench.read(Bench.tin(folder, "parts:\n", many.toString()));
+        Reading reading = TinDevice.read(TinDevice.tin(folder, "parts:\n", many.toString()));
         assertEquals(201, reading.problems().size());
         assertEquals("and 800 more", reading.problems().get(200).message());
     }
 
     @Test
     void rowsOfSeatTables() {
-        Bench.file(
+        TinDevice.file(
                 folder,
                 "s.csv",
                 "joint,seat,x,y,torqe\nlid-screw,a,1,1,\nlid-scrw,z,1,1,\nlid-screw,e,1\nlid-screw,f,x,70,\n");
@@ -366,7 +366,7 @@ class FaultyFilesTest {
                 s.csv:3:1: error: joint: there is no joint entry "lid-scrw". Did you mean "lid-screw"?
                 s.csv:4:1: error: this row has 3 cells, but the header has 5
                 s.csv:5:13: error: x: found "x", expected a number of millimetres""",
-                Bench.problems(Bench.tin(folder, "id: tin", "id: tin\nseatTable: s.csv")));
+                TinDevice.problems(TinDevice.tin(folder, "id: tin", "id: tin\nseatTable: s.csv")));
     }
 
     @Test
@@ -379,28 +379,29 @@ class FaultyFilesTest {
                 "id: tin",
                 "id: tin\nseatTable: »t.csv",
                 "there is no file \"t.csv\" beside this one");
-        Bench.file(folder, "s.csv", "seat,x\na,1\n");
+        TinDevice.file(folder, "s.csv", "seat,x\na,1\n");
         assertEquals(
                 "s.csv:1:1: error: the column \"joint\" is missing",
-                Bench.problems(Bench.tin(folder, "id: tin", "id: tin\nseatTable: s.csv")));
+                TinDevice.problems(TinDevice.tin(folder, "id: tin", "id: tin\nseatTable: s.csv")));
     }
 
     @Test
     void filesThatCannotBeRead() throws IOException {
         assertEquals(
                 "none.yaml: error: there is no such file",
-                Bench.problems(folder.resolve("none.yaml")));
+                TinDevice.problems(folder.resolve("none.yaml")));
         assertEquals(
                 "d: error: this is a directory, not a file",
-                Bench.problems(Files.createDirectory(folder.resolve("d"))));
+                TinDevice.problems(Files.createDirectory(folder.resolve("d"))));
         Path large = folder.resolve("large.yaml");
         try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
             file.setLength(200L * 1024 * 1024);
         }
-        assertEquals("large.yaml: error: the file is larger than 16 MiB", Bench.problems(large));
+        assertEquals(
+                "large.yaml: error: the file is larger than 16 MiB", TinDevice.problems(large));
         assertEquals(
                 "l.yaml:1:1: error: found a list, expected the keys of a device file,"
                         + " such as format",
-                Bench.problems(Bench.file(folder, "l.yaml", "- a\n")));
+                TinDevice.problems(TinDevice.file(folder, "l.yaml", "- a\n")));
     }
 }

@@ -63,22 +63,22 @@ class JobFilesTest {
 
     @Test
     void isHeldAgainstItsDevice() throws Exception {
-        Path tin = Bench.tin(folder, "id: tin", "id: tin");
+        Path tin = TinDevice.tin(folder, "id: tin", "id: tin");
 
-        assertEquals(List.of(), read(JOB).problems(Bench.device(tin)));
+        assertEquals(List.of(), read(JOB).problems(TinDevice.device(tin)));
         List<Problem> joint =
-                read(JOB.replace("lid-screw.a", "lid-screw.x")).problems(Bench.device(tin));
+                read(JOB.replace("lid-screw.a", "lid-screw.x")).problems(TinDevice.device(tin));
         assertEquals(1, joint.size());
         assertTrue(
                 joint.get(0)
                         .toString()
                         .contains("5:3: error: cycles: there is no joint \"lid-screw.x\""),
                 joint.toString());
-        List<Problem> other = read(JOB.replace("tin", "can")).problems(Bench.device(tin));
+        List<Problem> other = read(JOB.replace("tin", "can")).problems(TinDevice.device(tin));
         assertTrue(other.get(0).toString().contains("this job is for \"can\""), other.toString());
     }
 
     private JobFile read(String text) throws Exception {
-        return JobFiles.read(Bench.file(folder, "j-17.yaml", text));
+        return JobFiles.read(TinDevice.file(folder, "j-17.yaml", text));
     }
 }

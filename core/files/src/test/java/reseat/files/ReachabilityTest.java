@@ -19,7 +19,7 @@ class ReachabilityTest {
         parts.lines().forEach(line -> text.append("  ").append(line).append('\n'));
         text.append("joints:\n");
         joints.lines().forEach(line -> text.append("  ").append(line).append('\n'));
-        return Bench.problems(Bench.file(folder, "box.yaml", text.toString()));
+        return TinDevice.problems(TinDevice.file(folder, "box.yaml", text.toString()));
     }
 
     @Test

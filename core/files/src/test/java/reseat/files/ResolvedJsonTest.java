@@ -31,12 +31,12 @@ class ResolvedJsonTest {
     @TempDir Path folder;
 
     private Device back(Device device) {
-        return Bench.device(Bench.file(folder, "back.json", ResolvedJson.write(device)));
+        return TinDevice.device(TinDevice.file(folder, "back.json", ResolvedJson.write(device)));
     }
 
     @Test
     void isReadAsTheSameDevice() {
-        Device tin = Bench.device(Bench.tin(folder, "id: tin", "id: tin"));
+        Device tin = TinDevice.device(TinDevice.tin(folder, "id: tin", "id: tin"));
 
         SameFacts.assertSame(tin, back(tin));
         assertEquals(ResolvedJson.write(tin), ResolvedJson.write(back(tin)));
@@ -51,11 +51,11 @@ class ResolvedJsonTest {
                         + " 2]]}}, margin: 0.5 mm,"
                         + " thickness: 0.3 mm, givenDepths: [{edge: 0, depth: 4 mm}]}";
         Device tin =
-                Bench.device(
-                        Bench.file(
+                TinDevice.device(
+                        TinDevice.file(
                                 folder,
                                 "tin.yaml",
-                                Bench.TIN
+                                TinDevice.TIN
                                                 .replace(
                                                         "cell-pad: {kind",
                                                         "cell-pad: {"
@@ -153,9 +153,9 @@ class ResolvedJsonTest {
     @ParameterizedTest
     @MethodSource("samples")
     void everySampleIsReadBackInEveryVariant(Path sample) {
-        Device device = Bench.device(sample);
+        Device device = TinDevice.device(sample);
         SameFacts.assertSame(device, back(device));
-        for (String variant : Bench.read(sample).variants()) {
+        for (String variant : TinDevice.read(sample).variants()) {
             Reading patched = DeviceFiles.read(sample, Optional.of(variant), Samples.families());
             Device other =
                     patched.device().orElseThrow(() -> new AssertionError(patched.problems()));
@@ -165,7 +165,7 @@ class ResolvedJsonTest {
 
     @Test
     void theLeastResolvedFileNeedsNoKinds() {
-        Device box = Bench.device(Bench.file(folder, "box.json", LEAST));
+        Device box = TinDevice.device(TinDevice.file(folder, "box.json", LEAST));
 
         assertEquals(new Move("act", "H", "A", 3, 4, List.of(), List.of()), box.move("P1"));
         assertEquals("joint", box.joint("j_1").kind());
@@ -188,13 +188,14 @@ class ResolvedJsonTest {
                 box.json:3:22: error: part P2 is not held in place: no joint holds it and it lies under no part
                 box.json:3:28: error: part P2: the key "move" is missing; no default applies in a resolved file
                 box.json:5:35: error: w: the key "tool" is missing""",
-                Bench.problems(Bench.file(folder, "box.json", less)));
+                TinDevice.problems(TinDevice.file(folder, "box.json", less)));
     }
 
     @Test
     void theTableMustBeWhole() {
         assertEquals(
                 "box.json:2:41: error: setup: the change of tool from T to H has no time",
-                Bench.problems(Bench.file(folder, "box.json", LEAST.replace("\"H\": 7", ""))));
+                TinDevice.problems(
+                        TinDevice.file(folder, "box.json", LEAST.replace("\"H\": 7", ""))));
     }
 }

@@ -11,7 +11,7 @@ import java.util.Set;
 final class FactList {
 
     private final StepGraph graph;
-    private final Steps steps;
+    private final StepConditions steps;
 
     FactList(StepGraph graph) {
         this.graph = graph;

@@ -18,7 +18,7 @@ final class Failures {
     private static final int RING = Integer.MAX_VALUE;
 
     private final Net net;
-    private final Steps steps;
+    private final StepConditions steps;
     private final Compiled c;
     private final List<Fact> facts;
     private final Map<Fact, Integer> rank = new HashMap<>();
@@ -94,7 +94,7 @@ final class Failures {
     /** The parts beyond a condition of going, which would have to come along. */
     List<Integer> beyond(int part, Condition condition) {
         if (condition.fact() instanceof Fact.Released released) {
-            return Steps.others(part, c.holds[c.node(released.joints().get(0))]);
+            return StepConditions.others(part, c.holds[c.node(released.joints().get(0))]);
         }
         return List.of(c.part(((Fact.Apart) condition.fact()).part()));
     }

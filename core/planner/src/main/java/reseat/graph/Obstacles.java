@@ -20,7 +20,7 @@ final class Obstacles {
 
     private final StepGraph graph;
     private final Net net;
-    private final Steps steps;
+    private final StepConditions steps;
     private final Compiled c;
     private final Rules rules;
     private final Failures failures;

@@ -10,10 +10,10 @@ import reseat.internal.graph.Compiled;
 final class Opening {
 
     private final Net net;
-    private final Steps steps;
+    private final StepConditions steps;
     private final Compiled c;
 
-    Opening(Net net, Steps steps) {
+    Opening(Net net, StepConditions steps) {
         this.net = net;
         this.steps = steps;
         c = net.c;

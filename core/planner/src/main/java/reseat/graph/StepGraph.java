@@ -31,12 +31,12 @@ import reseat.model.State;
 public final class StepGraph {
 
     final Net net;
-    final Steps steps;
+    final StepConditions steps;
     private final Compiled c;
 
     private StepGraph(Question question) {
         net = new Net(question);
-        steps = new Steps(net);
+        steps = new StepConditions(net);
         c = net.c;
     }
 

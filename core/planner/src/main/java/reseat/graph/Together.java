@@ -13,11 +13,11 @@ import reseat.internal.graph.Landmarks;
 final class Together {
 
     private final Net net;
-    private final Steps steps;
+    private final StepConditions steps;
     private final Compiled c;
     private final Landmarks landmarks;
 
-    Together(Net net, Steps steps) {
+    Together(Net net, StepConditions steps) {
         this.net = net;
         this.steps = steps;
         c = net.c;
@@ -52,7 +52,7 @@ final class Together {
         for (int j : c.nodesOf[part]) {
             if (!c.slack[j]
                     && !c.gives[j]
-                    && Steps.others(part, c.holds[j]).contains(other)
+                    && StepConditions.others(part, c.holds[j]).contains(other)
                     && Bits.get(landmarks.needsOfRelease(j), landmarks.moveBit(part))) {
                 return false;
             }

@@ -80,7 +80,7 @@ final class ContributionContract {
                 breaches.add(
                         "check "
                                 + check.info().id()
-                                + " does not describe itself the same way twice");
+                                + ": info() returns something else when called again");
             }
             for (Device device : devices) {
                 breaches.guard(
@@ -103,11 +103,11 @@ final class ContributionContract {
                     .sorted()
                     .toList()
                     .equals(check.on(each).stream().sorted().toList())) {
-                breaches.add(name + " has other findings when run again");
+                breaches.add(name + " returns different findings when run again");
             }
             for (Finding finding : found) {
                 if (!finding.check().equals(check.info().id())) {
-                    breaches.add(name + " reports in the name of " + finding.check());
+                    breaches.add(name + " reports a finding of the check " + finding.check());
                 }
                 if (!finding.subject().isEmpty() && !finding.subject().startsWith("/")) {
                     breaches.add(name + ": \"" + finding.subject() + "\" is not a JSON Pointer");
@@ -125,7 +125,7 @@ final class ContributionContract {
                                 + source.id()
                                 + ": the setting \""
                                 + setting.name()
-                                + "\" is not a name, or is a duplicate");
+                                + "\" is invalid or a duplicate");
             }
             if (setting.says().isBlank()) {
                 breaches.add(
@@ -140,7 +140,7 @@ final class ContributionContract {
 
     private void open(CostTable table) {
         if (table.source().isBlank()) {
-            breaches.add("cost table " + table.id() + " does not say where its times come from");
+            breaches.add("cost table " + table.id() + " names no source for its times");
         }
         try (InputStream in = table.open()) {
             if (in.readAllBytes().length == 0) {
@@ -160,14 +160,15 @@ final class ContributionContract {
 
     private void assess(Assessment assessment, Device device) {
         if (assessment.source().isBlank()) {
-            breaches.add("assessment " + assessment.id() + " does not say where it was published");
+            breaches.add("assessment " + assessment.id() + " names no publication");
         }
         if (assessment.statements().stream().anyMatch(Assessment.Statement::required)) {
             return; // the statements it needs are unknown here
         }
         Assessment.Result once = assessment.assess(device, Map.of(), QUICKLY);
         if (!once.equals(assessment.assess(device, Map.of(), QUICKLY))) {
-            breaches.add("assessment " + assessment.id() + " gives another result when run again");
+            breaches.add(
+                    "assessment " + assessment.id() + " returns a different result when run again");
         }
         Set<String> ids = new HashSet<>();
         once.criteria()

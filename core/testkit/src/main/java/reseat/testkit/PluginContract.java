@@ -29,7 +29,7 @@ import reseat.spi.PluginInfo;
  *   <li>ids are valid, and unique for each kind of contribution;
  *   <li>the data of families reads without errors, and so do the files of each template for every
  *       answer; plans for them exist;
- *   <li>checks have the same findings when run again, in their own name and about a fact of the
+ *   <li>checks have the same findings when run again, under their own id and about a fact of the
  *       device;
  *   <li>outputs write the same bytes again; assessments give the same result again;
  *   <li>commands describe themselves and their options, reject unknown options, and end when the
@@ -116,14 +116,14 @@ public final class PluginContract {
                         List<T> once = list.get();
                         List<T> again = list.get();
                         if (once == null || again == null) {
-                            add("the list of each " + what + " is null");
+                            add("the list of the kind \"" + what + "\" is null");
                             return;
                         }
                         List<String> ids = new ArrayList<>();
                         for (T each : once) {
                             String id = each == null ? null : idOf.apply(each);
                             if (each == null || id == null) {
-                                add("a " + what + " or its id is null");
+                                add("an entry of the kind \"" + what + "\", or its id, is null");
                                 continue;
                             }
                             if (!id.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,63}")) {
@@ -143,12 +143,13 @@ public final class PluginContract {
                         again.forEach(each -> second.add(idOf.apply(each)));
                         if (!second.equals(ids)) {
                             add(
-                                    "the second time, the "
+                                    "the ids of the kind \""
                                             + what
-                                            + " ids are "
+                                            + "\" were "
+                                            + ids
+                                            + ", and "
                                             + second
-                                            + ", not "
-                                            + ids);
+                                            + " when called again");
                         }
                     });
             return good;

@@ -122,8 +122,8 @@ class PluginContractTest {
     void noticesARestlessCheck() {
         assertSays(
                 breaches(new It(List.of(), List.of(new Restless()))),
-                "check restless on generated-7 has other findings when run again",
-                "reports in the name of other",
+                "check restless on generated-7 returns different findings when run again",
+                "reports a finding of the check other",
                 "\"parts\" is not a JSON Pointer");
     }
 }

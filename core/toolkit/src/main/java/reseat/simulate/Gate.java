@@ -19,11 +19,11 @@ import reseat.text.ListText;
  */
 final class Gate {
 
-    private final Bench bench;
+    private final BenchState bench;
     private final Device device;
     private final Words words;
 
-    Gate(Bench bench) {
+    Gate(BenchState bench) {
         this.bench = bench;
         this.device = bench.device();
         this.words = new Words(device);

@@ -14,12 +14,12 @@ import reseat.model.Way;
 /** Determines what a goal still lacks in the current state of a unit. */
 final class GoalCheck {
 
-    private final Bench bench;
+    private final BenchState bench;
     private final Device device;
     private final Rules rules;
     private final Words words;
 
-    GoalCheck(Bench bench, Rules rules) {
+    GoalCheck(BenchState bench, Rules rules) {
         this.bench = bench;
         this.device = bench.device();
         this.rules = rules;

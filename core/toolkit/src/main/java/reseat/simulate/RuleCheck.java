@@ -38,7 +38,7 @@ final class RuleCheck {
     }
 
     /** Returns all breaches of what was done; the bench holds the final state. */
-    List<Breach> check(List<Step> steps, Bench end) {
+    List<Breach> check(List<Step> steps, BenchState end) {
         for (int at = 0; at < steps.size(); at++) {
             forbidden(at, steps.get(at));
         }
@@ -122,7 +122,7 @@ final class RuleCheck {
         }
     }
 
-    private void required(List<CostedAct> acts, Bench end) {
+    private void required(List<CostedAct> acts, BenchState end) {
         Set<String> done = ids(acts);
         for (String act : rules.requiredActs()) {
             if (!done.contains(act)) {

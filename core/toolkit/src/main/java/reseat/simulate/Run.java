@@ -17,7 +17,7 @@ import reseat.model.Way;
 /** One run of acts on a bench: the tool in hand, the posture, the acts done. */
 final class Run {
 
-    private final Bench bench;
+    private final BenchState bench;
     private final Device device;
     private final Gate gate;
     private final Words words;
@@ -26,7 +26,7 @@ final class Run {
     private String tool;
     private String posture;
 
-    Run(Bench bench) {
+    Run(BenchState bench) {
         this.bench = bench;
         this.device = bench.device();
         this.gate = new Gate(bench);

@@ -95,7 +95,7 @@ public final class Simulator {
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(String.join(" ", faults));
         }
-        Bench bench = new Bench(device, start);
+        BenchState bench = new BenchState(device, start);
         GoalCheck goalCheck = new GoalCheck(bench, rules);
         goal.ifPresent(goalCheck::verify);
         Run run = new Run(bench);

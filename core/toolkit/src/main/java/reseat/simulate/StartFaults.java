@@ -45,12 +45,12 @@ final class StartFaults {
             }
         }
         if (faults.isEmpty()) {
-            rigidJointsApart(new Bench(device, start), faults);
+            rigidJointsApart(new BenchState(device, start), faults);
         }
         return List.copyOf(faults);
     }
 
-    private static void rigidJointsApart(Bench bench, List<String> faults) {
+    private static void rigidJointsApart(BenchState bench, List<String> faults) {
         Words words = new Words(bench.device());
         for (Joint joint : bench.unreleased()) {
             if ((!joint.slack() || joint.gives()) && bench.isApart(joint)) {

@@ -12,10 +12,10 @@ import reseat.text.ListText;
 /** Warns about the effects of a change of posture on a partly disassembled unit. */
 final class Warnings {
 
-    private final Bench bench;
+    private final BenchState bench;
     private final Words words;
 
-    Warnings(Bench bench) {
+    Warnings(BenchState bench) {
         this.bench = bench;
         this.words = new Words(bench.device());
     }

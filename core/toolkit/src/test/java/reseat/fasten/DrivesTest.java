@@ -11,12 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.DriverFit.Verdict;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 
 /** Drives (facts 7). */
 class DrivesTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
     private final Drives drives = tables.drives();
 
     /** ISO 10664, nbk1560.com technical-19. */

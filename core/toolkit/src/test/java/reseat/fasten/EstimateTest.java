@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.TorqueEstimate.Limit;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Seat;
 
 /** Estimates of torques, worked out beside the code, and the words in which they are asked for. */
 class EstimateTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
     private final TorqueAdvisor advisor = TorqueAdvisor.of(tables);
 
     private TorqueEstimate estimate(String words) {

@@ -12,12 +12,12 @@ import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.BadInputException;
 
 class FastenerTablesTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
     private static final String HEADER = "material,group,rm,shear,source,tag\n";
 
     @ParameterizedTest

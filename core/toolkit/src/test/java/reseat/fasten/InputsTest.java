@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.internal.fasten.ScrewFormulas;
 import reseat.model.Device;
 import reseat.model.ScrewType;
@@ -19,7 +19,7 @@ import reseat.model.ScrewType;
 /** What estimates start from: which numbers are refused, and what a device file tells. */
 class InputsTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     private static String refusal(Executable wrong) {
         return String.valueOf(assertThrows(FastenerInputException.class, wrong).getMessage());
@@ -132,11 +132,11 @@ class InputsTest {
     @Test
     void whatTheDeviceFileTellsOfASeatIsAsked() {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("st", "ST2", 4, InputsTest::bare)
                         .type("m2", "M2", 4, InputsTest::bare)
-                        .screw("a", Bench.seat("st").material("pc-abs").lengths(1, 4))
-                        .screw("b", Bench.seat("m2").lengths(1, 4))
+                        .screw("a", TestDevice.seat("st").material("pc-abs").lengths(1, 4))
+                        .screw("b", TestDevice.seat("m2").lengths(1, 4))
                         .build();
         TorqueAdvisor advisor = TorqueAdvisor.of(tables);
         TorqueRequest forming = advisor.request(device, "a", SeatConditions.unknown());
@@ -172,11 +172,11 @@ class InputsTest {
     @Test
     void screwsWithoutAPositionGoInTheOrderOfTheFile() {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("m2", "M2", 4)
-                        .screw("a", Bench.seat("m2"))
-                        .screw("b", Bench.seat("m2").at(1, 1))
-                        .screw("c", Bench.seat("m2").at(9, 9))
+                        .screw("a", TestDevice.seat("m2"))
+                        .screw("b", TestDevice.seat("m2").at(1, 1))
+                        .screw("c", TestDevice.seat("m2").at(9, 9))
                         .build();
         SeatOrder order =
                 SeatOrder.of(device, List.of("a", "b", "c"), TighteningPattern.Backing.HARD);

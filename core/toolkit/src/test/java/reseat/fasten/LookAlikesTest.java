@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.StackUp.Outcome;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.ScrewType;
@@ -20,7 +20,7 @@ import reseat.model.ScrewType;
 /** Which two screws a person takes for each other, and how bad that would be. */
 class LookAlikesTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
     private final LookAlikes.Eye eye = LookAlikes.Eye.of(tables);
 
     private static ScrewType screw(
@@ -168,15 +168,18 @@ class LookAlikesTest {
     @Test
     void allDifferencesOfAPairAreNamed() {
         Device device =
-                new Bench()
-                        .type("one", "M2", 4, t -> Bench.drive(t, "PH1"))
+                new TestDevice()
+                        .type("one", "M2", 4, t -> TestDevice.drive(t, "PH1"))
                         .type(
                                 "other",
                                 "M2x0.25",
                                 4.5,
-                                t -> Bench.strength(Bench.patched(Bench.drive(t, "JIS1")), ""))
-                        .screw("a", Bench.seat("one"))
-                        .screw("b", Bench.seat("other"))
+                                t ->
+                                        TestDevice.strength(
+                                                TestDevice.patched(TestDevice.drive(t, "JIS1")),
+                                                ""))
+                        .screw("a", TestDevice.seat("one"))
+                        .screw("b", TestDevice.seat("other"))
                         .build();
         assertEquals(
                 List.of(
@@ -192,23 +195,23 @@ class LookAlikesTest {
     @Test
     void theGravestPairComesFirst() {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("long", "M2", 5.5)
                         .type("middle", "M2", 4.8)
                         .type("short", "M2", 4)
-                        .screw("a", Bench.seat("short").lengths(1, 3).behind("cell", 0.2))
-                        .screw("b", Bench.seat("middle").lengths(1.8, 3).behind("board", 0.2))
+                        .screw("a", TestDevice.seat("short").lengths(1, 3).behind("cell", 0.2))
+                        .screw("b", TestDevice.seat("middle").lengths(1.8, 3).behind("board", 0.2))
                         .build();
         LookAlikes onlyTwo = LookAlikes.of(tables, device);
         assertEquals(1, onlyTwo.pairs().size(), "the long one sits nowhere");
         Device all =
-                new Bench()
+                new TestDevice()
                         .type("long", "M2", 5.5)
                         .type("middle", "M2", 4.8)
                         .type("short", "M2", 4)
-                        .screw("a", Bench.seat("short").lengths(1, 3).behind("cell", 0.2))
-                        .screw("b", Bench.seat("middle").lengths(1.8, 3).behind("board", 0.2))
-                        .screw("c", Bench.seat("long").lengths(2.5, 3).behind("board", 0.2))
+                        .screw("a", TestDevice.seat("short").lengths(1, 3).behind("cell", 0.2))
+                        .screw("b", TestDevice.seat("middle").lengths(1.8, 3).behind("board", 0.2))
+                        .screw("c", TestDevice.seat("long").lengths(2.5, 3).behind("board", 0.2))
                         .build();
         assertEquals(
                 List.of("middle short 6", "long middle 5"),

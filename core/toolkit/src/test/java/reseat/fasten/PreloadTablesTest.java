@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.internal.fasten.ScrewFormulas;
 
 /** Preload and torque against published rows (facts 4 and 10). */
 class PreloadTablesTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     /** VDI 2230:2001, 90 % of yield, as mastik.pt page685; kN and N.m; dw 11.63, dh 9. */
     @ParameterizedTest

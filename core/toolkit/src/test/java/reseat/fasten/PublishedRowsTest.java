@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.ScrewThread.HoleLimits;
 import reseat.fasten.ScrewThread.ScrewLimits;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.internal.fasten.ScrewFormulas;
 
 /**
@@ -17,7 +17,7 @@ import reseat.internal.fasten.ScrewFormulas;
  */
 class PublishedRowsTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     /** ISO 898-7:1992, fine pitches, from memory; within two-figure rounding. */
     @ParameterizedTest

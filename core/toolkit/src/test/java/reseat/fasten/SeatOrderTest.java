@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.fasten.TighteningPattern.Backing;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Device;
 
 class SeatOrderTest {
@@ -15,11 +15,11 @@ class SeatOrderTest {
     @Test
     void startsAllByHandAndKeepsThePassesOfTheMaker() {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("m2x4", "M2", 4)
-                        .screw("a", Bench.seat("m2x4").at(0, 0).pass(2))
-                        .screw("b", Bench.seat("m2x4").at(50, 0).pass(1))
-                        .screw("c", Bench.seat("m2x4").at(50, 40))
+                        .screw("a", TestDevice.seat("m2x4").at(0, 0).pass(2))
+                        .screw("b", TestDevice.seat("m2x4").at(50, 0).pass(1))
+                        .screw("c", TestDevice.seat("m2x4").at(50, 40))
                         .build();
         SeatOrder order = SeatOrder.of(device, List.of("a", "b", "c"), Backing.HARD);
         assertEquals(List.of("b", "a", "c"), order.passes().get(0).joints());
@@ -32,10 +32,10 @@ class SeatOrderTest {
     @Test
     void saysWhenPositionsAreMissing() {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("m2x4", "M2", 4)
-                        .screw("a", Bench.seat("m2x4").at(0, 0))
-                        .screw("b", Bench.seat("m2x4"))
+                        .screw("a", TestDevice.seat("m2x4").at(0, 0))
+                        .screw("b", TestDevice.seat("m2x4"))
                         .build();
         SeatOrder order = SeatOrder.of(device, List.of("a", "b"), Backing.YIELDING);
         assertEquals(List.of("a", "b"), order.passes().get(1).joints());

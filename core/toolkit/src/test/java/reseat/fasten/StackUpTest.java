@@ -9,19 +9,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.fasten.StackUp.Outcome;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Device;
 import reseat.model.Kind;
 import reseat.model.Seat;
 
 class StackUpTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     @Test
     void addsUpAThroughSeat() {
         Device device =
-                bench(6).screw("s", Bench.seat("right").lengths(1.2, 4.2).behind("cell", 1.0))
+                bench(6).screw("s", TestDevice.seat("right").lengths(1.2, 4.2).behind("cell", 1.0))
                         .build();
         StackUp lies = StackUp.of(tables, device, "s");
         assertEquals(4.8, lies.reachMm().orElseThrow(), 1e-9);
@@ -48,7 +48,7 @@ class StackUpTest {
     void judgesLengthsInAThroughSeat(double length, Outcome outcome) {
         Device device =
                 bench(6).type("other", "M2", length)
-                        .screw("s", Bench.seat("right").lengths(1, 4.5).behind("cell", 1.0))
+                        .screw("s", TestDevice.seat("right").lengths(1, 4.5).behind("cell", 1.0))
                         .build();
         assertEquals(outcome, swap(device).outcome());
     }
@@ -60,7 +60,10 @@ class StackUpTest {
                 bench(6).type("other", "M2", length)
                         .screw(
                                 "s",
-                                Bench.seat("right").lengths(1, 5).depth(5.5).behind("board", 0.5))
+                                TestDevice.seat("right")
+                                        .lengths(1, 5)
+                                        .depth(5.5)
+                                        .behind("board", 0.5))
                         .build();
         assertEquals(outcome, swap(device).outcome());
     }
@@ -68,9 +71,9 @@ class StackUpTest {
     @Test
     void findsAShankThatStopsTheScrew() {
         Device device =
-                new Bench()
-                        .type("right", "M2", 8, t -> Bench.threaded(t, 5))
-                        .screw("s", Bench.seat("right").lengths(2.5, 6))
+                new TestDevice()
+                        .type("right", "M2", 8, t -> TestDevice.threaded(t, 5))
+                        .screw("s", TestDevice.seat("right").lengths(2.5, 6))
                         .build();
         StackUp lies = StackUp.of(tables, device, "s");
         assertEquals(Outcome.BOTTOMS, lies.outcome());
@@ -91,7 +94,7 @@ class StackUpTest {
     void judgesOtherThreads(String thread, Outcome outcome) {
         Device device =
                 bench(6).type("other", thread, 6)
-                        .screw("s", Bench.seat("right").lengths(1, 6))
+                        .screw("s", TestDevice.seat("right").lengths(1, 6))
                         .build();
         StackUp judged = StackUp.of(tables, device, "s", device.screwTypes().get("other"));
         assertEquals(outcome, judged.outcome(), judged.told());
@@ -101,7 +104,7 @@ class StackUpTest {
     void letsAThinScrewThatDropsThroughHitWhatLiesBehind() {
         Device device =
                 bench(6).type("other", "M1.6", 9)
-                        .screw("s", Bench.seat("right").lengths(1, 6).behind("cell", 0.5))
+                        .screw("s", TestDevice.seat("right").lengths(1, 6).behind("cell", 0.5))
                         .build();
         assertEquals(Outcome.PIERCES, swap(device).outcome());
         assertTrue(swap(device).told().contains("the cell"), swap(device).told());
@@ -113,7 +116,7 @@ class StackUpTest {
                 bench(6).type("longer", "M2", 8)
                         .type("shorter", "M2", 4)
                         .type("fat", "M3", 6)
-                        .screw("s", Bench.seat("right").lengths(1, 5).behind("display", 1))
+                        .screw("s", TestDevice.seat("right").lengths(1, 5).behind("display", 1))
                         .build();
         List<StackUp> swaps = StackUp.swaps(tables, device, "s");
         assertEquals(List.of("longer", "shorter"), swaps.stream().map(StackUp::screw).toList());
@@ -134,7 +137,7 @@ class StackUpTest {
     void tellsWhatALengthDoes(double length, String told) {
         Device device =
                 bench(6).type("other", "M2", length)
-                        .screw("s", Bench.seat("right").lengths(1, 4.5).behind("cell", 1.0))
+                        .screw("s", TestDevice.seat("right").lengths(1, 4.5).behind("cell", 1.0))
                         .build();
         assertEquals(told, swap(device).told());
     }
@@ -144,8 +147,8 @@ class StackUpTest {
     void tellsHowFarAScrewBottoms() {
         Device device =
                 bench(6).type("other", "M2", 7)
-                        .screw("s", Bench.seat("right").lengths(1, 5).depth(5.5))
-                        .screw("deep", Bench.seat("right").lengths(1, 5).depth(9))
+                        .screw("s", TestDevice.seat("right").lengths(1, 5).depth(5.5))
+                        .screw("deep", TestDevice.seat("right").lengths(1, 5).depth(9))
                         .build();
         assertEquals("other in s bottoms 0.5 mm before the head clamps.", swap(device).told());
         StackUp deep = StackUp.of(tables, device, "deep", device.screwTypes().get("other"));
@@ -160,7 +163,7 @@ class StackUpTest {
                 bench(6).type("other", "M2", 7)
                         .screw(
                                 "s",
-                                Bench.seat("right")
+                                TestDevice.seat("right")
                                         .lengths(1, 5)
                                         .behind("cell", 0.7)
                                         .behind("display", 5)
@@ -181,7 +184,7 @@ class StackUpTest {
     void tellsWhatAnotherThreadDoes(String thread, String told) {
         Device device =
                 bench(6).type("other", thread, 6)
-                        .screw("s", Bench.seat("right").lengths(1, 6))
+                        .screw("s", TestDevice.seat("right").lengths(1, 6))
                         .build();
         StackUp judged = swap(device);
         assertTrue(judged.told().endsWith(told), judged.told());
@@ -192,7 +195,7 @@ class StackUpTest {
     void aForeignThreadThatDoesNotReachDoesNotStart() {
         Device device =
                 bench(6).type("other", "M2x0.25", 1)
-                        .screw("s", Bench.seat("right").lengths(1, 6))
+                        .screw("s", TestDevice.seat("right").lengths(1, 6))
                         .build();
         assertEquals(Outcome.NO_ENTRY, swap(device).outcome());
     }
@@ -204,7 +207,7 @@ class StackUpTest {
                 bench(3.2)
                         .type("other", "M2", 3.2)
                         .type("shorter", "M2", 3.1)
-                        .screw("s", Bench.seat("right").lengths(1.2, 4))
+                        .screw("s", TestDevice.seat("right").lengths(1.2, 4))
                         .build();
         assertEquals(Outcome.FITS, StackUp.of(tables, device, "s").outcome());
         assertEquals(
@@ -218,7 +221,7 @@ class StackUpTest {
 
     @Test
     void saysWhichFactsAreMissing() {
-        Device device = bench(6).screw("s", Bench.seat("right").unmeasured()).build();
+        Device device = bench(6).screw("s", TestDevice.seat("right").unmeasured()).build();
         StackUp lies = StackUp.of(tables, device, "s");
         assertEquals(Outcome.UNKNOWN, lies.outcome());
         assertEquals(List.of("clamped thickness", "depth of thread"), lies.missing());
@@ -228,7 +231,7 @@ class StackUpTest {
     @Test
     void asksNutsForThreeTurnsOnly() {
         Device device =
-                bench(3).screw("s", Bench.seat("right").form(Seat.Form.NUT).lengths(1.7, 1.6))
+                bench(3).screw("s", TestDevice.seat("right").form(Seat.Form.NUT).lengths(1.7, 1.6))
                         .build();
         assertEquals(Outcome.FITS, StackUp.of(tables, device, "s").outcome());
     }
@@ -252,7 +255,7 @@ class StackUpTest {
         return StackUp.of(tables, device, "s", device.screwTypes().get("other"));
     }
 
-    private static Bench bench(double length) {
-        return new Bench().type("right", "M2", length);
+    private static TestDevice bench(double length) {
+        return new TestDevice().type("right", "M2", length);
     }
 }

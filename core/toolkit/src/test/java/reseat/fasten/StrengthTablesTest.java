@@ -7,13 +7,13 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.internal.fasten.ScrewFormulas;
 
 /** Strengths and breaking torques (facts 1, 3 and 10). */
 class StrengthTablesTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     /** ISO 898-1 as ymzcorp.co.jp kyoudo (JIS B 1051) prints it. */
     @ParameterizedTest

@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.internal.fasten.StripFormulas;
 
 /** Stripping against worked examples (facts 5 and 10). */
 class StripFormulasTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     /**
      * Bickford and Nassar: M10 10.9 into 310 aluminium, both with the printed Ds 9.968 and the true

@@ -9,12 +9,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.fasten.ScrewThread.ScrewLimits;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 
 /** Geometry of threads against what was read (facts 2 and 10). */
 class ThreadTablesTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     /**
      * P, d2, d1: morishouji.co.jp article2 p.59; limits: ISO 965 as mastik.pt page711; As tabled:

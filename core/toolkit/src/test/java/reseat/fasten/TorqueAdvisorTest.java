@@ -12,14 +12,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.fasten.TorqueEstimate.Limit.Kind;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.internal.fasten.ScrewFormulas;
 import reseat.model.Device;
 import reseat.model.Seat;
 
 class TorqueAdvisorTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
     private final TorqueAdvisor advisor = TorqueAdvisor.of(tables);
 
     @Test
@@ -32,14 +32,14 @@ class TorqueAdvisorTest {
                                 + "slates,M2,magnesium,12 N·cm,manual 8,shop\n");
         TorqueAdvisor ofShop = TorqueAdvisor.of(own);
         Device device =
-                new Bench()
+                new TestDevice()
                         .family("slates")
                         .type("m2x4", "M2", 4)
                         .type("m16x4", "M1.6", 4)
-                        .screw("given", Bench.seat("m2x4").torque(0.2, "service manual p. 4"))
-                        .screw("known", Bench.seat("m2x4").noTorque())
-                        .screw("steel", Bench.seat("m2x4").noTorque().material("steel"))
-                        .screw("bare", Bench.seat("m16x4").noTorque())
+                        .screw("given", TestDevice.seat("m2x4").torque(0.2, "service manual p. 4"))
+                        .screw("known", TestDevice.seat("m2x4").noTorque())
+                        .screw("steel", TestDevice.seat("m2x4").noTorque().material("steel"))
+                        .screw("bare", TestDevice.seat("m16x4").noTorque())
                         .build();
         TorqueAdvice given = ofShop.forSeat(device, "given", SeatConditions.unknown());
         assertEquals(TorqueAdvice.Basis.MAKER, given.basis());
@@ -144,7 +144,10 @@ class TorqueAdvisorTest {
     @Test
     void assumesNothingUnlessAllowed() {
         Device device =
-                new Bench().type("m2x4", "M2", 4).screw("a", Bench.seat("m2x4").noTorque()).build();
+                new TestDevice()
+                        .type("m2x4", "M2", 4)
+                        .screw("a", TestDevice.seat("m2x4").noTorque())
+                        .build();
         String message =
                 message(
                         () ->

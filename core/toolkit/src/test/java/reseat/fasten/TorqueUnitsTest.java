@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 
 /**
  * Units of torque (facts 8 and 10); factors exact, seven figures as CRAN NISTunits quotes NIST SP
@@ -18,7 +18,7 @@ import reseat.given.Bench;
  */
 class TorqueUnitsTest {
 
-    private final TorqueUnits units = Bench.tables().torqueUnits();
+    private final TorqueUnits units = TestDevice.tables().torqueUnits();
 
     @ParameterizedTest
     @CsvSource({

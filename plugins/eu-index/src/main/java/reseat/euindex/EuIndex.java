@@ -178,15 +178,15 @@ public final class EuIndex implements Assessment {
             List<Criterion> criteria) {
         List<Operation> operations = path.operations();
         int serial = stated.serialActions(part);
-        int steps = Steps.count(operations, serial, stated.reading());
+        int steps = StepCount.count(operations, serial, stated.reading());
         List<String> evidence = new ArrayList<>();
         evidence.add(operations.size() + " operations");
         if (serial > 0) {
             evidence.add(serial + " serial-number actions, 5 steps each");
         }
-        for (Steps.Reading reading : Steps.Reading.values()) {
+        for (StepCount.Reading reading : StepCount.Reading.values()) {
             evidence.add(
-                    Steps.count(operations, serial, reading)
+                    StepCount.count(operations, serial, reading)
                             + " steps in the reading "
                             + reading.name().toLowerCase(Locale.ROOT));
         }
@@ -194,10 +194,10 @@ public final class EuIndex implements Assessment {
                 new Criterion(
                         part.id() + "-depth",
                         "Steps to " + name,
-                        steps + " steps, " + pointsText(Steps.points(steps)),
+                        steps + " steps, " + pointsText(StepCount.points(steps)),
                         evidence,
                         ANNEX + ", disassembly depth"));
-        return Steps.points(steps);
+        return StepCount.points(steps);
     }
 
     private static void refuseProprietary(ToolClass kind, String tool, PriorityPart part) {

@@ -14,6 +14,48 @@ import reseat.spi.Assessment.Statement;
 /** The maker's statements beyond the device file: reads them and checks them against the device. */
 final class Statements {
 
+    /** Statements that are not about one priority part. */
+    private static final List<Statement> OF_DEVICE =
+            List.of(
+                    new Statement(
+                            "warmed",
+                            "Comma-separated ids of joints that are warmed first, besides those whose"
+                                    + " way heats; each is a step.",
+                            false),
+                    new Statement(
+                            "warmed-with", "Id of the tool that warms (default: heat-mat).", false),
+                    new Statement(
+                            "cleaned",
+                            "Ids of joints whose residue must be cleaned off before work continues;"
+                                    + " each is a step.",
+                            false),
+                    new Statement(
+                            "joins-nothing",
+                            "Ids of consumables that hold nothing together, besides cleaner, wipes,"
+                                    + " grease, thermal paste and pads, and loose gaskets.",
+                            false),
+                    new Statement(
+                            "tool.NAME",
+                            "Class of a tool: basic, with-part, with-product, on-sale or proprietary.",
+                            false),
+                    new Statement(
+                            "end-users-can-buy",
+                            "Comma-separated priority parts that end users can buy, or all.",
+                            true),
+                    new Statement(
+                            "updates-years",
+                            "Years of updates of the operating system, counted from the end of placement on the market.",
+                            true),
+                    new Statement(
+                            "information",
+                            "Who gets the repair information: public, free-for-professionals or paid-by-professionals.",
+                            true),
+                    new Statement(
+                            "reading",
+                            "How a change of tool right after a removal counts: merged (usual) or"
+                                    + " strict.",
+                            false));
+
     static final List<Statement> KNOWN = known();
 
     private static final String NONE = "none";
@@ -40,74 +82,29 @@ final class Statements {
     private static List<Statement> known() {
         List<Statement> known = new ArrayList<>();
         for (PriorityPart part : PriorityPart.values()) {
-            known.add(
-                    new Statement(
-                            "part." + part.id(),
-                            "Comma-separated ids of the device's parts that are this priority"
-                                    + " part, or none. The back cover may be the base.",
-                            part != PriorityPart.FOLDING));
-            known.add(
-                    new Statement(
-                            "supplied." + part.id(),
-                            "yes if adhesive and other new fasteners for it come with the spare"
-                                    + " part at no extra cost, or the ids of the parts for which"
-                                    + " they do.",
-                            false));
-            known.add(
-                    new Statement(
-                            "serial." + part.id(),
-                            "Number of remote notifications or authorisations of a serial number"
-                                    + " that it needs to work fully.",
-                            false));
+            known.addAll(ofPart(part));
         }
-        known.add(
-                new Statement(
-                        "warmed",
-                        "Comma-separated ids of joints that are warmed first, besides those whose"
-                                + " way heats; each is a step.",
-                        false));
-        known.add(
-                new Statement(
-                        "warmed-with", "Id of the tool that warms (default: heat-mat).", false));
-        known.add(
-                new Statement(
-                        "cleaned",
-                        "Ids of joints whose residue must be cleaned off before work continues;"
-                                + " each is a step.",
-                        false));
-        known.add(
-                new Statement(
-                        "joins-nothing",
-                        "Ids of consumables that hold nothing together, besides cleaner, wipes,"
-                                + " grease, thermal paste and pads, and loose gaskets.",
-                        false));
-        known.add(
-                new Statement(
-                        "tool.NAME",
-                        "Class of a tool: basic, with-part, with-product, on-sale or proprietary.",
-                        false));
-        known.add(
-                new Statement(
-                        "end-users-can-buy",
-                        "Comma-separated priority parts that end users can buy, or all.",
-                        true));
-        known.add(
-                new Statement(
-                        "updates-years",
-                        "Years of updates of the operating system, counted from the end of placement on the market.",
-                        true));
-        known.add(
-                new Statement(
-                        "information",
-                        "Who gets the repair information: public, free-for-professionals or paid-by-professionals.",
-                        true));
-        known.add(
-                new Statement(
-                        "reading",
-                        "How a change of tool right after a removal counts: merged (usual) or"
-                                + " strict.",
-                        false));
+        known.addAll(OF_DEVICE);
         return List.copyOf(known);
+    }
+
+    private static List<Statement> ofPart(PriorityPart part) {
+        return List.of(
+                new Statement(
+                        "part." + part.id(),
+                        "Comma-separated ids of the device's parts that are this priority"
+                                + " part, or none. The back cover may be the base.",
+                        part != PriorityPart.FOLDING),
+                new Statement(
+                        "supplied." + part.id(),
+                        "yes if adhesive and other new fasteners for it come with the spare part"
+                                + " at no extra cost, or the ids of the parts for which they do.",
+                        false),
+                new Statement(
+                        "serial." + part.id(),
+                        "Number of remote notifications or authorisations of a serial number"
+                                + " that it needs to work fully.",
+                        false));
     }
 
     /**
@@ -243,10 +240,10 @@ final class Statements {
         return Arrays.stream(ToolClass.values()).filter(c -> c.word().equals(word)).findFirst();
     }
 
-    Steps.Reading reading() {
+    StepCount.Reading reading() {
         return choice("reading", "merged", List.of("merged", "strict")).equals("merged")
-                ? Steps.Reading.MERGED
-                : Steps.Reading.STRICT;
+                ? StepCount.Reading.MERGED
+                : StepCount.Reading.STRICT;
     }
 
     /** Returns the points of the product (Annex IV point 5, spare parts, updates, information). */

@@ -8,29 +8,29 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.LookAlikes;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Device;
 
 class TrayPlanTest {
 
-    private final FastenerTables tables = Bench.tables();
+    private final FastenerTables tables = TestDevice.tables();
 
     /**
      * Three lengths a hair apart over a cell, one screw of another drive, one of another finish.
      */
     private static Device device() {
-        return new Bench()
+        return new TestDevice()
                 .type("m2x4", "M2", 4)
                 .type("m2x4.8", "M2", 4.8)
                 .type("m2x5.5", "M2", 5.5)
-                .type("m2x4-ph", "M2", 4, t -> Bench.drive(t, "PH0"))
-                .type("m2x4-silver", "M2", 4, t -> Bench.finish(t, "silver"))
-                .screw("a", Bench.seat("m2x4").lengths(1, 3).behind("cell", 0.2))
-                .screw("b", Bench.seat("m2x4.8").lengths(1.8, 3).behind("cell", 0.2))
-                .screw("c", Bench.seat("m2x5.5").lengths(2.5, 3).behind("board", 0.2))
-                .screw("d", Bench.seat("m2x4-ph").lengths(1, 3))
-                .screw("e", Bench.seat("m2x4-silver").lengths(1, 3))
-                .screw("a2", Bench.seat("m2x4").lengths(1, 3).behind("cell", 0.2))
+                .type("m2x4-ph", "M2", 4, t -> TestDevice.drive(t, "PH0"))
+                .type("m2x4-silver", "M2", 4, t -> TestDevice.finish(t, "silver"))
+                .screw("a", TestDevice.seat("m2x4").lengths(1, 3).behind("cell", 0.2))
+                .screw("b", TestDevice.seat("m2x4.8").lengths(1.8, 3).behind("cell", 0.2))
+                .screw("c", TestDevice.seat("m2x5.5").lengths(2.5, 3).behind("board", 0.2))
+                .screw("d", TestDevice.seat("m2x4-ph").lengths(1, 3))
+                .screw("e", TestDevice.seat("m2x4-silver").lengths(1, 3))
+                .screw("a2", TestDevice.seat("m2x4").lengths(1, 3).behind("cell", 0.2))
                 .build();
     }
 
@@ -100,9 +100,9 @@ class TrayPlanTest {
     /** Five types in a ring, each dangerous with its neighbours: two compartments cannot do. */
     @Test
     void aRingOfFiveNeedsThreeCompartmentsThoughNoThreeAreMutuallyDangerous() {
-        Bench bench = new Bench();
+        TestDevice bench = new TestDevice();
         List<String> types = List.of("a", "b", "c", "d", "e");
-        types.forEach(t -> bench.type(t, "M2", 4).screw("of-" + t, Bench.seat(t)));
+        types.forEach(t -> bench.type(t, "M2", 4).screw("of-" + t, TestDevice.seat(t)));
         LookAlikes ring =
                 new LookAlikes(
                         types,
@@ -129,7 +129,7 @@ class TrayPlanTest {
 
     @Test
     void withoutScrewsThereIsNothingToLayApart() {
-        Device device = new Bench().build();
+        Device device = new TestDevice().build();
         assertEquals(
                 "No screw comes out.",
                 TrayPlan.of(device, List.of(), LookAlikes.of(tables, device)).proof());

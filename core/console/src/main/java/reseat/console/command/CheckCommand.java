@@ -171,14 +171,10 @@ final class CheckCommand implements Callable<Integer> {
         if (named == null) {
             return Optional.empty();
         }
-        try (Stock stock = StockFile.read(named, OurPlugins.get(err).stockSources()).open()) {
-            stock.openingNotes().forEach(note -> err.println("reseat: " + note + "."));
+        try (Stock stock = StockFile.read(named, OurPlugins.get(err).stockSources()).open(err)) {
             return Optional.of(stock.items());
         } catch (StockException e) {
-            String message = String.valueOf(e.getMessage());
-            // errors of a file already carry their locations, one per line
-            throw new BadInput(
-                    message.contains(": error: ") ? message : "reseat: " + message + ".");
+            throw new BadInput(StockFile.message(e));
         }
     }
 

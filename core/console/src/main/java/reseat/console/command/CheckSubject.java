@@ -72,7 +72,7 @@ final class CheckSubject {
     @Option(
             names = "--job",
             paramLabel = "FILE",
-            description = "Check one device for the unit of a job; see core/docs/checking.md.")
+            description = "Check one device for a job; see core/docs/checking.md.")
     private @Nullable Path jobFile;
 
     /** Returns the files to check, or fails the command if there is none. */
@@ -158,9 +158,9 @@ final class CheckSubject {
         }
         if (!file.job().variant().equals(device.variant())) {
             throw new BadInput(
-                    "reseat: the job is on a unit of "
+                    "reseat: the job is for the device "
                             + name(file.job().device(), file.job().variant())
-                            + ", not of "
+                            + ", but the device file describes "
                             + name(device.id(), device.variant())
                             + ".");
         }
@@ -191,9 +191,9 @@ final class CheckSubject {
                         id -> {
                             throw new BadInput(
                                     name
-                                            + ": this is a plan for "
+                                            + ": the plan is for the device "
                                             + id
-                                            + ", and the device is "
+                                            + ", but the device file describes "
                                             + device.id()
                                             + ".");
                         });
@@ -203,7 +203,7 @@ final class CheckSubject {
                                 () ->
                                         new BadInput(
                                                 name
-                                                        + ": found acts without a goal, expected a"
+                                                        + ": the file lists acts without a goal; expected a"
                                                         + " plan as plan --json prints it"));
         State start = StartArgs.checked(device, given.start());
         try {
@@ -211,7 +211,7 @@ final class CheckSubject {
             if (!verdict.valid()) {
                 throw new BadInput(
                         name
-                                + ": the plan does not hold; `reseat judge` gives details. "
+                                + ": the plan is not valid; `reseat judge` gives details. "
                                 + String.join(" ", verdict.sentences()));
             }
             return new Plan(

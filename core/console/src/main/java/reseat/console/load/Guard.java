@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Guard {
 
     /** The guard of this process. */
-    public static final Guard PROGRAM = new Guard(Runtime.getRuntime()::halt);
+    public static final Guard PROGRAM = new Guard();
 
     private static final int FAILED_INSIDE = 3;
     private static final long LOOKS_EVERY_MS = 20;
@@ -36,7 +36,6 @@ public final class Guard {
     /** Code typed at the console is in this package; users may exit what they started. */
     private static final String TYPED = "REPL.";
 
-    private final IntConsumer halt;
     private final Set<Region<?>> running = ConcurrentHashMap.newKeySet();
     private final Set<ThreadGroup> groups = ConcurrentHashMap.newKeySet();
     private final Set<Thread> stuck = ConcurrentHashMap.newKeySet();
@@ -45,10 +44,14 @@ public final class Guard {
     private @Nullable PrintWriter out;
     private @Nullable PrintWriter err;
     private @Nullable Thread ender;
+    private IntConsumer exit = Guard::unarmed;
+    private IntConsumer halt = Guard::unarmed;
     private boolean hooked;
 
-    Guard(IntConsumer halt) {
-        this.halt = halt;
+    Guard() {}
+
+    private static void unarmed(int code) {
+        throw new IllegalStateException("the guard cannot end the program before it is armed");
     }
 
     /** Code of a plugin. */
@@ -65,8 +68,18 @@ public final class Guard {
         }
     }
 
-    /** Starts guarding; before, code runs unguarded. */
-    public synchronized void arm(PrintWriter toOut, PrintWriter toErr) {
+    /**
+     * Starts guarding; before, code runs unguarded.
+     *
+     * @param toOut the standard output, flushed before the program ends
+     * @param toErr gets what plugins tried
+     * @param byExit ends the program with an exit code, in order: shutdown hooks run
+     * @param byHalt ends it at once
+     */
+    public synchronized void arm(
+            PrintWriter toOut, PrintWriter toErr, IntConsumer byExit, IntConsumer byHalt) {
+        exit = byExit;
+        halt = byHalt;
         out = toOut;
         err = toErr;
     }
@@ -114,7 +127,7 @@ public final class Guard {
                 halt.accept(FAILED_INSIDE);
             }
         }
-        System.exit(code);
+        exit.accept(code);
     }
 
     private Thread helper(Runnable work) {

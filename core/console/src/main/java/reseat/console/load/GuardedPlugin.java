@@ -8,36 +8,38 @@ import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
-import reseat.spi.Assessment;
-import reseat.spi.Command;
-import reseat.spi.CostTable;
+import reseat.spi.Contributions;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
-import reseat.spi.Output;
 import reseat.spi.Plugin;
-import reseat.spi.PluginInfo;
 import reseat.spi.Plugins;
-import reseat.stock.StockSource;
 
-/** A plugin whose checks, and those of its families, run under guard. */
-final class GuardedPlugin implements Plugin {
+/** Plugins whose checks, and those of their families, run under guard. */
+final class GuardedPlugin {
 
-    private final Plugin plugin;
-    private final List<DeviceFamily> families;
-    private final List<Check> checks;
+    private GuardedPlugin() {}
 
-    private GuardedPlugin(Plugins.Loaded loaded, Guard guard) {
+    private static Plugin of(Plugins.Loaded loaded, Guard guard) {
         String whose = "the plugin " + OurPlugins.name(loaded);
-        plugin = loaded.plugin();
-        checks = guarded(plugin.checks(), whose, guard);
-        families =
+        Plugin plugin = loaded.plugin();
+        return new Contributions(
+                plugin.info(),
                 plugin.families().stream()
                         .<DeviceFamily>map(
                                 each -> new Family(each, guarded(each.checks(), whose, guard)))
-                        .toList();
+                        .toList(),
+                guarded(plugin.checks(), whose, guard),
+                plugin.stockSources(),
+                plugin.costTables(),
+                plugin.outputs(),
+                plugin.assessments(),
+                plugin.commands());
     }
 
-    /** Returns the plugins, with guards for those that do not ship with the program. */
+    /**
+     * Returns the plugins, with guards for those in folders. Those that ship need none: a rule of
+     * the build forbids them to end the program, and each guarded call costs a change of threads.
+     */
     static Plugins guard(Plugins plugins, Guard guard) {
         return new Plugins(
                 plugins.loaded().stream()
@@ -46,9 +48,7 @@ final class GuardedPlugin implements Plugin {
                                         each.from().isEmpty()
                                                 ? each
                                                 : new Plugins.Loaded(
-                                                        new GuardedPlugin(each, guard),
-                                                        each.from(),
-                                                        each.data()))
+                                                        of(each, guard), each.from(), each.data()))
                         .toList(),
                 plugins.refused());
     }
@@ -96,45 +96,5 @@ final class GuardedPlugin implements Plugin {
         public List<DeviceTemplate> templates() {
             return family.templates();
         }
-    }
-
-    @Override
-    public PluginInfo info() {
-        return plugin.info();
-    }
-
-    @Override
-    public List<DeviceFamily> families() {
-        return families;
-    }
-
-    @Override
-    public List<Check> checks() {
-        return checks;
-    }
-
-    @Override
-    public List<StockSource> stockSources() {
-        return plugin.stockSources();
-    }
-
-    @Override
-    public List<CostTable> costTables() {
-        return plugin.costTables();
-    }
-
-    @Override
-    public List<Output> outputs() {
-        return plugin.outputs();
-    }
-
-    @Override
-    public List<Assessment> assessments() {
-        return plugin.assessments();
-    }
-
-    @Override
-    public List<Command> commands() {
-        return plugin.commands();
     }
 }

@@ -8,7 +8,7 @@ import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.files.CheckSource;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Device;
 import reseat.model.Origin;
 import reseat.model.Problem;
@@ -91,17 +91,17 @@ final class Toys {
     }
 
     static Device device(String... joints) {
-        return build(new Bench(), joints);
+        return build(new TestDevice(), joints);
     }
 
     static Device variant(String id, String... joints) {
-        return build(new Bench().variant(id), joints);
+        return build(new TestDevice().variant(id), joints);
     }
 
-    private static Device build(Bench made, String... joints) {
-        Bench bench = made.type("m2x4", "M2", 4);
+    private static Device build(TestDevice made, String... joints) {
+        TestDevice bench = made.type("m2x4", "M2", 4);
         for (String joint : joints) {
-            bench.screw(joint, Bench.seat("m2x4").lengths(0, 4));
+            bench.screw(joint, TestDevice.seat("m2x4").lengths(0, 4));
         }
         return bench.build();
     }

@@ -116,9 +116,6 @@ final class ForbiddenCalls {
                         // the worker is nobody's command: it is started to be ended
                         (area, type) ->
                                 !type.getName().equals(house.root() + ".console.Main")
-                                        // ends it in Main's stead where a plugin tried to
-                                        && !type.getName()
-                                                .equals(house.root() + ".console.load.Guard")
                                         && !type.getName()
                                                 .equals(house.root() + ".script.host.Worker")),
                 rule(

@@ -44,7 +44,7 @@ class HouseRulesTest {
                     Map.entry("sheet knows those below", Set.of("sheet.KnowsSimulate")),
                     Map.entry("simulate knows those below", Set.of("simulate.KnowsPlan")),
                     Map.entry("job knows those below", Set.of("job.KnowsReader")),
-                    Map.entry("stock knows those below", Set.of("stock.KnowsReader")),
+                    Map.entry("stock knows nothing", Set.of("stock.KnowsReader")),
                     Map.entry("query knows those below", Set.of("query.KnowsReader")),
                     Map.entry("check knows those below", Set.of("check.KnowsReader")),
                     Map.entry("text knows nothing", Set.of("text.KnowsModel")),

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -24,10 +25,14 @@ class GuardTest {
 
     private final List<Integer> halts = new ArrayList<>();
     private final StringWriter err = new StringWriter();
-    private final Guard guard = new Guard(halts::add);
+    private final Guard guard = new Guard();
 
     private void arm() {
-        guard.arm(new PrintWriter(new StringWriter()), new PrintWriter(err));
+        guard.arm(
+                new PrintWriter(new StringWriter()),
+                new PrintWriter(err),
+                code -> fail("it exited with " + code),
+                halts::add);
     }
 
     private static StackTraceElement frame(String type, String method) {

@@ -14,6 +14,7 @@ import reseat.fasten.FastenerTables;
 import reseat.model.BadInputException;
 import reseat.spi.Assessment;
 import reseat.spi.Command;
+import reseat.spi.Contributions;
 import reseat.spi.CostTable;
 import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
@@ -23,7 +24,7 @@ import reseat.spi.PluginInfo;
 import reseat.stock.StockSource;
 
 /** The contributions of a plugin, requested once and validated. */
-final class Contents implements Plugin {
+final class Contents {
 
     private static final String COMMAND = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
     private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,63}";
@@ -31,32 +32,24 @@ final class Contents implements Plugin {
     /** Ids by category ("check"). */
     private final Map<String, Set<String>> ids = new LinkedHashMap<>();
 
-    private final PluginInfo info;
-    private final List<DeviceFamily> families;
-    private final List<Check> checks;
-    private final List<StockSource> stockSources;
-    private final List<CostTable> costTables;
-    private final List<Output> outputs;
-    private final List<Assessment> assessments;
-    private final List<Command> commands;
+    private final Contributions plugin;
 
     /**
      * Requests everything from a plugin; throws whatever the plugin throws.
      *
      * @throws Refusal if what it returns is invalid
      */
-    Contents(Plugin plugin) throws Refusal {
-        info = given("info()", plugin.info());
-        families =
+    Contents(Plugin given) throws Refusal {
+        PluginInfo info = given("info()", given.info());
+        List<DeviceFamily> families =
                 listed(
                         "family",
                         "families()",
-                        plugin::families,
+                        given::families,
                         DeviceFamily::id,
                         DeviceFamily::title);
-        checks =
-                new ArrayList<>(
-                        listed("check", "checks()", plugin::checks, Contents::id, Contents::title));
+        List<Check> checks =
+                listed("check", "checks()", given::checks, Contents::id, Contents::title);
         for (DeviceFamily family : families) {
             listed(
                     "check",
@@ -67,35 +60,47 @@ final class Contents implements Plugin {
             templates(family);
             rows(family);
         }
-        stockSources =
+        List<StockSource> stockSources =
                 listed(
                         "stock source",
                         "stockSources()",
-                        plugin::stockSources,
+                        given::stockSources,
                         StockSource::id,
                         StockSource::title);
-        costTables =
+        List<CostTable> costTables =
                 listed(
                         "cost table",
                         "costTables()",
-                        plugin::costTables,
+                        given::costTables,
                         CostTable::id,
                         CostTable::title);
-        outputs = listed("output", "outputs()", plugin::outputs, Output::id, Output::title);
-        assessments =
+        List<Output> outputs =
+                listed("output", "outputs()", given::outputs, Output::id, Output::title);
+        List<Assessment> assessments =
                 listed(
                         "assessment",
                         "assessments()",
-                        plugin::assessments,
+                        given::assessments,
                         Assessment::id,
                         Assessment::title);
         // options are requested when the command is called: most runs call another command
-        commands = listed("command", "commands()", plugin::commands, Command::name, Command::name);
+        List<Command> commands =
+                listed("command", "commands()", given::commands, Command::name, Command::name);
         for (Command command : commands) {
             if (!command.name().matches(COMMAND)) {
                 throw new Refusal("the name \"" + command.name() + "\" of a command is not valid");
             }
         }
+        plugin =
+                new Contributions(
+                        info,
+                        families,
+                        checks,
+                        stockSources,
+                        costTables,
+                        outputs,
+                        assessments,
+                        commands);
     }
 
     private static String id(Check check) {
@@ -169,43 +174,7 @@ final class Contents implements Plugin {
         return ids;
     }
 
-    @Override
-    public PluginInfo info() {
-        return info;
-    }
-
-    @Override
-    public List<DeviceFamily> families() {
-        return families;
-    }
-
-    @Override
-    public List<Check> checks() {
-        return checks;
-    }
-
-    @Override
-    public List<StockSource> stockSources() {
-        return stockSources;
-    }
-
-    @Override
-    public List<CostTable> costTables() {
-        return costTables;
-    }
-
-    @Override
-    public List<Output> outputs() {
-        return outputs;
-    }
-
-    @Override
-    public List<Assessment> assessments() {
-        return assessments;
-    }
-
-    @Override
-    public List<Command> commands() {
-        return commands;
+    Plugin plugin() {
+        return plugin;
     }
 }

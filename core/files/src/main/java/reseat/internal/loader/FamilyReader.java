@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import reseat.fasten.FastenerTable;
-import reseat.files.FamilyPlugin;
 import reseat.internal.loader.FamilyHead.Entry;
 import reseat.internal.loader.FamilyHead.Section;
 import reseat.model.BadInputException;
@@ -39,13 +38,13 @@ public final class FamilyReader {
     }
 
     /**
-     * Reads the family in the jar of a plugin.
+     * Reads the family in a folder of the jar of a plugin.
      *
      * @throws IllegalArgumentException if its head has errors; the message has a line for each
      */
-    public static DeviceFamily inJarOf(Class<?> plugin) {
+    public static DeviceFamily inJarOf(Class<?> plugin, String folder) {
         try {
-            return read(FamilyFiles.in(plugin, FamilyPlugin.FOLDER));
+            return read(FamilyFiles.in(plugin, folder));
         } catch (BadInputException e) {
             throw new IllegalArgumentException(e.getMessage(), e);
         }

@@ -24,7 +24,7 @@ import reseat.spi.Plugin;
  */
 final class PluginLayer {
 
-    private static final Module TOOLKIT = PluginLayer.class.getModule();
+    private static final Module TOOLKIT = Plugin.class.getModule();
 
     /** The modules of Reseat that plugins may require. */
     private static final List<String> OPEN =

@@ -83,7 +83,7 @@ public final class PluginLoader {
                         refuse(name, Optional.empty(), e);
                     }
                 });
-        started.sort(Comparator.comparing(each -> each.info().id()));
+        started.sort(Comparator.comparing(each -> each.plugin().info().id()));
         started.forEach(each -> take(each, Optional.empty(), false));
     }
 
@@ -140,7 +140,7 @@ public final class PluginLoader {
                             () -> {
                                 Plugin plugin = PluginLayer.open(candidate, described.jar());
                                 Contents contents = new Contents(plugin);
-                                same(info, contents.info());
+                                same(info, contents.plugin().info());
                                 return contents;
                             }),
                     from,
@@ -200,21 +200,23 @@ public final class PluginLoader {
 
     private void take(Contents contents, Optional<Path> from, boolean data) {
         String self =
-                "plugin " + contents.info().id() + from.map(path -> " (" + path + ")").orElse("");
-        List<String> taken = new ArrayList<>(List.of("plugin " + contents.info().id()));
+                "plugin "
+                        + contents.plugin().info().id()
+                        + from.map(path -> " (" + path + ")").orElse("");
+        List<String> taken = new ArrayList<>(List.of("plugin " + contents.plugin().info().id()));
         contents.ids().forEach((what, ids) -> ids.forEach(id -> taken.add(what + " " + id)));
         for (String id : taken) {
             String owner = owners.get(id);
             if (owner != null) {
                 refuse(
-                        contents.info().id(),
+                        contents.plugin().info().id(),
                         from,
                         new Refusal("the id of its " + id + " is already used by " + owner));
                 return;
             }
         }
         taken.forEach(id -> owners.put(id, self));
-        loaded.add(new Plugins.Loaded(contents, from, data));
+        loaded.add(new Plugins.Loaded(contents.plugin(), from, data));
     }
 
     private void refuse(String name, Optional<Path> from, Refusal refusal) {

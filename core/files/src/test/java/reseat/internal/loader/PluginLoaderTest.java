@@ -176,7 +176,7 @@ class PluginLoaderTest {
                                         + " } catch (Exception e) {"
                                         + " throw new IllegalStateException(e.getMessage(), e); } }"));
 
-        assertTrue(why.contains("does not \"opens reseat.internal.spi\""), why);
+        assertTrue(why.contains("does not \"opens reseat.internal.loader\""), why);
     }
 
     @Test

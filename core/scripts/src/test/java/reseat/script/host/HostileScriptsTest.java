@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,13 @@ class HostileScriptsTest {
             }
             """;
 
-    private record Case(String name, String body, String told) {}
+    /** A script, and what its problem says: one of these, separated by {@code |}. */
+    private record Case(String name, String body, String told) {
+
+        boolean isToldBy(String problem) {
+            return Arrays.stream(told.split("\\|", -1)).anyMatch(problem::contains);
+        }
+    }
 
     private static final List<Case> CASES =
             List.of(
@@ -66,7 +73,8 @@ class HostileScriptsTest {
                             "heap bomb of text",
                             "const all = []; let s = 'x'.repeat(1e6);"
                                     + " for (;;) { all.push(('y' + s + all.length).split('').reverse()); }",
-                            "memory"),
+                            // on a busy machine the time may run out first
+                            "memory|stopped after"),
                     new Case(
                             "buffer bomb",
                             "const all = []; for (;;) { all.push(new Uint8Array(1e7)); }",
@@ -256,7 +264,7 @@ class HostileScriptsTest {
                             () -> {
                                 assertEquals(Status.FAILED, bad.status(), bad.toString());
                                 assertEquals(List.of(), bad.findings());
-                                assertTrue(bad.problem().contains(each.told), bad.problem());
+                                assertTrue(each.isToldBy(bad.problem()), bad.problem());
                                 assertTrue(bad.problem().length() < 400, bad.problem());
                                 assertTrue(
                                         bad.printed().length() <= TIGHT.printed(), bad.printed());

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import org.junit.jupiter.api.Test;
 import reseat.check.CheckInput;
 import reseat.fasten.FastenerTables;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.BadInputException;
 import reseat.model.Device;
 
@@ -14,9 +14,9 @@ import reseat.model.Device;
 class ComputedTest {
 
     private final Device device =
-            new Bench()
+            new TestDevice()
                     .type("m2x4", "M2", 4)
-                    .screw("right", Bench.seat("m2x4").lengths(0, 4).behind("cell", 3))
+                    .screw("right", TestDevice.seat("m2x4").lengths(0, 4).behind("cell", 3))
                     .build();
 
     @Test

@@ -14,7 +14,7 @@ import reseat.check.Check;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.fasten.FastenerTables;
-import reseat.given.Bench;
+import reseat.given.TestDevice;
 import reseat.model.Bond;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
@@ -29,15 +29,15 @@ class FastenerChecksTest {
     @Test
     void hasNothingToSayOfACleanDevice() {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("m2x4", "M2", 4)
-                        .screw("right", Bench.seat("m2x4").lengths(0, 4).behind("cell", 3))
-                        .type("m2x6", "M2", 6, t -> Bench.finish(t, "silver"))
-                        .type("st", "ST2", 6, t -> Bench.strength(t, ""))
-                        .screw("long", Bench.seat("m2x6").lengths(2, 5).behind("cell", 1))
+                        .screw("right", TestDevice.seat("m2x4").lengths(0, 4).behind("cell", 3))
+                        .type("m2x6", "M2", 6, t -> TestDevice.finish(t, "silver"))
+                        .type("st", "ST2", 6, t -> TestDevice.strength(t, ""))
+                        .screw("long", TestDevice.seat("m2x6").lengths(2, 5).behind("cell", 1))
                         .screw(
                                 "boss",
-                                Bench.seat("st")
+                                TestDevice.seat("st")
                                         .form(Seat.Form.FORMED)
                                         .material("pc-abs")
                                         .lengths(1, 6)
@@ -64,7 +64,7 @@ class FastenerChecksTest {
     void findsALookAlikeThatReachesTheCell() {
         Device device =
                 bench().type("m2x4.8", "M2", 4.8)
-                        .screw("longer", Bench.seat("m2x4.8").lengths(0.8, 4))
+                        .screw("longer", TestDevice.seat("m2x4.8").lengths(0.8, 4))
                         .origin("/joints/right", 12)
                         .build();
         List<Finding> found = run(CheckInput.of(device));
@@ -84,7 +84,7 @@ class FastenerChecksTest {
     void looksOnlyAtScrewsThatThePlanTakesOut() {
         Device device =
                 bench().type("m2x4.8", "M2", 4.8)
-                        .screw("longer", Bench.seat("m2x4.8").lengths(0.8, 4))
+                        .screw("longer", TestDevice.seat("m2x4.8").lengths(0.8, 4))
                         .build();
         assertEquals(List.of(), run(CheckInput.of(device).withJoints(List.of("right"))));
         assertEquals(2, run(CheckInput.of(device).withJoints(List.of("right", "longer"))).size());
@@ -104,16 +104,16 @@ class FastenerChecksTest {
     void findsTooLittleThread() {
         Finding finding =
                 only(
-                        bench().screw("s", Bench.seat("m2x4").lengths(2.5, 3)).build(),
+                        bench().screw("s", TestDevice.seat("m2x4").lengths(2.5, 3)).build(),
                         "under-engagement");
         assertTrue(
                 finding.message().contains("engages 1.5 mm (3.8 turns); 2 mm is the least"),
                 finding.message());
-        Device modest = bench().screw("s", Bench.seat("m2x4").lengths(1, 3.5)).build();
+        Device modest = bench().screw("s", TestDevice.seat("m2x4").lengths(1, 3.5)).build();
         Finding note = only(modest, "under-engagement");
         assertEquals(Severity.NOTE, note.severity());
         assertTrue(note.message().contains("engages 3 mm; 4 mm is good practice"), note.message());
-        Device tooThick = bench().screw("s", Bench.seat("m2x4").lengths(4.5, 3)).build();
+        Device tooThick = bench().screw("s", TestDevice.seat("m2x4").lengths(4.5, 3)).build();
         assertEquals(Severity.ERROR, only(tooThick, "under-engagement").severity());
     }
 
@@ -123,7 +123,7 @@ class FastenerChecksTest {
                 only(
                         bench().screw(
                                         "s",
-                                        Bench.seat("m2x4")
+                                        TestDevice.seat("m2x4")
                                                 .material("steel")
                                                 .lengths(1, 2.5)
                                                 .depth(2.8))
@@ -141,7 +141,7 @@ class FastenerChecksTest {
         Device device =
                 bench().screw(
                                 "s",
-                                Bench.seat("m2x4")
+                                TestDevice.seat("m2x4")
                                         .material("steel")
                                         .lengths(1, 2.4)
                                         .behind("cell", gap))
@@ -154,7 +154,9 @@ class FastenerChecksTest {
     @Test
     void findsATorqueThatNothingStands() {
         Device device =
-                bench().screw("s", Bench.seat("m2x4").lengths(0, 4.2).torque(1.8, "manual p. 3"))
+                bench().screw(
+                                "s",
+                                TestDevice.seat("m2x4").lengths(0, 4.2).torque(1.8, "manual p. 3"))
                         .build();
         Finding finding = only(device, "torque-above-limit");
         assertEquals(Severity.ERROR, finding.severity());
@@ -167,16 +169,17 @@ class FastenerChecksTest {
     void findsAMissingTorqueAndOffersAnEstimate() {
         Finding estimated =
                 only(
-                        bench().screw("s", Bench.seat("m2x4").lengths(0, 4.2).noTorque()).build(),
+                        bench().screw("s", TestDevice.seat("m2x4").lengths(0, 4.2).noTorque())
+                                .build(),
                         "torque-missing");
         assertEquals(Severity.NOTE, estimated.severity());
         assertTrue(
                 estimated.evidence().get(0).startsWith("estimate 0."),
                 estimated.evidence().toString());
         Device bare =
-                new Bench()
-                        .type("m2x4", "M2", 4, t -> Bench.strength(t, ""))
-                        .screw("s", Bench.seat("m2x4").lengths(0, 4.2).noTorque())
+                new TestDevice()
+                        .type("m2x4", "M2", 4, t -> TestDevice.strength(t, ""))
+                        .screw("s", TestDevice.seat("m2x4").lengths(0, 4.2).noTorque())
                         .build();
         Finding none = only(bare, "torque-missing");
         assertEquals(Severity.WARNING, none.severity());
@@ -190,7 +193,7 @@ class FastenerChecksTest {
         Device device =
                 bench().screw(
                                 "s",
-                                Bench.seat("m2x4")
+                                TestDevice.seat("m2x4")
                                         .lengths(0, 4.2)
                                         .torque(0.06, "manual p. 9: 0.6 kgf·cm x 2, 12 N·cm"))
                         .build();
@@ -198,7 +201,7 @@ class FastenerChecksTest {
         Device wrong =
                 bench().screw(
                                 "s",
-                                Bench.seat("m2x4")
+                                TestDevice.seat("m2x4")
                                         .lengths(0, 4.2)
                                         .torque(0.06, "manual p. 9: 6 kgf·cm"))
                         .build();
@@ -211,8 +214,8 @@ class FastenerChecksTest {
     @Test
     void findsTorquesThatDisagreeBetweenSeatsAndWithTheFamily() throws Exception {
         Device twins =
-                bench().screw("a", Bench.seat("m2x4").lengths(0, 4.2).torque(0.1))
-                        .screw("b", Bench.seat("m2x4").lengths(0, 4.2).torque(0.12))
+                bench().screw("a", TestDevice.seat("m2x4").lengths(0, 4.2).torque(0.1))
+                        .screw("b", TestDevice.seat("m2x4").lengths(0, 4.2).torque(0.12))
                         .build();
         assertTrue(
                 only(twins, "torque-disagrees")
@@ -233,7 +236,7 @@ class FastenerChecksTest {
     void findsDriversThatDoNotFit(String driver, String severity) {
         Device device =
                 bench().tool("bit", driver)
-                        .screw("s", Bench.seat("m2x4").lengths(0, 4.2), "bit", List.of())
+                        .screw("s", TestDevice.seat("m2x4").lengths(0, 4.2), "bit", List.of())
                         .build();
         List<Finding> found = run(CheckInput.of(device));
         assertEquals(severity, found.isEmpty() ? "" : found.get(0).severity().name());
@@ -243,10 +246,10 @@ class FastenerChecksTest {
     @Test
     void findsTheTrapOfJapaneseCrossRecesses() {
         Device device =
-                new Bench()
-                        .type("m2x4", "M2", 4, t -> Bench.drive(t, "JIS-S0"))
+                new TestDevice()
+                        .type("m2x4", "M2", 4, t -> TestDevice.drive(t, "JIS-S0"))
                         .tool("ph0", "PH0")
-                        .screw("s", Bench.seat("m2x4").lengths(0, 4.2), "ph0", List.of())
+                        .screw("s", TestDevice.seat("m2x4").lengths(0, 4.2), "ph0", List.of())
                         .build();
         Finding finding = only(device, "drive-mismatch");
         assertTrue(
@@ -265,19 +268,19 @@ class FastenerChecksTest {
 
     @Test
     void findsAPatchThatGoesBackSpent() {
-        Bench bench = new Bench().type("m2x4", "M2", 4, Bench::patched);
-        Device spent = bench.screw("s", Bench.seat("m2x4").lengths(0, 4.2)).build();
+        TestDevice bench = new TestDevice().type("m2x4", "M2", 4, TestDevice::patched);
+        Device spent = bench.screw("s", TestDevice.seat("m2x4").lengths(0, 4.2)).build();
         assertTrue(only(spent, "patch-screw-reused").remedy().contains("SP-1"));
     }
 
     @Test
     void letsAPatchBeReplaced() {
         Device fresh =
-                new Bench()
-                        .type("m2x4", "M2", 4, Bench::patched)
+                new TestDevice()
+                        .type("m2x4", "M2", 4, TestDevice::patched)
                         .screw(
                                 "s",
-                                Bench.seat("m2x4").lengths(0, 4.2),
+                                TestDevice.seat("m2x4").lengths(0, 4.2),
                                 "t5",
                                 List.of(new ConsumableUse("screw", BigDecimal.ONE, "piece")))
                         .build();
@@ -288,11 +291,11 @@ class FastenerChecksTest {
     @CsvSource({"9, 0", "10, 1"})
     void countsTheCyclesOfFormedThreads(int cycles, int findings) {
         Device device =
-                new Bench()
+                new TestDevice()
                         .type("st", "ST2", 6)
                         .screw(
                                 "s",
-                                Bench.seat("st")
+                                TestDevice.seat("st")
                                         .form(Seat.Form.FORMED)
                                         .material("abs")
                                         .lengths(1, 6)
@@ -326,9 +329,13 @@ class FastenerChecksTest {
     @Test
     void findsNamesThatNoTableHas() {
         Device device =
-                new Bench()
-                        .type("odd", "M1.5", 4, t -> Bench.drive(Bench.strength(t, "8.9"), "T11"))
-                        .screw("s", Bench.seat("odd").material("mithril"))
+                new TestDevice()
+                        .type(
+                                "odd",
+                                "M1.5",
+                                4,
+                                t -> TestDevice.drive(TestDevice.strength(t, "8.9"), "T11"))
+                        .screw("s", TestDevice.seat("odd").material("mithril"))
                         .build();
         List<Finding> found = run(CheckInput.of(device));
         assertEquals(
@@ -340,7 +347,7 @@ class FastenerChecksTest {
 
     @Test
     void asksForSeatsThatNobodyMeasured() {
-        Device device = bench().screw("s", Bench.seat("m2x4").unmeasured()).build();
+        Device device = bench().screw("s", TestDevice.seat("m2x4").unmeasured()).build();
         assertEquals(Severity.NOTE, only(device, "seat-facts-missing").severity());
     }
 
@@ -348,16 +355,16 @@ class FastenerChecksTest {
     void saysTheSameEveryTime() {
         Device device =
                 bench().type("m2x4.8", "M2", 4.8)
-                        .screw("longer", Bench.seat("m2x4.8").lengths(0.8, 4).noTorque())
+                        .screw("longer", TestDevice.seat("m2x4.8").lengths(0.8, 4).noTorque())
                         .bond("glue", bond(2, 3))
                         .build();
         assertEquals(run(CheckInput.of(device)), run(CheckInput.of(device)));
     }
 
-    private static Bench bench() {
-        return new Bench()
+    private static TestDevice bench() {
+        return new TestDevice()
                 .type("m2x4", "M2", 4)
-                .screw("right", Bench.seat("m2x4").lengths(0, 4).behind("cell", 0.5));
+                .screw("right", TestDevice.seat("m2x4").lengths(0, 4).behind("cell", 0.5));
     }
 
     /**

@@ -98,7 +98,7 @@ class ProcessesTest {
                                 "-XX:+UseSerialGC",
                                 "-cp",
                                 classPath(),
-                                Bench.class.getName(),
+                                ReservingProgram.class.getName(),
                                 shop.folder().toString(),
                                 name,
                                 String.valueOf(count)));

@@ -42,10 +42,7 @@ final class StockArgs {
 
     static Stock open(CommandCall call, Path file) throws BadInputException {
         try {
-            Stock stock = StockFile.read(file, call.plugins().stockSources()).open();
-            stock.openingNotes().forEach(note -> call.err().println("reseat: " + note + "."));
-            call.err().flush();
-            return stock;
+            return StockFile.read(file, call.plugins().stockSources()).open(call.err());
         } catch (StockException e) {
             throw refused(e);
         }
@@ -53,10 +50,7 @@ final class StockArgs {
 
     /** Returns the failure of a command for a stock's refusal. */
     static CommandException refused(StockException e) {
-        String message = String.valueOf(e.getMessage());
-        // errors of a file already carry their locations, one per line
-        return new CommandException(
-                message.contains(": error: ") ? message : "reseat: " + message + ".");
+        return new CommandException(StockFile.message(e));
     }
 
     /** Returns the date that the command line gives. */

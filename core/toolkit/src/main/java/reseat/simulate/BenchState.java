@@ -16,7 +16,7 @@ import reseat.model.State;
  * A unit on the bench while acts are carried out on it: its released joints, the places of its
  * parts and the prepare acts that are done.
  */
-final class Bench {
+final class BenchState {
 
     private final Device device;
     private final Set<String> released;
@@ -25,7 +25,7 @@ final class Bench {
     private int places = 1;
 
     /** Creates a unit in a start state, which must be free of {@linkplain StartFaults faults}. */
-    Bench(Device device, State start) {
+    BenchState(Device device, State start) {
         this.device = device;
         this.released = new LinkedHashSet<>(start.released());
         this.prepared = new LinkedHashSet<>(start.prepared());

@@ -10,11 +10,11 @@ import reseat.stock.StockException;
 
 /**
  * A program of its own that reserves, one after the other, and says on its output what it was
- * promised: {@code Bench FOLDER NAME COUNT}.
+ * promised: {@code ReservingProgram FOLDER NAME COUNT}.
  */
-final class Bench {
+final class ReservingProgram {
 
-    private Bench() {}
+    private ReservingProgram() {}
 
     public static void main(String[] args) throws StockException {
         try (Stock stock = CsvShop.open(Path.of(args[0]))) {

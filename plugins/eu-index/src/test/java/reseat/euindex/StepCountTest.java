@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The worked tablet of {@code shared/facts/eu-index.md} section 10, case 1: an invented device. */
-class StepsTest {
+class StepCountTest {
 
     private static final List<Operation> OPERATIONS =
             List.of(
@@ -65,19 +65,21 @@ class StepsTest {
         "right speaker, 1 2 3 4 5 6 7 8 13, 0, 9, 14"
     })
     void countsTheWorkedTablet(String part, String numbers, int serial, int merged, int strict) {
-        assertEquals(merged, Steps.count(path(numbers), serial, Steps.Reading.MERGED));
-        assertEquals(strict, Steps.count(path(numbers), serial, Steps.Reading.STRICT));
+        assertEquals(merged, StepCount.count(path(numbers), serial, StepCount.Reading.MERGED));
+        assertEquals(strict, StepCount.count(path(numbers), serial, StepCount.Reading.STRICT));
     }
 
     @Test
     void countsEachToolNeededAtTheSameTime() {
         assertEquals(
-                2, Steps.count(List.of(by(REMOVED, "driver", "key")), 0, Steps.Reading.MERGED));
+                2,
+                StepCount.count(
+                        List.of(by(REMOVED, "driver", "key")), 0, StepCount.Reading.MERGED));
     }
 
     @ParameterizedTest
     @CsvSource({"0, 5", "2, 5", "3, 4", "5, 4", "6, 3", "10, 3", "11, 2", "15, 2", "16, 1"})
     void givesPointsByTheTable(int steps, int points) {
-        assertEquals(points, Steps.points(steps));
+        assertEquals(points, StepCount.points(steps));
     }
 }

@@ -11,13 +11,13 @@ import reseat.model.Joint;
 import reseat.model.Way;
 
 /** The steps of a graph: which reach a fact, and what each needs. */
-final class Steps {
+final class StepConditions {
 
     private final Net net;
     private final Compiled c;
     private final Landmarks landmarks;
 
-    Steps(Net net) {
+    StepConditions(Net net) {
         this.net = net;
         c = net.c;
         landmarks = net.landmarks;

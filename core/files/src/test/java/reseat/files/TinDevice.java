@@ -10,7 +10,7 @@ import reseat.given.Samples;
 import reseat.model.Device;
 
 /** A small sound device, and what the tests do with it. */
-final class Bench {
+final class TinDevice {
 
     /** A lid over a cell and a board on a tray. */
     static final String TIN =
@@ -51,7 +51,7 @@ final class Bench {
                 tests: {charge: {of: [cell]}}
             """;
 
-    private Bench() {}
+    private TinDevice() {}
 
     /** Puts the tin into a file, with a text replaced. */
     static Path tin(Path folder, String found, String put) {

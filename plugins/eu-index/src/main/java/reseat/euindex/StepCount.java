@@ -11,7 +11,7 @@ import java.util.List;
  * and cleaning are steps; each of several tools needed at the same time is one; each remote
  * notification or authorisation of a serial number adds five.
  */
-public final class Steps {
+public final class StepCount {
 
     private static final int PER_SERIAL_ACTION = 5;
 
@@ -23,7 +23,7 @@ public final class Steps {
         STRICT
     }
 
-    private Steps() {}
+    private StepCount() {}
 
     /**
      * Counts the steps.

@@ -29,7 +29,7 @@ import reseat.model.Way;
  * A small device for tests: a lid on a frame, a cell and a board behind it, and whatever screws a
  * test adds.
  */
-public final class Bench {
+public final class TestDevice {
 
     private final List<ScrewType> types = new ArrayList<>();
     private final List<Joint> joints = new ArrayList<>();
@@ -38,7 +38,7 @@ public final class Bench {
     private String family = "";
     private Optional<String> variant = Optional.empty();
 
-    public Bench() {
+    public TestDevice() {
         tools.put("hand", "");
         tools.put("t5", "T5");
     }
@@ -53,31 +53,31 @@ public final class Bench {
         }
     }
 
-    public Bench family(String id) {
+    public TestDevice family(String id) {
         family = id;
         return this;
     }
 
-    public Bench variant(String id) {
+    public TestDevice variant(String id) {
         variant = Optional.of(id);
         return this;
     }
 
-    public Bench tool(String id, String drive) {
+    public TestDevice tool(String id, String drive) {
         tools.put(id, drive);
         return this;
     }
 
-    public Bench origin(String pointer, int line) {
+    public TestDevice origin(String pointer, int line) {
         origins.put(pointer, new Origin("bench.yaml", line, 5));
         return this;
     }
 
-    public Bench type(String id, String thread, double length) {
+    public TestDevice type(String id, String thread, double length) {
         return type(id, thread, length, t -> t);
     }
 
-    public Bench type(String id, String thread, double length, UnaryOperator<ScrewType> change) {
+    public TestDevice type(String id, String thread, double length, UnaryOperator<ScrewType> change) {
         types.add(
                 change.apply(
                         new ScrewType(
@@ -181,11 +181,11 @@ public final class Bench {
         return new SeatBuilder(screw);
     }
 
-    public Bench screw(String id, SeatBuilder seat) {
+    public TestDevice screw(String id, SeatBuilder seat) {
         return screw(id, seat, "t5", List.of());
     }
 
-    public Bench screw(String id, SeatBuilder seat, String tool, List<ConsumableUse> consumes) {
+    public TestDevice screw(String id, SeatBuilder seat, String tool, List<ConsumableUse> consumes) {
         joints.add(
                 new Joint(
                         id,
@@ -203,7 +203,7 @@ public final class Bench {
         return this;
     }
 
-    public Bench bond(String id, Bond bond) {
+    public TestDevice bond(String id, Bond bond) {
         joints.add(
                 new Joint(
                         id,
