@@ -20,6 +20,7 @@ import reseat.graph.Needed;
 import reseat.graph.StepGraph;
 import reseat.graph.Work;
 import reseat.model.Act;
+import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.State;
@@ -86,7 +87,7 @@ class GraphAgainstOracleTest {
         if (optimum.get().acts().isEmpty()) {
             return;
         }
-        Done done = new Done(of.start());
+        Done done = new Done(of);
         optimum.get().acts().forEach(done::add);
         for (Work work : needed.works()) {
             assertTrue(done.contains(work), () -> work + " is not in " + optimum.get());
@@ -127,7 +128,7 @@ class GraphAgainstOracleTest {
             this.graph = graph;
             this.random = random;
             this.walker = new Walker(of);
-            this.done = new Done(of.start());
+            this.done = new Done(of);
             of.device().prepares().keySet().forEach(id -> walker.take(new Act.Prepared(id)));
         }
 
@@ -217,9 +218,11 @@ class GraphAgainstOracleTest {
     private static final class Done {
         private final Set<String> released = new HashSet<>();
         private final Set<String> moved = new HashSet<>();
+        private final Device device;
 
-        Done(State start) {
-            released.addAll(start.released());
+        Done(Case of) {
+            device = of.device();
+            released.addAll(of.start().released());
         }
 
         void add(Act act) {
@@ -227,6 +230,9 @@ class GraphAgainstOracleTest {
                 released.add(release.joint());
             } else if (act instanceof Act.MoveParts move) {
                 moved.addAll(move.parts());
+                device.joints().values().stream()
+                        .filter(joint -> joint.letsGo(move.parts()))
+                        .forEach(joint -> released.add(joint.id()));
             }
         }
 
