@@ -86,16 +86,16 @@ final class Run {
         if (prepare == null) {
             return Optional.of("The device has no prepare act \"" + act.prepare() + "\".");
         }
-        if (bench.isPrepared(act.prepare())) {
-            return Optional.of(
-                    Words.sentence("\"" + words.prepare(act.prepare()) + "\" is already done"));
-        }
         if (worked) {
             return Optional.of(
                     Words.sentence(
                             "\""
                                     + words.prepare(act.prepare())
                                     + "\" must come before all work on the device"));
+        }
+        if (bench.isPrepared(act.prepare())) {
+            return Optional.of(
+                    Words.sentence("\"" + words.prepare(act.prepare()) + "\" is already done"));
         }
         bench.prepare(act.prepare());
         CostedAct costed = new CostedAct(act, tool, posture, prepare.ms(), prepare.restoreMs(), 0);

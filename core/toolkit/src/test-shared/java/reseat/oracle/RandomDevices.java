@@ -41,9 +41,9 @@ final class RandomDevices {
         this.random = random;
         this.parts = 5 + random.nextInt(3);
         this.tools = List.of(HAND, "t5", "ph00", "spudger").subList(0, 2 + random.nextInt(3));
-        this.postures = List.of(FLAT, "face-down", "on-edge").subList(0, 1 + random.nextInt(3));
+        this.postures = List.of(FLAT, "face-down", "on-edge").subList(0, chance(15) ? 1 : 2 + random.nextInt(2));
         this.carrier = new int[parts];
-        this.supplies = List.of("cell", "dock").subList(0, chance(15) ? 0 : chance(70) ? 1 : 2);
+        this.supplies = List.of("cell", "dock").subList(0, chance(8) ? 0 : chance(70) ? 1 : 2);
     }
 
     /** Returns the case of a seed. */
@@ -60,13 +60,14 @@ final class RandomDevices {
             under.add(new LinkedHashSet<>());
         }
         under.add(new LinkedHashSet<>());
-        int wanted = 7 + random.nextInt(6);
+        int wanted = 7 + random.nextInt(6) - supplies.size();
         for (int p = 1; p < parts; p++) {
             mount(p, wanted - joints.size() - (parts - 1 - p));
         }
         while (joints.size() < wanted) {
             extra();
         }
+        supplies.forEach(this::isolator);
         covers();
         return Device.build("random-" + seed, this::fill);
     }
@@ -130,7 +131,7 @@ final class RandomDevices {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                needs(15));
+                needs(10));
     }
 
     /** Returns stated needs, or nothing, so that the rules apply. */
@@ -177,6 +178,23 @@ final class RandomDevices {
         }
     }
 
+    /** Adds a joint that cuts a supply, on one of the later parts rather than the first. */
+    private void isolator(String supply) {
+        int a = Math.max(1 + random.nextInt(parts - 1), 1 + random.nextInt(parts - 1));
+        List<Integer> holds = List.of(a, chance(75) ? 0 : random.nextInt(a));
+        boolean slack = chance(60);
+        Set<String> hidden = new LinkedHashSet<>();
+        for (int cover = a + 1; cover < parts; cover++) {
+            if (chance(25)) {
+                hidden.add(id(cover));
+            }
+        }
+        if (slack && chance(15)) {
+            hidden.add(id(a));
+        }
+        add(holds, hidden, slack, List.of(supply));
+    }
+
     /** Adds a joint that is the last one again. */
     private void twin() {
         Joint last = joints.get(joints.size() - 1);
@@ -211,15 +229,13 @@ final class RandomDevices {
         if (!hidden.contains("base") && holds.get(holds.size() - 1) != 0 && chance(12)) {
             hidden.add("base"); // a socket on the underside
         }
-        List<String> cuts = new ArrayList<>();
-        for (String supply : supplies) {
-            if (joints.size() == 2 + supplies.indexOf(supply) || chance(4)) {
-                cuts.add(supply);
-            }
-        }
+        add(holds, hidden, slack, supplies.stream().filter(supply -> chance(3)).toList());
+    }
+
+    private void add(List<Integer> holds, Set<String> hidden, boolean slack, List<String> cuts) {
         String kind = RandomKinds.joint(random, slack);
         boolean gives = chance(slack ? 2 : kind.equals("screw") ? 0 : 30);
-        Optional<List<String>> needs = needs(cuts.isEmpty() ? 20 : 4);
+        Optional<List<String>> needs = needs(cuts.isEmpty() ? 12 : 4);
         String id = "j" + joints.size();
         joints.add(
                 new Joint(
@@ -251,7 +267,7 @@ final class RandomDevices {
                             id,
                             chance(forceful) ? "pry" : "undo",
                             tool(),
-                            chance(60) ? FLAT : posture(),
+                            chance(45) ? FLAT : posture(),
                             time(),
                             time(),
                             List.of(),
@@ -292,7 +308,7 @@ final class RandomDevices {
                 table(tools, 4_000),
                 table(postures, 3_000),
                 chance(60) ? 10L * random.nextInt(400) : 0,
-                chance(60) ? 10L * random.nextInt(400) : 0);
+                chance(90) ? 10L * random.nextInt(400) : 0);
     }
 
     /**

@@ -72,7 +72,7 @@ final class RandomKinds {
     static String joint(Random random, boolean slack) {
         int roll = random.nextInt(100);
         if (slack) {
-            return roll < 50 ? "plug" : roll < 60 ? "screw" : "joint";
+            return roll < 75 ? "plug" : roll < 82 ? "screw" : "joint";
         }
         return roll < 45 ? "screw" : roll < 65 ? "clip" : roll < 72 ? "plug" : "joint";
     }

@@ -18,7 +18,7 @@ import reseat.model.Power;
 /** The model and the oracle compute the same needs, and the same sets that they come from. */
 class PowerAgainstOracleTest {
 
-    private static final int DEVICES = 4_000;
+    private static final int DEVICES = 2_000;
 
     private int outside;
     private int ruled;
@@ -44,7 +44,7 @@ class PowerAgainstOracleTest {
         assertTrue(
                 Seeds.devices(DEVICES) < DEVICES
                         || (outside > 1_000
-                                && ruled > 10_000
+                                && ruled > 3_000
                                 && dropped > 200
                                 && circular > 20
                                 && strained > 1_000));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
@@ -22,13 +23,18 @@ import reseat.model.Way;
 /**
  * Sketches a device in a few lines. The base is the frame. Moves take 2000 + 1000 ms and releases
  * 500 + 300 ms by hand, face up; each change of tool takes 100 ms from the hand and 150 ms
- * otherwise, turning the device 700 ms and back 800 ms.
+ * otherwise, turning the device 700 ms and back 800 ms. Parts and joints state that they need
+ * nothing cut, unless they are to be {@linkplain #silent}.
  */
 final class Sketch {
 
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, Joint> joints = new LinkedHashMap<>();
     private final List<Prepare> prepares = new ArrayList<>();
+    private Optional<String> cell = Optional.empty();
+    private boolean silent;
+    private long layAsideMs;
+    private long turnOpenMs;
 
     Sketch() {
         parts.put("frame", part("frame", Optional.empty(), List.of()));
@@ -82,7 +88,7 @@ final class Sketch {
                 new Joint(
                         id,
                         title(id),
-                        id.endsWith("screw") ? "screw" : "joint",
+                        id.endsWith("screw") ? "screw" : id.endsWith("plug") ? "plug" : "joint",
                         List.of(holds),
                         List.of(),
                         false,
@@ -147,6 +153,67 @@ final class Sketch {
         return this;
     }
 
+    /** A prepare act that only work inside the device needs. */
+    Sketch prepareInside(String id, String text, long ms, long restoreMs) {
+        prepares.add(new Prepare(id, text, "", ms, restoreMs, List.of(), true));
+        return this;
+    }
+
+    /** A joint that lets go by itself. */
+    Sketch gives(String id, String... holds) {
+        joint(id, holds);
+        joints.computeIfPresent(id, (i, j) -> copy(j, true, j.needs()));
+        return this;
+    }
+
+    /** Parts and joints leave what they need to the rules, unless they need something. */
+    Sketch silent() {
+        silent = true;
+        return this;
+    }
+
+    /** The cell is this part. */
+    Sketch cell(String id) {
+        cell = Optional.of(id);
+        return this;
+    }
+
+    Sketch layAside(long ms) {
+        layAsideMs = ms;
+        return this;
+    }
+
+    Sketch turnOpen(long ms) {
+        turnOpenMs = ms;
+        return this;
+    }
+
+    /** A way by force, by hand and face up. */
+    static Way pry(String id) {
+        return way(id, "pry", Optional.empty());
+    }
+
+    /** A way by force that states what strains it. */
+    static Way pry(String id, String... strainedBy) {
+        return way(id, "pry", Optional.of(List.of(strainedBy)));
+    }
+
+    private static Way way(String id, String kind, Optional<List<String>> strainedBy) {
+        return new Way(
+                id,
+                kind,
+                "hand",
+                "face-up",
+                500,
+                300,
+                List.of(),
+                List.of(),
+                "",
+                List.of(),
+                List.of(),
+                strainedBy);
+    }
+
     static Way way(
             String id, String tool, String posture, long ms, long restoreMs, String... ruins) {
         return new Way(
@@ -164,8 +231,48 @@ final class Sketch {
     }
 
     private Sketch change(String id, UnaryOperator<Joint> change) {
-        joints.computeIfPresent(id, (i, joint) -> change.apply(joint));
+        joints.computeIfPresent(
+                id,
+                (i, joint) -> {
+                    Joint changed = change.apply(joint);
+                    return copy(changed, joint.gives(), changed.needs());
+                });
         return this;
+    }
+
+    private static Joint copy(Joint j, boolean gives, Optional<List<String>> needs) {
+        return new Joint(
+                j.id(),
+                j.name(),
+                j.kind(),
+                j.holds(),
+                j.under(),
+                j.slack(),
+                gives,
+                needs,
+                j.cuts(),
+                j.ways(),
+                Optional.empty(),
+                Optional.empty(),
+                1);
+    }
+
+    private Joint told(Joint j) {
+        return copy(j, j.gives(), j.needs().filter(needs -> !silent || !needs.isEmpty()));
+    }
+
+    private Part told(Part p) {
+        return new Part(
+                p.id(),
+                p.name(),
+                p.kind(),
+                p.under(),
+                p.move(),
+                p.spareIncludes(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                p.needs().filter(needs -> !silent || !needs.isEmpty()));
     }
 
     private static Joint copy(
@@ -197,23 +304,26 @@ final class Sketch {
                     facts.base("frame").hand("hand").usualPosture("face-up").setup(setup());
                     facts.add(new Tool("t5", "T5 bit", Optional.empty(), Optional.empty()));
                     facts.add(new Tool("tweezers", "Tweezers", Optional.empty(), Optional.empty()));
-                    facts.add(new Supply("cell", "Main cell"));
+                    facts.add(new Supply("cell", "Main cell", cell, false));
                     facts.add(new Supply("dock", "Dock"));
-                    facts.add(screws());
-                    parts.values().forEach(facts::add);
-                    joints.values().forEach(facts::add);
+                    facts.add(kind(Kind.Scope.JOINT, "screw", Kind.Role.SCREW));
+                    facts.add(kind(Kind.Scope.JOINT, "plug", Kind.Role.CONNECTOR));
+                    facts.add(kind(Kind.Scope.MANIPULATION, "pry", null));
+                    parts.values().forEach(part -> facts.add(told(part)));
+                    joints.values().forEach(joint -> facts.add(told(joint)));
                     prepares.forEach(facts::add);
                 });
     }
 
-    private static Kind screws() {
+    /** A kind; of manipulation, one that takes force. */
+    private static Kind kind(Kind.Scope scope, String id, Kind.@Nullable Role role) {
         return new Kind(
-                "screw",
-                Kind.Scope.JOINT,
-                "screw",
-                "Unscrew",
-                "Screw in",
-                Optional.of(Kind.Role.SCREW),
+                id,
+                scope,
+                id,
+                "Do",
+                "Undo",
+                Optional.ofNullable(role),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -229,7 +339,7 @@ final class Sketch {
                 0,
                 java.util.OptionalInt.empty(),
                 Optional.empty(),
-                false,
+                scope == Kind.Scope.MANIPULATION,
                 false,
                 false,
                 false,
@@ -237,13 +347,15 @@ final class Sketch {
                 "made up");
     }
 
-    private static SetupTable setup() {
+    private SetupTable setup() {
         return new SetupTable(
                 Map.of(
                         "hand", Map.of("t5", 100L, "tweezers", 100L),
                         "t5", Map.of("hand", 150L, "tweezers", 150L),
                         "tweezers", Map.of("hand", 150L, "t5", 150L)),
-                Map.of("face-up", Map.of("face-down", 700L), "face-down", Map.of("face-up", 800L)));
+                Map.of("face-up", Map.of("face-down", 700L), "face-down", Map.of("face-up", 800L)),
+                layAsideMs,
+                turnOpenMs);
     }
 
     /** "top-case" is named "Top case". */

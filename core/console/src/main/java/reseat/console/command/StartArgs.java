@@ -89,7 +89,9 @@ final class StartArgs {
     private static State end(Device device, State start, List<Act> done, String option) {
         List<Act> acts = new ArrayList<>();
         if (done.stream().noneMatch(act -> act instanceof Act.Prepared)) {
-            device.prepares().keySet().forEach(id -> acts.add(new Act.Prepared(id)));
+            device.prepares().keySet().stream()
+                    .filter(id -> !start.prepared().contains(id))
+                    .forEach(id -> acts.add(new Act.Prepared(id)));
         }
         int added = acts.size();
         acts.addAll(done);
@@ -106,7 +108,9 @@ final class StartArgs {
                             + ", cannot have been done. "
                             + verdict.refusal().get().why());
         }
-        return verdict.end();
+        State end = verdict.end();
+        // what was only added here has not been done
+        return added == 0 ? end : new State(end.released(), end.places(), start.prepared());
     }
 
     static State checked(Device device, State start) {
