@@ -22,20 +22,20 @@ class MeaningTest {
     @TempDir Path folder;
 
     private Device tin(String... foundAndPut) {
-        return Bench.device(file(foundAndPut));
+        return TinDevice.device(file(foundAndPut));
     }
 
     private Path file(String... foundAndPut) {
-        String text = Bench.TIN;
+        String text = TinDevice.TIN;
         for (int i = 0; i < foundAndPut.length; i += 2) {
             assertTrue(text.contains(foundAndPut[i]), foundAndPut[i]);
             text = text.replace(foundAndPut[i], foundAndPut[i + 1]);
         }
-        return Bench.file(folder, "tin.yaml", text);
+        return TinDevice.file(folder, "tin.yaml", text);
     }
 
     private String problems(String... foundAndPut) {
-        return Bench.problems(file(foundAndPut));
+        return TinDevice.problems(file(foundAndPut));
     }
 
     private static Way usual(Device device, String joint) {

@@ -150,14 +150,14 @@ class ReachabilityTest {
                 "box.yaml:11:3: error: joint clip can never be released: clip is strained by hidden,"
                         + " hidden is hidden by inner, inner lies under lid and lid is held by hidden"
                         + " (hidden → inner → lid → hidden)",
-                Bench.problems(Bench.file(folder, "box.yaml", String.format(text, "")))
+                TinDevice.problems(TinDevice.file(folder, "box.yaml", String.format(text, "")))
                         .lines()
                         .filter(line -> line.contains("joint clip"))
                         .reduce("", String::concat));
         assertEquals(
                 "",
-                Bench.problems(
-                                Bench.file(
+                TinDevice.problems(
+                                TinDevice.file(
                                         folder,
                                         "box.yaml",
                                         String.format(text, ", ways: {usual: {strainedBy: []}}")))

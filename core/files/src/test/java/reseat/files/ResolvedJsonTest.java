@@ -75,7 +75,7 @@ class ResolvedJsonTest {
 
     /** The new facts, stated, left out or both. */
     private static final String MEANING =
-            Bench.TIN
+            TinDevice.TIN
                     .replace("{name: Main cell}", "{name: Main cell, of: cell, first: true}")
                     .replace("board: {name", "board: {needs: [], name")
                     .replace("kind: wire-plug,", "kind: contact-block,")
@@ -90,7 +90,7 @@ class ResolvedJsonTest {
 
     @Test
     void keepsWhatIsStatedAndWhatIsNot() {
-        Device tin = Bench.device(Bench.file(folder, "tin.yaml", MEANING));
+        Device tin = TinDevice.device(TinDevice.file(folder, "tin.yaml", MEANING));
 
         SameFacts.assertSame(tin, back(tin));
         assertEquals(ResolvedJson.write(tin), ResolvedJson.write(back(tin)));
@@ -102,7 +102,7 @@ class ResolvedJsonTest {
 
     @Test
     void showsWhatIsComputedBesides() {
-        Device tin = Bench.device(Bench.file(folder, "tin.yaml", MEANING));
+        Device tin = TinDevice.device(TinDevice.file(folder, "tin.yaml", MEANING));
         String written = squeezed(ResolvedJson.write(tin));
 
         for (String part :
@@ -128,20 +128,20 @@ class ResolvedJsonTest {
 
     @Test
     void whatIsComputedIsIgnoredWhenRead() {
-        Device tin = Bench.device(Bench.file(folder, "tin.yaml", MEANING));
+        Device tin = TinDevice.device(TinDevice.file(folder, "tin.yaml", MEANING));
         String written = ResolvedJson.write(tin);
         String other =
                 written.substring(0, written.indexOf("\"computed\"")) + "\"computed\": [\"x\"]\n}\n";
 
-        Device read = Bench.device(Bench.file(folder, "other.json", other));
+        Device read = TinDevice.device(TinDevice.file(folder, "other.json", other));
 
         assertEquals(written, ResolvedJson.write(read));
         assertTrue(
-                Bench.problems(
-                                Bench.file(
+                TinDevice.problems(
+                                TinDevice.file(
                                         folder,
                                         "tin.yaml",
-                                        Bench.TIN.replace("id: tin", "computed: {}\nid: tin")))
+                                        TinDevice.TIN.replace("id: tin", "computed: {}\nid: tin")))
                         .startsWith("tin.yaml:2:1: error: device: unknown key \"computed\"."),
                 "nobody writes it by hand");
     }

@@ -96,7 +96,9 @@ final class Failures {
         if (condition.fact() instanceof Fact.Released released) {
             return StepConditions.others(part, c.holds[c.node(released.joints().get(0))]);
         }
-        return List.of(c.part(((Fact.Apart) condition.fact()).part()));
+        return condition.fact() instanceof Fact.Apart apart
+                ? List.of(c.part(apart.part()))
+                : List.of();
     }
 
     /** Returns whether no way of a joint is left, or it must stay connected. */
@@ -124,7 +126,7 @@ final class Failures {
     private @Nullable Integer find(Fact fact) {
         if (fact instanceof Fact.Released released) {
             int node = c.node(released.joints().get(0));
-            return shut(node) ? Integer.valueOf(0) : least(steps.conditionsOfRelease(node));
+            return shut(node) ? Integer.valueOf(0) : least(steps.conditionsOfWays(node));
         }
         if (fact instanceof Fact.Cut cut) {
             int most = 0;
@@ -186,12 +188,16 @@ final class Failures {
 
     private boolean noneComes(int part, Condition condition) {
         return condition.orAlong().isEmpty()
-                && beyond(part, condition).stream()
-                        .anyMatch(
-                                other ->
-                                        net.landmarks.isPinned(other)
-                                                || net.landmarks.component(other)
-                                                        != net.landmarks.component(part)
-                                                || partRank.containsKey(other));
+                && (condition.fact() instanceof Fact.Cut || noneOf(part, condition));
+    }
+
+    private boolean noneOf(int part, Condition condition) {
+        return beyond(part, condition).stream()
+                .anyMatch(
+                        other ->
+                                net.landmarks.isPinned(other)
+                                        || net.landmarks.component(other)
+                                                != net.landmarks.component(part)
+                                        || partRank.containsKey(other));
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import reseat.internal.graph.Compiled;
 import reseat.model.Goal;
 import reseat.model.Joint;
+import reseat.model.Power;
 import reseat.model.Rules;
 import reseat.model.Way;
 import reseat.text.ListText;
@@ -164,26 +165,40 @@ final class Obstacles {
             lines.add(joint + shut(node));
             return;
         }
-        failures.nearest(steps.conditionsOfRelease(node))
+        failures.nearest(steps.conditionsOfWays(node))
                 .ifPresent(
                         condition -> {
-                            if (condition.fact() instanceof Fact.Apart apart) {
-                                lines.add(
-                                        joint
-                                                + apart.part()
-                                                + " hides "
-                                                + (released.joints().size() == 1 ? "it" : "them")
-                                                + " while it lies with "
-                                                + apart.other());
-                            } else {
-                                lines.add(
-                                        joint
-                                                + "it is live while "
-                                                + ((Fact.Cut) condition.fact()).supply()
-                                                + " is not cut");
-                            }
+                            lines.add(joint + keeps(node, released, condition.fact()));
                             tell(condition.fact());
                         });
+    }
+
+    private String keeps(int node, Fact.Released released, Fact fact) {
+        String them = released.joints().size() == 1 ? "it" : "them";
+        if (fact instanceof Fact.Apart apart) {
+            return apart.part() + " hides " + them + " while it lies with " + apart.other();
+        }
+        if (fact instanceof Fact.Released tight) {
+            return ListText.ids(tight.joints()) + " would strain " + them + " while tight";
+        }
+        return live(
+                ((Fact.Cut) fact).supply(),
+                graph.device().power().why(graph.device().joint(c.members[node][0])));
+    }
+
+    /** Why something waits for the cut of a supply. */
+    private static String live(String supply, List<Power.Need> needs) {
+        Power.Rule rule =
+                needs.stream()
+                        .filter(need -> need.supply().equals(supply))
+                        .map(Power.Need::rule)
+                        .findFirst()
+                        .orElse(Power.Rule.STATED);
+        return switch (rule) {
+            case STATED -> "it is live while " + supply + " is not cut";
+            case POWER_FIRST -> "it is inside, so " + supply + " must be cut first";
+            case WORK_ON_CELL -> "that is work on the source of " + supply + ", which must be cut";
+        };
     }
 
     private void tellApart(Fact.Apart apart) {
@@ -233,6 +248,11 @@ final class Obstacles {
             return;
         }
         Condition condition = cause.get();
+        if (condition.fact() instanceof Fact.Cut cut) {
+            lines.add(cannot + live(part, cut.supply()));
+            tell(cut);
+            return;
+        }
         List<Integer> beyond = failures.beyond(part, condition);
         String held =
                 condition.fact() instanceof Fact.Released released
@@ -247,6 +267,19 @@ final class Obstacles {
         if (alone.isEmpty()) {
             beyond.stream().filter(failures::partFails).limit(1).forEach(this::tellPart);
         }
+    }
+
+    private String live(int part, String supply) {
+        if (steps.liveOfMove(part).contains(supply)) {
+            return live(supply, graph.device().power().why(List.of(c.partIds[part])));
+        }
+        List<String> lettingGo =
+                Arrays.stream(c.nodesOf[part])
+                        .filter(j -> c.gives[j] && steps.live(j).contains(supply))
+                        .mapToObj(j -> c.members[j][0])
+                        .limit(1)
+                        .toList();
+        return ListText.ids(lettingGo) + " would let go while " + supply + " is not cut";
     }
 
     /** Why another part can never come along. */

@@ -6,14 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import reseat.internal.order.Limits;
 import reseat.internal.order.Rule;
 import reseat.internal.order.RuledOrder;
 import reseat.internal.order.Setups;
 import reseat.internal.planner.ActOrderRules;
+import reseat.internal.planner.AsideCost;
 import reseat.model.Act;
 import reseat.model.Device;
+import reseat.model.Prepare;
+import reseat.plan.Plan;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
@@ -24,7 +28,9 @@ import reseat.simulate.Verdict;
  *
  * <p>The answer is exact: all orders that the device allows and that keep the caller's pairs are
  * compared, except that moves of the same part keep the order they are given in, and the lower
- * bound holds for all of these. Prepare acts that are not among the items count as done. The
+ * bound holds for all of these. What a teardown costs besides for parts laid aside depends on the
+ * whole order: it is charged, but compared between the given order and the best other one alone, so
+ * there a gap may stay. Prepare acts that are not among the items count as done. The
  * simulator judges an order before it is handed out. All valid orders leave the unit in the same
  * state, so what a plan reaches is reached by any of them.
  *
@@ -87,12 +93,85 @@ public final class ActOrder {
         if (outcome.order().isEmpty() && !items.isEmpty()) {
             return new OrderAnswer.Unfinished(outcome.ended(), outcome.lowerBound());
         }
+        OrderAnswer.Found found =
+                new OrderAnswer.Found(
+                        outcome.order(),
+                        items.stream().mapToLong(OrderItem::ms).sum(),
+                        outcome.cost(),
+                        outcome.lowerBound(),
+                        outcome.ended());
+        return request.unit().isPresent() && !request.unit().get().rebuild()
+                ? withAside(request, found, rules, own)
+                : found;
+    }
+
+    /**
+     * Adds to a teardown what depends on where parts lie meanwhile. The solver knows nothing of
+     * that, so its bound stays a lower bound and its order may be dearer than the given one.
+     */
+    private static OrderAnswer withAside(
+            OrderRequest request, OrderAnswer.Found found, List<Rule> rules, ActOrderRules own) {
+        OrderRequest.Unit unit = request.unit().orElseThrow();
+        List<OrderItem> items = request.items();
+        AsideCost aside = new AsideCost(unit.device(), unit.state(), acts(items));
+        List<Optional<String>> postures =
+                items.stream()
+                        .map(item -> item.stance().map(OrderItem.Stance::posture))
+                        .toList();
+        String first = request.start().posture();
+        List<Integer> order = found.order();
+        long setupMs = found.setupMs() + aside.ms(order, postures, first);
+        List<Integer> given = new ArrayList<>(order);
+        Collections.sort(given);
+        if (keeps(given, rules, own)) {
+            long givenMs = setupMs(request, given) + aside.ms(given, postures, first);
+            if (givenMs < setupMs) {
+                setupMs = givenMs;
+                order = given;
+            }
+        }
+        long bound = Math.min(setupMs, found.lowerBoundMs() + aside.leastMs());
+        Plan.Ended ended = found.ended();
+        if (bound < setupMs && ended == Plan.Ended.PROVED) {
+            ended = Plan.Ended.EXPANSIONS;
+        }
         return new OrderAnswer.Found(
-                outcome.order(),
-                items.stream().mapToLong(OrderItem::ms).sum(),
-                outcome.cost(),
-                outcome.lowerBound(),
-                outcome.ended());
+                order, found.workMs() + aside.letGoMs(), setupMs, bound, ended);
+    }
+
+    private static boolean keeps(List<Integer> order, List<Rule> rules, ActOrderRules own) {
+        int[] place = new int[order.size()];
+        for (int at = 0; at < place.length; at++) {
+            place[order.get(at)] = at;
+        }
+        return rules.stream()
+                        .allMatch(
+                                rule ->
+                                        rule.oneOf().stream()
+                                                .anyMatch(
+                                                        pair ->
+                                                                place[pair.earlier()]
+                                                                        < place[pair.later()]))
+                && own.brokenBy(order.stream().mapToInt(Integer::intValue).toArray()).isEmpty();
+    }
+
+    private static long setupMs(OrderRequest request, List<Integer> order) {
+        OrderItem.Stance at = request.start();
+        long ms = 0;
+        for (int item : order) {
+            Optional<OrderItem.Stance> next = request.items().get(item).stance();
+            if (next.isPresent()) {
+                ms +=
+                        request.setup()
+                                .setupMs(
+                                        at.tool(),
+                                        at.posture(),
+                                        next.get().tool(),
+                                        next.get().posture());
+                at = next.get();
+            }
+        }
+        return ms;
     }
 
     private static Map<Integer, Act> acts(List<OrderItem> items) {
@@ -173,7 +252,7 @@ public final class ActOrder {
             Collections.reverse(acts);
         }
         Verdict verdict =
-                Simulator.simulate(unit.device(), unit.state(), prepared(unit.device(), acts));
+                Simulator.simulate(unit.device(), unit.state(), prepared(unit, acts));
         if (!verdict.allowed()) {
             throw new IllegalStateException(
                     "the solver and the simulator disagree, so there is no order: "
@@ -181,10 +260,17 @@ public final class ActOrder {
         }
     }
 
-    /** Puts the prepare acts that are not among the acts before them. */
-    private static List<Act> prepared(Device device, List<Act> acts) {
+    /** Puts the prepare acts that are needed and not among the acts before them. */
+    private static List<Act> prepared(OrderRequest.Unit unit, List<Act> acts) {
+        Device device = unit.device();
+        boolean inside = acts.stream().anyMatch(act -> !device.power().isOutside(act));
         Set<Act> all = new LinkedHashSet<>();
-        device.prepares().keySet().forEach(prepare -> all.add(new Act.Prepared(prepare)));
+        for (Prepare prepare : device.prepares().values()) {
+            if ((inside || !prepare.onlyInside())
+                    && !unit.state().prepared().contains(prepare.id())) {
+                all.add(new Act.Prepared(prepare.id()));
+            }
+        }
         acts.forEach(all::remove);
         List<Act> prepared = new ArrayList<>(all);
         prepared.addAll(acts);

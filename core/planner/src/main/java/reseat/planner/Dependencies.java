@@ -5,12 +5,15 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Part;
+import reseat.model.Power;
+import reseat.model.Way;
 import reseat.plan.PlanRequest;
 
 /**
@@ -41,7 +44,7 @@ final class Dependencies {
         this.acts = acts;
         for (int k = 0; k < acts.size(); k++) {
             if (acts.get(k) instanceof Act.Release release) {
-                released(k, release.joint());
+                released(k, release);
             } else if (acts.get(k) instanceof Act.MoveParts move) {
                 moved(k, move);
             }
@@ -84,9 +87,30 @@ final class Dependencies {
                 && releasedAt.getOrDefault(joint.id(), Integer.MAX_VALUE) > act;
     }
 
-    private void released(int k, String id) {
-        reachable(k, id, "before " + id + " can be released");
-        releasedAt.put(id, k);
+    private void released(int k, Act.Release release) {
+        Joint joint = device.joint(release.joint());
+        String before = "before " + joint.id() + " can be released";
+        reachable(k, joint.id(), before);
+        Way way = Objects.requireNonNull(joint.ways().get(release.way()));
+        unstrained(k, joint, way, before);
+        releasedAt.put(joint.id(), k);
+    }
+
+    private void unstrained(int k, Joint joint, Way way, String before) {
+        for (String tight : device.strainedBy(joint, way)) {
+            Integer act = releasedAt.get(tight);
+            if (act != null) {
+                link(
+                        act,
+                        k,
+                        tight,
+                        tight
+                                + " would strain "
+                                + joint.id()
+                                + " while tight and must be released "
+                                + before);
+            }
+        }
     }
 
     private void reachable(int k, String id, String before) {
@@ -94,9 +118,13 @@ final class Dependencies {
         for (String cover : joint.under()) {
             parted(k, cover, joint.site(), cover + " lies over " + id, before);
         }
-        for (String supply : device.power().needs(joint)) {
+        cut(k, device.power().why(joint), before);
+    }
+
+    private void cut(int k, List<Power.Need> needs, String before) {
+        for (Power.Need need : needs) {
             releasedAt.entrySet().stream()
-                    .filter(entry -> device.joint(entry.getKey()).cuts().contains(supply))
+                    .filter(entry -> device.joint(entry.getKey()).cuts().contains(need.supply()))
                     .min(Map.Entry.comparingByValue())
                     .ifPresent(
                             first ->
@@ -106,21 +134,39 @@ final class Dependencies {
                                             first.getKey(),
                                             first.getKey()
                                                     + " cuts "
-                                                    + supply
+                                                    + need.supply()
                                                     + ", which must be done "
-                                                    + before));
+                                                    + before
+                                                    + because(need)));
         }
+    }
+
+    private static String because(Power.Need need) {
+        return switch (need.rule()) {
+            case STATED -> "";
+            case POWER_FIRST -> ", because that is work inside the device";
+            case WORK_ON_CELL -> ", because that is work on the source of " + need.supply();
+        };
     }
 
     private void moved(int k, Act.MoveParts move) {
         Set<String> set = new HashSet<>(move.parts());
         String before = "before " + together(move.parts()) + " can be moved";
+        cut(k, device.power().why(move.parts()), before);
+        List<String> given = new ArrayList<>();
         for (Joint joint : device.joints().values()) {
             boolean in = joint.holds().stream().anyMatch(set::contains);
-            if (in && !joint.slack() && !set.containsAll(joint.holds())) {
+            if (!in || set.containsAll(joint.holds())) {
+                continue;
+            }
+            if (joint.gives() && !isReleased(joint)) {
+                cut(k, device.power().why(joint), before);
+                given.add(joint.id());
+            } else if (!joint.slack() && !joint.gives()) {
                 freed(k, joint, before);
             }
         }
+        given.forEach(id -> releasedAt.put(id, k));
         for (String part : move.parts()) {
             for (String cover : device.part(part).under()) {
                 if (!set.contains(cover)) {
@@ -128,6 +174,11 @@ final class Dependencies {
                 }
             }
         }
+    }
+
+    private boolean isReleased(Joint joint) {
+        return releasedAt.containsKey(joint.id())
+                || request.start().released().contains(joint.id());
     }
 
     private void freed(int k, Joint joint, String before) {
@@ -173,7 +224,17 @@ final class Dependencies {
 
     private void goal(int end, Goal goal) {
         if (goal instanceof Goal.Reach reach) {
-            reachable(end, reach.joint(), "to reach " + reach.joint());
+            String before = "to reach " + reach.joint();
+            reachable(end, reach.joint(), before);
+            Joint joint = device.joint(reach.joint());
+            joint.ways().values().stream()
+                    .filter(
+                            way ->
+                                    device.strainedBy(joint, way).stream()
+                                            .map(device::joint)
+                                            .allMatch(this::isReleased))
+                    .findFirst()
+                    .ifPresent(way -> unstrained(end, joint, way, before));
         } else if (goal instanceof Goal.Teardown) {
             device.joints().values().forEach(joint -> freed(end, joint, "for a full teardown"));
             for (Part part : device.parts().values()) {

@@ -10,8 +10,10 @@ public sealed interface OrderAnswer {
      * An order was found.
      *
      * @param order places of the items in the list of the request, in the order to do them
-     * @param workMs time of the items, set-ups apart, in milliseconds
-     * @param setupMs set-ups of the order, in milliseconds
+     * @param workMs time of the items, with that of joints that let go in a teardown, set-ups
+     *     apart, in milliseconds
+     * @param setupMs set-ups of the order, with what parts laid aside add in a teardown, in
+     *     milliseconds
      * @param lowerBoundMs no valid order has less set-ups than this, in milliseconds
      * @param ended why the search ended
      */

@@ -105,6 +105,12 @@ public final class Planner implements Plans {
     /** Returns why a sensible request is hopeless: it asks for what is released already. */
     private static List<String> hopeless(PlanRequest request) {
         List<String> reasons = new ArrayList<>();
+        for (String prepare : request.start().prepared()) {
+            String id = new Act.Prepared(prepare).id();
+            if (request.rules().requiredActs().contains(id)) {
+                reasons.add(id + " is required, but it is already done");
+            }
+        }
         for (String joint : request.start().released()) {
             if (request.goal().equals(new Goal.Reach(joint))) {
                 reasons.add("joint " + joint + " is already released, so it cannot be reached");

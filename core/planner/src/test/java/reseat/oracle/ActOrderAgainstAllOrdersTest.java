@@ -6,16 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.model.Act;
+import reseat.model.CostedAct;
 import reseat.model.Device;
+import reseat.model.Joint;
+import reseat.model.SetupTable;
 import reseat.plan.Effort;
 import reseat.plan.Watch;
 import reseat.planner.ActOrder;
@@ -23,6 +28,7 @@ import reseat.planner.OrderAnswer;
 import reseat.planner.OrderItem;
 import reseat.planner.OrderRequest;
 import reseat.simulate.Simulator;
+import reseat.simulate.Verdict;
 
 /**
  * On small random devices the order found has the least set-ups of all orders that the simulator
@@ -37,6 +43,8 @@ class ActOrderAgainstAllOrdersTest {
     private int possible;
     private int impossible;
     private int better;
+    private int aside;
+    private int proved;
 
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
@@ -52,8 +60,9 @@ class ActOrderAgainstAllOrdersTest {
         }
         Seeds.report(failures);
         System.out.printf(
-                "Orders of acts: %d possible, %d of them better than given; %d impossible%n",
-                possible, better, impossible);
+                "Orders of acts: %d possible, %d of them better than given; %d impossible; where"
+                        + " laying aside costs, %d of %d proved%n",
+                possible, better, impossible, proved, aside);
         if (devices == DEVICES) {
             assertTrue(possible > DEVICES / 3, () -> possible + " possible");
             assertTrue(impossible > DEVICES / 50, () -> impossible + " impossible");
@@ -75,9 +84,17 @@ class ActOrderAgainstAllOrdersTest {
         OrderAnswer.Found found =
                 assertInstanceOf(
                         OrderAnswer.Found.class, answer, () -> answer + " " + request.items());
-        assertEquals(least.getAsLong(), found.setupMs(), () -> found + " " + request.items());
-        assertTrue(found.proved());
         assertEquals(found.setupMs(), AllOrders.setupMs(request, found.order()));
+        assertTrue(
+                found.lowerBoundMs() <= least.getAsLong() && least.getAsLong() <= found.setupMs(),
+                () -> least + " outside " + found + " " + request.items());
+        if (rebuild || !asideCosts(request)) {
+            assertEquals(least.getAsLong(), found.setupMs(), () -> found + " " + request.items());
+            assertTrue(found.proved());
+        } else {
+            aside++;
+            proved += found.proved() ? 1 : 0;
+        }
         assertTrue(AllOrders.keepsPairs(request, found.order()));
         possible++;
         List<Integer> given = new ArrayList<>();
@@ -97,7 +114,8 @@ class ActOrderAgainstAllOrdersTest {
         }
         List<OrderItem> items = new ArrayList<>();
         acts.forEach(act -> items.add(OrderItem.of(device, act)));
-        int more = random.nextInt(4);
+        // the simulator does not know other items, so their postures would go unnoticed
+        int more = rebuild || !costs(device.setup()) ? random.nextInt(4) : 2;
         if (more == 0) {
             items.add(
                     random.nextInt(items.size() + 1),
@@ -128,11 +146,21 @@ class ActOrderAgainstAllOrdersTest {
         return request;
     }
 
+    private static boolean asideCosts(OrderRequest request) {
+        return costs(request.setup());
+    }
+
+    private static boolean costs(SetupTable setup) {
+        return setup.layAsideMs() > 0 || setup.turnOpenMs() > 0;
+    }
+
     /** Acts that are allowed one after the other. */
     private static List<Act> walk(Case of, Random random) {
         Walker walker = new Walker(of);
         List<Act> acts = new ArrayList<>();
-        of.device().prepares().keySet().forEach(id -> walker.take(new Act.Prepared(id)));
+        of.device().prepares().keySet().stream()
+                .filter(id -> !of.start().prepared().contains(id))
+                .forEach(id -> walker.take(new Act.Prepared(id)));
         while (acts.size() < MOST_ACTS) {
             List<Act> allowed = walker.allowed();
             if (allowed.isEmpty()) {
@@ -202,10 +230,17 @@ class ActOrderAgainstAllOrdersTest {
                     return false;
                 }
             }
+            return simulate(unit, items, teardown).allowed();
+        }
+
+        private static Verdict simulate(
+                OrderRequest.Unit unit, List<OrderItem> items, List<Integer> teardown) {
             List<Act> acts = new ArrayList<>();
-            unit.device().prepares().keySet().forEach(id -> acts.add(new Act.Prepared(id)));
+            unit.device().prepares().keySet().stream()
+                    .filter(id -> !unit.state().prepared().contains(id))
+                    .forEach(id -> acts.add(new Act.Prepared(id)));
             teardown.forEach(at -> items.get(at).act().ifPresent(acts::add));
-            return Simulator.simulate(unit.device(), unit.state(), acts).allowed();
+            return Simulator.simulate(unit.device(), unit.state(), acts);
         }
 
         private boolean moveTheSame(int one, int other) {
@@ -214,12 +249,46 @@ class ActOrderAgainstAllOrdersTest {
                     && !Collections.disjoint(a.parts(), b.parts());
         }
 
+        /** Time of the items and of the joints that let go, which no order changes. */
+        private static long workMs(OrderRequest request) {
+            OrderRequest.Unit unit = request.unit().orElseThrow();
+            Set<String> let = new HashSet<>();
+            Set<String> own = new HashSet<>(unit.state().released());
+            for (OrderItem item : request.items()) {
+                if (item.act().orElse(null) instanceof Act.Release release) {
+                    own.add(release.joint());
+                }
+                if (item.act().orElse(null) instanceof Act.MoveParts move) {
+                    unit.device().joints().values().stream()
+                            .filter(Joint::gives)
+                            .filter(joint -> !move.parts().containsAll(joint.holds()))
+                            .filter(joint -> !Collections.disjoint(joint.holds(), move.parts()))
+                            .forEach(joint -> let.add(joint.id()));
+                }
+            }
+            let.removeAll(own);
+            return request.items().stream().mapToLong(OrderItem::ms).sum()
+                    + let.stream()
+                            .map(unit.device()::joint)
+                            .mapToLong(j -> j.firstWay().ms() + j.firstWay().restoreMs())
+                            .sum();
+        }
+
         static boolean keepsPairs(OrderRequest request, List<Integer> order) {
             return request.before().stream()
                     .allMatch(p -> order.indexOf(p.earlier()) < order.indexOf(p.later()));
         }
 
+        /** Set-ups; in a teardown with what laying aside adds, as the simulator charges it. */
         static long setupMs(OrderRequest request, List<Integer> order) {
+            OrderRequest.Unit unit = request.unit().orElseThrow();
+            if (!unit.rebuild() && costs(request.setup())) {
+                long ms = 0;
+                for (CostedAct act : simulate(unit, request.items(), order).acts()) {
+                    ms += act.act() instanceof Act.Prepared ? 0 : act.costMs();
+                }
+                return ms - workMs(request);
+            }
             OrderItem.Stance at = request.start();
             long sum = 0;
             for (int item : order) {

@@ -53,7 +53,15 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
             int free = 1 + Collections.max(place.values());
             Map<String, Integer> moved = new LinkedHashMap<>(place);
             move.parts().forEach(part -> moved.put(part, free));
-            return new Stand(device, released, moved);
+            Set<String> more = new LinkedHashSet<>(released);
+            for (Joint joint : device.joints().values()) {
+                if (joint.gives()
+                        && joint.holds().stream().anyMatch(move.parts()::contains)
+                        && !move.parts().containsAll(joint.holds())) {
+                    more.add(joint.id());
+                }
+            }
+            return new Stand(device, more, moved);
         }
         return this;
     }

@@ -111,7 +111,7 @@ final class RuleCheck {
      * Names what is missing. What only acts inside the device need is never missing here: such an
      * act is refused without it.
      */
-    private void prepares(Bench end) {
+    private void prepares(BenchState end) {
         for (Prepare prepare : device.prepares().values()) {
             if (!end.isPrepared(prepare.id()) && !prepare.onlyInside()) {
                 lacks(

@@ -35,6 +35,9 @@ final class Choices {
         }
         for (int work = Bits.next(needs, 0); work >= 0; work = Bits.next(needs, work + 1)) {
             if (work < c.nodes) {
+                if (c.gives[work]) {
+                    continue; // a move may release it beneath its covers
+                }
                 partings(links.nodePairs[work]);
             } else if (work < c.nodes + c.parts) {
                 going(work - c.nodes);

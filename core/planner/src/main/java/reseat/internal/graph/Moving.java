@@ -33,7 +33,9 @@ public final class Moving {
     private final long[] onTheWay;
 
     private final boolean[] outside;
-    private final long first;
+    /** Supplies that are cut before anything inside, in this order. */
+    private final long[] first;
+
     private final long ruled;
     private final boolean anyGives;
 
@@ -70,7 +72,10 @@ public final class Moving {
             }
         }
         ruled = ~dropped;
-        first = Compiled.mask(power.first(), supplies);
+        first =
+                power.first().stream()
+                        .mapToLong(id -> Compiled.mask(List.of(id), supplies))
+                        .toArray();
         tethers =
                 IntStream.range(0, c.nodes)
                         .filter(j -> c.device.joint(c.members[j][0]).slack())
@@ -98,7 +103,9 @@ public final class Moving {
             exempt |= onTheWay[p];
             inside |= !outside[p];
         }
-        return anySilent ? needs | (ruled & ~exempt & (cells | (inside ? first : 0))) : needs;
+        return anySilent
+                ? needs | (ruled & ((cells & ~exempt) | (inside ? firstUnless(exempt) : 0)))
+                : needs;
     }
 
     /**
@@ -108,8 +115,20 @@ public final class Moving {
      */
     long needsWhateverGoesAlong(int part, long exempt) {
         return silent[part]
-                ? ruled & ~exempt & (from[part] | (outside[part] ? 0 : first))
+                ? ruled & ((from[part] & ~exempt) | (outside[part] ? 0 : firstUnless(exempt)))
                 : stated[part];
+    }
+
+    /** Returns the supplies that are cut first, up to one to whose isolators an act is on the way. */
+    private long firstUnless(long onTheWay) {
+        long needed = 0;
+        for (long supply : first) {
+            if ((supply & ruled & onTheWay) != 0) {
+                return needed;
+            }
+            needed |= supply & ~onTheWay;
+        }
+        return needed;
     }
 
     /** Returns the supplies to whose isolators a part is on the way. */

@@ -26,8 +26,12 @@ import reseat.model.State;
  *   <li>a cover c over a joint with site s: of all stretches in which c and s lie together, the
  *       release is in none: it comes before the stretch begins, or after c or s leaves;
  *   <li>the same for a part in the way of another part's move;
- *   <li>a joint that is not slack and leads out of a move is released before it;
- *   <li>of the isolators of a supply one is released before what needs the supply cut;
+ *   <li>a joint that is neither slack nor gives and leads out of a move is released before it;
+ *   <li>a joint that gives is released by its own act, before all moves that it leads out of, or,
+ *       without one, by the first of these: it is released before an act if one of them is;
+ *   <li>of the isolators of a supply one is released before what needs the supply cut: a release, a
+ *       move, and a move that a joint which gives leads out of;
+ *   <li>what strains a way is released before it;
  *   <li>parts that move as one still hang together: see {@link Hanging}.
  * </ul>
  *
@@ -44,6 +48,10 @@ final class ActRules {
     private final Map<Integer, Act> acts;
     private final Map<String, Integer> releases = new LinkedHashMap<>();
     private final Map<String, List<Integer>> moves = new LinkedHashMap<>();
+
+    /** For each joint that gives, the moves that it leads out of. */
+    private final Map<String, List<Integer>> lettingGo = new LinkedHashMap<>();
+
     private final Map<String, Integer> startPlaces = new LinkedHashMap<>();
     private final List<Rule> rules = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
@@ -70,6 +78,7 @@ final class ActRules {
             }
         }
         acts.forEach(this::index);
+        device.joints().values().stream().filter(Joint::gives).forEach(this::letGo);
         if (faults.isEmpty()) {
             acts.forEach(this::find);
         }
@@ -120,9 +129,25 @@ final class ActRules {
         }
     }
 
+    private void letGo(Joint joint) {
+        List<Integer> first = new ArrayList<>();
+        acts.forEach(
+                (number, act) -> {
+                    if (act instanceof Act.MoveParts move && leadsOut(joint, move.parts())) {
+                        first.add(number);
+                    }
+                });
+        lettingGo.put(joint.id(), first);
+    }
+
+    private static boolean leadsOut(Joint joint, List<String> parts) {
+        return joint.holds().stream().anyMatch(parts::contains)
+                && !parts.containsAll(joint.holds());
+    }
+
     private void find(int number, Act act) {
         if (act instanceof Act.Release release) {
-            release(number, device.joint(release.joint()));
+            release(number, device.joint(release.joint()), release.way());
         } else if (act instanceof Act.MoveParts move) {
             move(number, move.parts());
         } else {
@@ -137,7 +162,7 @@ final class ActRules {
         }
     }
 
-    private void release(int number, Joint joint) {
+    private void release(int number, Joint joint, String way) {
         for (String cover : joint.under()) {
             apart(
                     number,
@@ -146,38 +171,58 @@ final class ActRules {
                     cover + " lies over " + joint.id() + " on " + joint.site());
         }
         for (String supply : device.power().needs(joint)) {
-            cut(number, joint, supply);
+            cut(number, joint.id(), supply);
+        }
+        for (String by : device.strainedBy(joint, Objects.requireNonNull(joint.ways().get(way)))) {
+            if (!start.released().contains(by)) {
+                rule(number, releasedBefore(by, number), by + " would strain " + joint.id());
+            }
+        }
+        for (int move : lettingGo.getOrDefault(joint.id(), List.of())) {
+            pair(number, move, joint.id() + " would let go with that move");
         }
     }
 
-    private void cut(int number, Joint joint, String supply) {
+    /** Returns the pairs of which any one has a joint released before an act. */
+    private List<Pair> releasedBefore(String joint, int number) {
+        return releasers(device.joint(joint)).stream()
+                .filter(act -> act != number)
+                .map(act -> new Pair(act, number))
+                .toList();
+    }
+
+    private void cut(int number, String what, String supply) {
         List<Pair> pairs = new ArrayList<>();
         for (Joint isolator : device.joints().values()) {
             if (isolator.cuts().contains(supply)) {
-                Integer release = releases.get(isolator.id());
                 if (start.released().contains(isolator.id())) {
                     return;
                 }
-                if (release != null && release != number) {
-                    pairs.add(new Pair(release, number));
-                }
+                pairs.addAll(releasedBefore(isolator.id(), number));
             }
         }
-        rule(number, pairs, joint.id() + " needs " + supply + " cut");
+        rule(number, pairs, what + " needs " + supply + " cut");
     }
 
     private void move(int number, List<String> parts) {
         for (Joint joint : device.joints().values()) {
-            boolean leadsOut =
-                    joint.holds().stream().anyMatch(parts::contains)
-                            && !parts.containsAll(joint.holds());
-            if (leadsOut && !joint.slack() && !start.released().contains(joint.id())) {
+            if (!leadsOut(joint, parts) || start.released().contains(joint.id())) {
+                continue;
+            }
+            if (joint.gives()) {
+                if (!releases.containsKey(joint.id())) {
+                    device.power().needs(joint).forEach(s -> cut(number, joint.id(), s));
+                }
+            } else if (!joint.slack()) {
                 Integer release = releases.get(joint.id());
                 rule(
                         number,
                         release == null ? List.of() : List.of(new Pair(release, number)),
                         joint.id() + " holds " + String.join(" and ", joint.holds()));
             }
+        }
+        for (String supply : device.power().needs(parts)) {
+            cut(number, String.join(" and ", parts), supply);
         }
         for (String part : parts) {
             for (String cover : device.part(part).under()) {
@@ -191,7 +236,7 @@ final class ActRules {
             }
         }
         if (parts.size() > 1) {
-            Hanging hanging = new Hanging(device, start, releases, number, parts);
+            Hanging hanging = new Hanging(device, start, this::releasers, number, parts);
             if (hanging.never()) {
                 faults.add(id(number) + ": no joint holds these parts together");
             } else {
@@ -199,6 +244,14 @@ final class ActRules {
                 hangings.add(hanging);
             }
         }
+    }
+
+    /** Returns the acts of which the first releases a joint. */
+    private List<Integer> releasers(Joint joint) {
+        Integer release = releases.get(joint.id());
+        return release == null
+                ? lettingGo.getOrDefault(joint.id(), List.of())
+                : List.of(release);
     }
 
     /** Adds what keeps an act out of all stretches in which two parts lie together. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import reseat.internal.order.Pair;
 import reseat.internal.order.Rule;
 import reseat.model.Device;
@@ -29,13 +30,13 @@ final class Hanging {
     /** Joints that hang the parts together and stay. */
     private final List<Joint> lasting = new ArrayList<>();
 
-    /** The others, by the number of their release. */
-    private final Map<Integer, Joint> released = new LinkedHashMap<>();
+    /** The others, each with the acts of which the first releases it. */
+    private final Map<Joint, List<Integer>> released = new LinkedHashMap<>();
 
     Hanging(
             Device device,
             State start,
-            Map<String, Integer> releases,
+            Function<Joint, List<Integer>> releasers,
             int move,
             List<String> parts) {
         this.move = move;
@@ -44,48 +45,58 @@ final class Hanging {
             boolean leadsOut = !this.parts.containsAll(joint.holds());
             if (joint.holds().stream().filter(this.parts::contains).count() < 2
                     || start.released().contains(joint.id())
-                    || (leadsOut && !joint.slack())) {
+                    || (leadsOut && !joint.slack() && !joint.gives())) {
                 continue;
             }
-            Integer release = releases.get(joint.id());
-            if (release == null) {
+            // what the move itself makes let go holds its parts until then
+            List<Integer> by = new ArrayList<>(releasers.apply(joint));
+            by.remove((Integer) move);
+            if (by.isEmpty()) {
                 lasting.add(joint);
             } else {
-                released.put(release, joint);
+                released.put(joint, by);
             }
         }
     }
 
     /** Tells whether nothing holds the parts together even before any release. */
     boolean never() {
-        return reached(released.values()).size() < parts.size();
+        return reached(released.keySet()).size() < parts.size();
     }
 
     /** Returns the rules that hold in every order: joints without which the parts fall in two. */
     List<Rule> always() {
         List<Rule> rules = new ArrayList<>();
-        for (Integer release : released.keySet()) {
-            Map<Integer, Joint> others = new LinkedHashMap<>(released);
-            others.remove(release);
-            if (reached(others.values()).size() < parts.size()) {
-                rules.add(rule(List.of(new Pair(move, release))));
-            }
-        }
+        released.forEach(
+                (joint, by) -> {
+                    Set<Joint> others = new LinkedHashSet<>(released.keySet());
+                    others.remove(joint);
+                    if (reached(others).size() < parts.size()) {
+                        by.forEach(release -> rules.add(rule(List.of(new Pair(move, release)))));
+                    }
+                });
         return rules;
     }
 
     /** Returns the rule that an order breaks; none if the parts hang together in it. */
     List<Rule> brokenBy(List<Integer> order) {
-        List<Integer> after = order.subList(order.indexOf(move) + 1, order.size());
-        Map<Integer, Joint> still = new LinkedHashMap<>(released);
-        still.keySet().retainAll(new LinkedHashSet<>(after));
-        Set<String> reached = reached(still.values());
+        Set<Integer> before = new LinkedHashSet<>(order.subList(0, order.indexOf(move)));
+        Map<Joint, Integer> gone = new LinkedHashMap<>();
+        released.forEach(
+                (joint, by) ->
+                        by.stream()
+                                .filter(before::contains)
+                                .findFirst()
+                                .ifPresent(release -> gone.put(joint, release)));
+        Set<Joint> still = new LinkedHashSet<>(released.keySet());
+        still.removeAll(gone.keySet());
+        Set<String> reached = reached(still);
         if (reached.size() == parts.size()) {
             return List.of();
         }
         List<Pair> pairs = new ArrayList<>();
-        released.forEach(
-                (release, joint) -> {
+        gone.forEach(
+                (joint, release) -> {
                     Set<String> held = new LinkedHashSet<>(joint.holds());
                     held.retainAll(parts);
                     if (held.stream().anyMatch(reached::contains) && !reached.containsAll(held)) {

@@ -54,7 +54,8 @@ final class MoveBound {
             leave(pair[1], pair[0], NONE);
         }
         for (int j = 0; j < c.nodes; j++) {
-            for (int u : c.under[j]) {
+            // what gives may be released beneath its covers by a move
+            for (int u : c.gives[j] ? new int[0] : c.under[j]) {
                 leave(u, c.site[j], j);
             }
         }

@@ -79,7 +79,7 @@ public final class Planning {
 
     private PlanResult run() {
         Task task = new Task(request);
-        if (task.reached(task.start())) {
+        if (task.reached(task.start()) && !prepareRequired()) {
             return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0));
         }
         Found outside = insideMs > 0 ? search(new Task(request, true), 0) : Found.NOTHING;
@@ -147,6 +147,11 @@ public final class Planning {
                 && !request.rules()
                         .requiredActs()
                         .contains(new Act.Prepared(prepare.id()).id());
+    }
+
+    private boolean prepareRequired() {
+        return request.rules().requiredActs().stream()
+                .anyMatch(id -> Act.parse(id) instanceof Act.Prepared);
     }
 
     private long prepareMs(boolean onlyInside) {
