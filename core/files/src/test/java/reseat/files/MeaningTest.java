@@ -267,8 +267,8 @@ class MeaningTest {
     @Test
     void aSupplyThatNobodyCanCutFirstIsNamed() {
         assertEquals(
-                "tin.yaml:8:3: warning: supply dock is never cut first, also where work inside"
-                        + " should not be done with it on: no joint cuts it",
+                "tin.yaml:8:3: warning: supply dock: nothing waits until it is cut, unless a part or"
+                        + " joint states that it needs it: no joint cuts it",
                 problems("cell: {name: Main cell}", "cell: {name: Main cell}\n  dock: {}"));
     }
 
