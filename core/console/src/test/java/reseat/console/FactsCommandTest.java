@@ -47,14 +47,20 @@ class FactsCommandTest {
 
         assertTrue(out.contains("; needs cell cut: it is inside the device\n"), out);
         assertTrue(
-                out.lines().anyMatch(l -> l.startsWith("  display-flex: ") && l.endsWith("; needs cell cut: stated, line 23")),
+                out.lines()
+                        .anyMatch(
+                                l ->
+                                        l.startsWith("  display-flex: ")
+                                                && l.endsWith("; needs cell cut: stated, line 23")),
                 out);
         assertTrue(
                 out.lines().anyMatch(l -> l.startsWith("  cell-plug: ") && !l.contains("needs")),
                 out);
         String of = changed("{name: Cell}}", "{name: Cell, of: cell}}");
         assertTrue(
-                Ran.reseat("facts", of).out().contains("; needs cell cut: it is work on cell itself\n"));
+                Ran.reseat("facts", of)
+                        .out()
+                        .contains("; needs cell cut: it is work on cell itself\n"));
     }
 
     @Test
@@ -122,7 +128,11 @@ class FactsCommandTest {
         String one = Ran.reseat("facts", file, "speaker").out();
 
         assertTrue(
-                all.lines().anyMatch(l -> l.startsWith("  speaker: ") && l.endsWith("; waived: cell may be on, line 19")),
+                all.lines()
+                        .anyMatch(
+                                l ->
+                                        l.startsWith("  speaker: ")
+                                                && l.endsWith("; waived: cell may be on, line 19")),
                 all);
         assertTrue(one.contains("  needs nothing cut: stated, line 19\n"), one);
         assertTrue(one.contains("  waived: cell may be on, line 19\n"), one);

@@ -214,8 +214,7 @@ final class OutsideJudge {
         return joints.keySet().stream()
                 .filter(joint -> !released.contains(joint))
                 .map(joint -> texts(joints.get(joint), "holds"))
-                .anyMatch(
-                        holds -> holds.stream().map(place::get).distinct().count() > 1);
+                .anyMatch(holds -> holds.stream().map(place::get).distinct().count() > 1);
     }
 
     private static long change(Map<String, Object> table, String from, String to) {

@@ -10,7 +10,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.model.Device;
-import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Power;
 import reseat.model.Supply;
@@ -125,7 +124,8 @@ class MeaningTest {
                 tin("kind: wire-plug,", "kind: contact-block, gives: false,")
                         .joint("cell-plug")
                         .gives());
-        assertTrue(tin("kind: pad-bond,", "kind: pad-bond, gives: true,").joint("cell-pad").gives());
+        assertTrue(
+                tin("kind: pad-bond,", "kind: pad-bond, gives: true,").joint("cell-pad").gives());
     }
 
     @Test
@@ -152,8 +152,7 @@ class MeaningTest {
                 List.of("lid-screw.a", "lid-screw.b"),
                 silent.strainedBy(silent.joint("clip"), usual(silent, "clip")));
 
-        Device none =
-                tin("cell-plug: {", String.format(clip, ", ways: {usual: {strainedBy: []}}"));
+        Device none = tin("cell-plug: {", String.format(clip, ", ways: {usual: {strainedBy: []}}"));
         assertEquals(Optional.of(List.of()), usual(none, "clip").strainedBy());
 
         Device stated =
