@@ -110,7 +110,7 @@ class JudgingCommandsTest {
 
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("  release:display-bond/usual\n"), ran.out());
-        assertTrue(ran.out().contains("- release:cell-plug/usual"), ran.out());
+        assertTrue(ran.out().contains("- release:cell-tape/usual"), ran.out());
         assertTrue(ran.out().contains("+ move:latch"), ran.out());
         assertTrue(
                 Ran.reseat("compare", DEVICE, cell.toString(), cell.toString())

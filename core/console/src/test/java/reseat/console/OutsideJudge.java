@@ -72,7 +72,9 @@ final class OutsideJudge {
     private void release(Map<String, Object> act, String id) {
         String joint = text(act, "joint");
         require(reachable(joint), id + " is hidden or live");
-        require(released.add(joint), id + " is released already");
+        require(relaxed(joint, text(act, "way")), id + " is strained");
+        boolean again = released.contains(joint);
+        require(!again, id + " is released already");
         Map<String, Object> way = in(in(joints.get(joint), "ways"), text(act, "way"));
         same(
                 act,
@@ -81,6 +83,45 @@ final class OutsideJudge {
                 text(way, "tool"),
                 text(way, "posture"),
                 id);
+        released.add(joint);
+    }
+
+    private boolean relaxed(String joint, String way) {
+        Map<String, Object> strains = maybe(in(in(facts, "computed"), "strainedBy"), joint);
+        return released.containsAll(texts(strains, way));
+    }
+
+    private boolean cut(String supply) {
+        return released.stream().anyMatch(r -> texts(joints.get(r), "cuts").contains(supply));
+    }
+
+    private boolean cutFor(String joint) {
+        Map<String, Object> all = in(in(in(facts, "computed"), "needs"), "joints");
+        return ((List<Map<String, Object>>) all.getOrDefault(joint, List.of()))
+                .stream().allMatch(need -> cut(text(need, "supply")));
+    }
+
+    private boolean cutFor(Set<String> set) {
+        Set<String> needs = new HashSet<>();
+        boolean silent = false;
+        for (String part : set) {
+            needs.addAll(texts(parts.get(part), "needs"));
+            silent |= !parts.get(part).containsKey("needs");
+        }
+        Map<String, Object> power = in(in(facts, "computed"), "power");
+        boolean inside = !texts(in(power, "outside"), "parts").containsAll(set);
+        for (String supply : silent ? in(facts, "supplies").keySet() : Set.<String>of()) {
+            boolean ruled =
+                    (inside && texts(power, "first").contains(supply))
+                            || set.contains(text(in(in(facts, "supplies"), supply), "of"));
+            List<String> onTheWay = texts(in(in(power, "onTheWay"), supply), "parts");
+            if (ruled
+                    && !in(power, "dropped").containsKey(supply)
+                    && set.stream().noneMatch(onTheWay::contains)) {
+                needs.add(supply);
+            }
+        }
+        return needs.stream().allMatch(this::cut);
     }
 
     private boolean reachable(String joint) {
@@ -88,14 +129,7 @@ final class OutsideJudge {
         List<String> holds = texts(fact, "holds");
         int site = place.get(holds.get(holds.size() - 1));
         return texts(fact, "under").stream().noneMatch(part -> place.get(part) == site)
-                && texts(fact, "needs").stream()
-                        .allMatch(
-                                supply ->
-                                        released.stream()
-                                                .anyMatch(
-                                                        r ->
-                                                                texts(joints.get(r), "cuts")
-                                                                        .contains(supply)));
+                && cutFor(joint);
     }
 
     private void move(Map<String, Object> act, String id) {
@@ -115,12 +149,29 @@ final class OutsideJudge {
             }
         }
         require(reached.equals(set), id + " does not hang together");
+        require(cutFor(set), id + " is live");
+        long more = 0;
+        long moreBack = 0;
+        boolean tied = false;
+        Set<String> gaveWay = new HashSet<>();
         for (String joint : joints.keySet()) {
             Map<String, Object> fact = joints.get(joint);
             List<String> holds = texts(fact, "holds");
             boolean leads = holds.stream().anyMatch(set::contains) && !set.containsAll(holds);
-            boolean slack = Boolean.TRUE.equals(fact.get("slack"));
-            require(released.contains(joint) || !leads || slack, id + " is held by " + joint);
+            if (released.contains(joint) || !leads) {
+                continue;
+            }
+            if (Boolean.TRUE.equals(fact.get("gives"))) {
+                require(cutFor(joint), id + ": " + joint + " is live");
+                Map<String, Object> ways = in(fact, "ways");
+                Map<String, Object> way = in(ways, ways.keySet().iterator().next());
+                more += number(way, "ms");
+                moreBack += number(way, "restoreMs");
+                gaveWay.add(joint);
+            } else {
+                require(Boolean.TRUE.equals(fact.get("slack")), id + " is held by " + joint);
+                tied = true;
+            }
         }
         long ms = 0;
         long restoreMs = 0;
@@ -135,7 +186,9 @@ final class OutsideJudge {
             require(text(move, "tool").equals(text(act, "tool")), id + ": tool of " + part);
             require(text(move, "posture").equals(text(act, "posture")), id + ": posture");
         }
-        same(act, ms, restoreMs, text(act, "tool"), text(act, "posture"), id);
+        more += tied ? number(in(facts, "setup"), "layAside") : 0;
+        same(act, ms + more, restoreMs + moreBack, text(act, "tool"), text(act, "posture"), id);
+        released.addAll(gaveWay);
         int own = places++;
         set.forEach(part -> place.put(part, own));
     }
@@ -149,10 +202,19 @@ final class OutsideJudge {
         Map<String, Object> setup = in(facts, "setup");
         long change = change(in(setup, "tool"), tool, with);
         change += change(in(setup, "posture"), posture, lying);
+        change += !lying.equals(posture) && laidAside() ? number(setup, "turnOpen") : 0;
         require(number(act, "setupMs") == change, id + ": setupMs is not " + change);
         tool = with;
         posture = lying;
         total += ms + back + change;
+    }
+
+    /** Whether the parts of a joint that is not released lie apart. */
+    private boolean laidAside() {
+        return joints.keySet().stream()
+                .filter(joint -> !released.contains(joint))
+                .map(joint -> texts(joints.get(joint), "holds"))
+                .anyMatch(holds -> holds.stream().map(place::get).distinct().count() > 1);
     }
 
     private static long change(Map<String, Object> table, String from, String to) {
@@ -161,7 +223,13 @@ final class OutsideJudge {
 
     private void goal(Map<String, Object> goal) {
         switch (text(goal, "kind")) {
-            case "reach" -> require(reachable(text(goal, "joint")), "goal not reached");
+            case "reach" -> {
+                String joint = text(goal, "joint");
+                boolean some =
+                        in(joints.get(joint), "ways").keySet().stream()
+                                .anyMatch(way -> relaxed(joint, way));
+                require(reachable(joint) && some, "goal not reached");
+            }
             case "teardown" -> {
                 require(released.equals(joints.keySet()), "not all released");
                 require(new HashSet<>(place.values()).size() == parts.size(), "not all alone");
@@ -194,6 +262,10 @@ final class OutsideJudge {
         Object value = map.get(key);
         require(value != null, "no " + key);
         return (Map<String, Object>) value;
+    }
+
+    private static Map<String, Object> maybe(Map<String, Object> map, String key) {
+        return (Map<String, Object>) map.getOrDefault(key, Map.of());
     }
 
     private static String text(Map<String, Object> map, String key) {

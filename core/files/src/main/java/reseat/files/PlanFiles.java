@@ -21,8 +21,8 @@ public final class PlanFiles {
     }
 
     /**
-     * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...], "prepared": ["act", ...]}}; JSON or
-     * YAML.
+     * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...],
+     * "prepared": ["act", ...]}}; JSON or YAML.
      *
      * @throws BadInputException with all problems if it is invalid
      */

@@ -10,7 +10,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.model.Device;
-import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Power;
 import reseat.model.Supply;
@@ -125,7 +124,8 @@ class MeaningTest {
                 tin("kind: wire-plug,", "kind: contact-block, gives: false,")
                         .joint("cell-plug")
                         .gives());
-        assertTrue(tin("kind: pad-bond,", "kind: pad-bond, gives: true,").joint("cell-pad").gives());
+        assertTrue(
+                tin("kind: pad-bond,", "kind: pad-bond, gives: true,").joint("cell-pad").gives());
     }
 
     @Test
@@ -152,8 +152,7 @@ class MeaningTest {
                 List.of("lid-screw.a", "lid-screw.b"),
                 silent.strainedBy(silent.joint("clip"), usual(silent, "clip")));
 
-        Device none =
-                tin("cell-plug: {", String.format(clip, ", ways: {usual: {strainedBy: []}}"));
+        Device none = tin("cell-plug: {", String.format(clip, ", ways: {usual: {strainedBy: []}}"));
         assertEquals(Optional.of(List.of()), usual(none, "clip").strainedBy());
 
         Device stated =
@@ -267,8 +266,8 @@ class MeaningTest {
     @Test
     void aSupplyThatNobodyCanCutFirstIsNamed() {
         assertEquals(
-                "tin.yaml:8:3: warning: supply dock is never cut first, also where work inside"
-                        + " should not be done with it on: no joint cuts it",
+                "tin.yaml:8:3: warning: supply dock: nothing waits until it is cut, unless a part or"
+                        + " joint states that it needs it: no joint cuts it",
                 problems("cell: {name: Main cell}", "cell: {name: Main cell}\n  dock: {}"));
     }
 

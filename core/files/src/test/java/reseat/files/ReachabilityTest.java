@@ -193,7 +193,8 @@ class ReachabilityTest {
 
     @Test
     void aPartThatNeedsASupplyCutWaitsForItsIsolator() {
-        String plug = "snap: {kind: clip, holds: [lid, tray]}\nplug: {kind: clip, holds: [lid, tray]";
+        String plug =
+                "snap: {kind: clip, holds: [lid, tray]}\nplug: {kind: clip, holds: [lid, tray]";
         assertEquals(
                 "",
                 read("s: {}", "lid: {needs: s}", plug + ", cuts: s}"),

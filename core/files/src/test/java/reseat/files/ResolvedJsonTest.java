@@ -131,7 +131,8 @@ class ResolvedJsonTest {
         Device tin = TinDevice.device(TinDevice.file(folder, "tin.yaml", MEANING));
         String written = ResolvedJson.write(tin);
         String other =
-                written.substring(0, written.indexOf("\"computed\"")) + "\"computed\": [\"x\"]\n}\n";
+                written.substring(0, written.indexOf("\"computed\""))
+                        + "\"computed\": [\"x\"]\n}\n";
 
         Device read = TinDevice.device(TinDevice.file(folder, "other.json", other));
 

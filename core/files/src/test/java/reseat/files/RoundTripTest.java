@@ -54,7 +54,8 @@ class RoundTripTest {
                     assertEquals(device.strainedBy(joint, way), back.strainedBy(joint, way));
                     strained += device.strainedBy(joint, way).isEmpty() ? 0 : 1;
                 }
-                computed += joint.needs().isEmpty() && !device.power().needs(joint).isEmpty() ? 1 : 0;
+                computed +=
+                        joint.needs().isEmpty() && !device.power().needs(joint).isEmpty() ? 1 : 0;
                 waived += device.power().waived(joint).isEmpty() ? 0 : 1;
                 given += joint.gives() ? 1 : 0;
             }

@@ -54,6 +54,8 @@ public final class SameFacts {
         same(one.tests(), other.tests());
         assertEquals(one.setup().tools(), other.setup().tools());
         assertEquals(one.setup().postures(), other.setup().postures());
+        assertEquals(one.setup().layAsideMs(), other.setup().layAsideMs());
+        assertEquals(one.setup().turnOpenMs(), other.setup().turnOpenMs());
         for (String from : one.setup().tools()) {
             for (String to : one.setup().tools()) {
                 assertEquals(

@@ -63,8 +63,15 @@ final class FactsOfOne {
         line("part " + part.id() + ": " + part.name() + ", " + part.kind() + at(pointer));
         if (part.move().isPresent()) {
             Move move = part.move().get();
-            line("  moved: " + act(move.kind(), move.tool(), move.posture(), move.ms(), move.restoreMs())
-                    + at(pointer + "/move"));
+            line(
+                    "  moved: "
+                            + act(
+                                    move.kind(),
+                                    move.tool(),
+                                    move.posture(),
+                                    move.ms(),
+                                    move.restoreMs())
+                            + at(pointer + "/move"));
         } else {
             line("  the base: it is never moved");
         }

@@ -15,7 +15,9 @@ import reseat.model.Power;
 import reseat.query.NeedText;
 import reseat.text.ListText;
 
-/** What has to be without power before it is touched, and why, in words for {@code reseat facts}. */
+/**
+ * What has to be without power before it is touched, and why, in words for {@code reseat facts}.
+ */
 final class PowerFacts {
 
     private final Device device;

@@ -22,7 +22,7 @@ final class StartArgs {
             paramLabel = "STATE.json",
             description =
                     "The unit is half open: a file with {\"released\": [JOINT...], \"places\":"
-                            + " [[PART...]...]}.")
+                            + " [[PART...]...], \"prepared\": [ACT...]}.")
     private @Nullable Path state;
 
     @Option(

@@ -93,13 +93,7 @@ final class Acts {
         if (!look.has("ways")) {
             Look silent = new Look(null, look.at());
             return Map.of(
-                    "usual",
-                    way(
-                            () -> "joint " + joint,
-                            "usual",
-                            silent,
-                            Optional.empty(),
-                            facts));
+                    "usual", way(() -> "joint " + joint, "usual", silent, Optional.empty(), facts));
         }
         Look all = look.look("ways");
         Map<String, Way> ways = new LinkedHashMap<>(2); // most have one
@@ -126,11 +120,7 @@ final class Acts {
             UnaryOperator<List<String>> spread) {}
 
     private Way way(
-            Supplier<String> who,
-            String id,
-            Look look,
-            Optional<String> stated,
-            JointFacts joint) {
+            Supplier<String> who, String id, Look look, Optional<String> stated, JointFacts joint) {
         KindTable.Entry jointKind = joint.kind();
         Silent act = new Silent(who, look, stated, jointKind, "act");
         if (!resolved
@@ -168,8 +158,7 @@ final class Acts {
                 strainedBy(who, look, joint));
     }
 
-    private Optional<List<String>> strainedBy(
-            Supplier<String> who, Look look, JointFacts joint) {
+    private Optional<List<String>> strainedBy(Supplier<String> who, Look look, JointFacts joint) {
         Optional<List<String>> all = look.statedTexts("strainedBy").map(joint.spread());
         if (all.isPresent() && all.get().contains(joint.joint())) {
             problems.error(look.at("strainedBy"), who.get() + " is strained by itself");

@@ -212,8 +212,7 @@ final class Assembly {
         Optional<String> driver =
                 resolved ? Optional.empty() : screw.flatMap(type -> driver(id, look, type));
         List<String> holds = look.texts("holds");
-        Map<String, Way> ways =
-                acts.ways(id, look, kind, driver, posture(holds), this::spread);
+        Map<String, Way> ways = acts.ways(id, look, kind, driver, posture(holds), this::spread);
         if (ways.isEmpty()) {
             problems.error(
                     look.at("ways"),

@@ -31,10 +31,7 @@ final class ComputedWriter {
         ids(all.putObject("outside"), power.outsideParts(), power.outsideJoints());
         JsonObject ways = all.putObject("onTheWay");
         for (String supply : device.supplies().keySet()) {
-            ids(
-                    ways.putObject(supply),
-                    power.partsOnTheWay(supply),
-                    power.jointsOnTheWay(supply));
+            ids(ways.putObject(supply), power.partsOnTheWay(supply), power.jointsOnTheWay(supply));
         }
         needs(node.putObject("needs"));
         strains(node.putObject("strainedBy"));

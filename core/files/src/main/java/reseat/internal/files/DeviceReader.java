@@ -108,8 +108,8 @@ public final class DeviceReader {
                                         places.at("/supplies/" + supply),
                                         "supply "
                                                 + supply
-                                                + " is never cut first, also where work inside"
-                                                + " should not be done with it on: "
+                                                + ": nothing waits until it is cut, unless a part or"
+                                                + " joint states that it needs it: "
                                                 + why));
     }
 

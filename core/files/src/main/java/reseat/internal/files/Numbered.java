@@ -72,10 +72,14 @@ final class Numbered {
         List<int[]> byWay =
                 joint.ways().values().stream()
                         .map(way -> device.strainedBy(joint, way))
-                        .map(ids -> ids.stream().mapToInt(jointNumbers::get).toArray())
+                        .map(ids -> numbers(ids, jointNumbers))
                         .toList();
         boolean some = byWay.stream().allMatch(way -> way.length > 0);
         return some ? byWay : List.of();
+    }
+
+    private static int[] numbers(List<String> ids, Map<String, Integer> numbers) {
+        return ids.stream().mapToInt(id -> Objects.requireNonNull(numbers.get(id), id)).toArray();
     }
 
     /** Returns whether some way of a joint is strained by none that is not released. */

@@ -33,8 +33,8 @@ import reseat.model.Part;
  *       along, for each of its members, the other parts of each rigid joint that cannot be released
  *       (one that gives is rigid while a supply that it needs cannot be cut) and each cover that
  *       cannot be separated from it. So no group can be moved if the train contains the base, or
- *       differs in tool or posture, or can never hang together, or if one of its members states that
- *       it needs a supply cut that cannot be.
+ *       differs in tool or posture, or can never hang together, or if one of its members states
+ *       that it needs a supply cut that cannot be.
  * </ul>
  *
  * <p>Starting from nothing, both sets grow until they no longer change. By induction over the acts
@@ -213,8 +213,7 @@ final class Reachability {
                 continue;
             }
             boolean gives = joints.get(j).gives();
-            boolean byAct =
-                    all.hiders.within(j, parted, all.site(j)) && all.relaxed(j, released);
+            boolean byAct = all.hiders.within(j, parted, all.site(j)) && all.relaxed(j, released);
             if (byAct || (gives && comesApart(j))) {
                 released[j] = true;
                 cut.addAll(joints.get(j).cuts());

@@ -121,7 +121,9 @@ final class Soundness {
         if (base && !part.needs().orElse(List.of()).isEmpty()) {
             problems.error(
                     at(part, "/needs"),
-                    "part " + part.id() + " is the base: it is never moved, so it needs nothing cut");
+                    "part "
+                            + part.id()
+                            + " is the base: it is never moved, so it needs nothing cut");
         }
     }
 

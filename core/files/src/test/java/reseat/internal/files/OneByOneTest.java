@@ -15,8 +15,7 @@ final class OneByOneTest {
         int devices = 2000;
         for (long seed = 1; seed <= devices; seed++) {
             Device device = SmallDevices.of(seed);
-            Numbered all =
-                    new Numbered(device);
+            Numbered all = new Numbered(device);
             if (OneByOne.works(all)) {
                 Reachability reach = new Reachability(all);
                 assertTrue(reach.everythingComesApart(), "seed " + seed);
