@@ -35,13 +35,13 @@ class RoundTripTest {
         int given = 0;
         for (long seed = 1; seed <= DEVICES; seed++) {
             String yaml = yaml(new Random(seed));
-            Reading reading = Bench.read(Bench.file(folder, "d.yaml", yaml));
+            Reading reading = TinDevice.read(TinDevice.file(folder, "d.yaml", yaml));
             if (reading.device().isEmpty()) {
                 continue; // the dice made one that never comes apart
             }
             Device device = reading.device().get();
             String written = ResolvedJson.write(device);
-            Reading again = Bench.read(Bench.file(folder, "d.json", written));
+            Reading again = TinDevice.read(TinDevice.file(folder, "d.json", written));
             Device back = again.device().orElseThrow(() -> new AssertionError(again.problems()));
 
             SameFacts.assertSame(device, back);
