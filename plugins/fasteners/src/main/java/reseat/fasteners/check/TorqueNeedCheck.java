@@ -30,7 +30,7 @@ final class TorqueNeedCheck extends JointCheck {
                                     "leastPercent",
                                     "least share of the estimated torque",
                                     "%",
-                                    "30")));
+                                    "20")));
 
     TorqueNeedCheck() {
         super(INFO);
