@@ -276,7 +276,7 @@ class SheetFactsTest {
                         for (String act : step.acts()) {
                             plan.releasedJoints().stream()
                                     .filter(joint -> act.startsWith("release:" + joint + "/"))
-                                    .flatMap(joint -> device(plan).joint(joint).needs().stream())
+                                    .flatMap(joint -> device(plan).power().needs(device(plan).joint(joint)).stream())
                                     .forEach(
                                             supply -> {
                                                 needed.add(supply);

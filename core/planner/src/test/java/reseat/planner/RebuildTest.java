@@ -62,7 +62,7 @@ class RebuildTest {
                         .map(act -> ((Act.Release) act.act()).joint())
                         .toList();
         for (Joint joint : device.joints().values()) {
-            if (joint.needs().contains("cell") && made.contains(joint.id())) {
+            if (device.power().needs(joint).contains("cell") && made.contains(joint.id())) {
                 assertTrue(
                         made.indexOf(joint.id()) < made.indexOf("cell-plug"),
                         joint.id() + " after the isolator in " + made);
@@ -77,7 +77,7 @@ class RebuildTest {
                 .forEach(act -> open.add(((Act.Release) act.act()).joint()));
         for (RebuildAct act : rebuild.acts()) {
             if (act.act() instanceof Act.Release release) {
-                for (String supply : device.joint(release.joint()).needs()) {
+                for (String supply : device.power().needs(device.joint(release.joint()))) {
                     assertTrue(
                             device.joints().values().stream()
                                     .anyMatch(

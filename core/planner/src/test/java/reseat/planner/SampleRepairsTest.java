@@ -117,7 +117,7 @@ class SampleRepairsTest {
         for (RebuildAct act : rebuild.acts()) {
             if (act.act() instanceof Act.Release release) {
                 open.remove(release.joint());
-                for (String supply : device.joint(release.joint()).needs()) {
+                for (String supply : device.power().needs(device.joint(release.joint()))) {
                     assertTrue(
                             open.stream().anyMatch(id -> device.joint(id).cuts().contains(supply)),
                             release.joint());

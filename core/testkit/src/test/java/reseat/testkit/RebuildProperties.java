@@ -42,7 +42,7 @@ class RebuildProperties {
                 if (each.kind() == RebuildAct.Kind.MAKE
                         && each.act() instanceof Act.Release release) {
                     Joint joint = device.joint(release.joint());
-                    for (String supply : joint.needs()) {
+                    for (String supply : device.power().needs(joint)) {
                         seen++;
                         String what = device.id() + ": " + joint.id() + " is made while live";
                         assertTrue(isCut(device, supply, open, joint.id()), what);

@@ -40,7 +40,8 @@ final class Steps {
     List<String> live(int node) {
         List<String> supplies = List.copyOf(net.question.device.supplies().keySet());
         List<String> live = new ArrayList<>();
-        for (String supply : net.question.device.joint(c.members[node][0]).needs()) {
+        for (String supply :
+                net.question.device.power().needs(net.question.device.joint(c.members[node][0]))) {
             if ((c.startCut >> supplies.indexOf(supply) & 1) == 0) {
                 live.add(supply);
             }

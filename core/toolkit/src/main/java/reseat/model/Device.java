@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class Device {
 
     private final Builder facts;
+    private volatile @Nullable Power power;
 
     private Device(Builder facts) {
         this.facts = facts;
@@ -132,6 +133,41 @@ public final class Device {
     /** Returns what changes of tool and posture cost. */
     public SetupTable setup() {
         return Objects.requireNonNull(facts.setup);
+    }
+
+    /** Returns what has to be without power before it is touched; computed when first asked. */
+    public Power power() {
+        Power known = power;
+        if (known == null) {
+            known = new Power(this);
+            power = known;
+        }
+        return known;
+    }
+
+    /**
+     * Returns the joints that must be released before a joint is released by a way: those that the
+     * way states, else, for a forceful way, every joint of role screw that holds at least two parts
+     * that the joint holds.
+     */
+    public List<String> strainedBy(Joint joint, Way way) {
+        if (way.strainedBy().isPresent()) {
+            return way.strainedBy().get();
+        }
+        Kind manipulation = kinds(Kind.Scope.MANIPULATION).get(way.kind());
+        if (manipulation == null || !manipulation.forceful()) {
+            return List.of();
+        }
+        return joints().values().stream()
+                .filter(screw -> !screw.id().equals(joint.id()) && isScrew(screw))
+                .filter(screw -> screw.holds().stream().filter(joint.holds()::contains).count() > 1)
+                .map(Joint::id)
+                .toList();
+    }
+
+    private boolean isScrew(Joint joint) {
+        Kind kind = kinds(Kind.Scope.JOINT).get(joint.kind());
+        return kind != null && kind.role().equals(Optional.of(Kind.Role.SCREW));
     }
 
     /** Returns the kinds of one scope that this device uses, by id. */
@@ -429,11 +465,23 @@ public final class Device {
             for (Joint joint : facts.joints.values()) {
                 joint(joint);
             }
+            for (Supply supply : facts.supplies.values()) {
+                supply.of()
+                        .ifPresent(
+                                part ->
+                                        known(
+                                                "part",
+                                                facts.parts.keySet(),
+                                                part,
+                                                "supply ",
+                                                supply.id()));
+            }
         }
 
         private void part(Part part) {
             allKnown("part", facts.parts.keySet(), part.under(), "part ", part.id());
             allKnown("part", facts.parts.keySet(), part.spareIncludes(), "part ", part.id());
+            allKnown("supply", facts.supplies.keySet(), part.needs(), "part ", part.id());
             if (part.move().isEmpty() != part.id().equals(facts.base)) {
                 throw new IllegalArgumentException(
                         "part "
@@ -453,6 +501,7 @@ public final class Device {
             for (Way way : joint.ways().values()) {
                 clazz(way.tool(), way.posture(), "joint ", joint.id());
                 allKnown("part", facts.parts.keySet(), way.ruins(), "joint ", joint.id());
+                allKnown("joint", facts.joints.keySet(), way.strainedBy(), "joint ", joint.id());
             }
             joint.seat()
                     .ifPresent(
@@ -463,6 +512,15 @@ public final class Device {
                                             seat.screw(),
                                             "joint ",
                                             joint.id()));
+        }
+
+        private void allKnown(
+                String what,
+                Collection<String> known,
+                Optional<List<String>> ids,
+                String scope,
+                String id) {
+            ids.ifPresent(stated -> allKnown(what, known, stated, scope, id));
         }
 
         private void clazz(String tool, String posture, String scope, String id) {

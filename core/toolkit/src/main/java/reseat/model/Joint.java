@@ -13,7 +13,10 @@ import java.util.Optional;
  * @param holds two or more parts; the last is its site, the part to which it is made
  * @param under parts that hide it
  * @param slack whether its parts can lie apart while it is still connected
- * @param needs supplies that must be cut before it may be released
+ * @param gives whether it lets go by itself when its parts come apart (spring contacts, a pad that
+ *     merely clings); then it has one way, which ruins nothing
+ * @param needs supplies that must be cut before it may be released; empty if not stated, so that
+ *     {@link Device#power} computes them
  * @param cuts supplies that its release cuts
  * @param ways ways to release it, by id, at least one, in the order of the file
  * @param seat the screw and its seat, for a screw
@@ -28,7 +31,8 @@ public record Joint(
         List<String> holds,
         List<String> under,
         boolean slack,
-        List<String> needs,
+        boolean gives,
+        Optional<List<String>> needs,
         List<String> cuts,
         Map<String, Way> ways,
         Optional<Seat> seat,
@@ -38,7 +42,7 @@ public record Joint(
     public Joint {
         holds = List.copyOf(holds);
         under = List.copyOf(under);
-        needs = List.copyOf(needs);
+        needs = needs.map(List::copyOf);
         cuts = List.copyOf(cuts);
         ways = Ordered.copyOf(ways);
         if (holds.size() < 2) {
@@ -48,6 +52,49 @@ public record Joint(
             throw new IllegalArgumentException(
                     "joint " + id + " must have at least one way to release it");
         }
+        if (gives && (ways.size() > 1 || !onlyWay(ways).ruins().isEmpty())) {
+            throw new IllegalArgumentException(
+                    "joint " + id + " gives: it must have one way only, which ruins nothing");
+        }
+    }
+
+    /** Creates a joint that does not give and states its needs. */
+    public Joint(
+            String id,
+            String name,
+            String kind,
+            List<String> holds,
+            List<String> under,
+            boolean slack,
+            List<String> needs,
+            List<String> cuts,
+            Map<String, Way> ways,
+            Optional<Seat> seat,
+            Optional<Bond> bond,
+            int madeCycles) {
+        this(
+                id,
+                name,
+                kind,
+                holds,
+                under,
+                slack,
+                false,
+                Optional.of(needs),
+                cuts,
+                ways,
+                seat,
+                bond,
+                madeCycles);
+    }
+
+    private static Way onlyWay(Map<String, Way> ways) {
+        return ways.values().iterator().next();
+    }
+
+    /** Returns its first way; the only one of a joint that gives. */
+    public Way firstWay() {
+        return onlyWay(ways);
     }
 
     /**

@@ -32,6 +32,15 @@ import java.util.OptionalInt;
  * @param dwellMs time to wait after the restore act (curing), in milliseconds; printed, never
  *     minimised
  * @param ratedCycles how many times it may be made and broken; empty if no limit is known
+ * @param needs supplies that must be cut before a joint of it is released or a part of it is moved;
+ *     empty if it says nothing
+ * @param forceful whether a manipulation puts force on what it works on (prying, snapping, cutting,
+ *     peeling a part off, pulling hard), so that screws still tight would strain it
+ * @param laid whether a joint of it is laid before the part that covers it is placed (adhesive,
+ *     gasket, paste, pad)
+ * @param flammable whether a manipulation uses something that burns, such as a solvent
+ * @param storesCharge whether a part of it stays charged after the power is cut
+ * @param heat the heat that a manipulation puts to the device; empty if none
  * @param source where the values come from, or "from memory", or "common practice, no source"
  */
 public record Kind(
@@ -55,12 +64,19 @@ public record Kind(
         boolean captive,
         long dwellMs,
         OptionalInt ratedCycles,
+        Optional<List<String>> needs,
+        boolean forceful,
+        boolean laid,
+        boolean flammable,
+        boolean storesCharge,
+        Optional<Heat> heat,
         String source) {
 
     public Kind {
         hazards = List.copyOf(hazards);
         handling = List.copyOf(handling);
         consumes = List.copyOf(consumes);
+        needs = needs.map(List::copyOf);
     }
 
     /**
@@ -91,8 +107,23 @@ public record Kind(
                 false,
                 0,
                 OptionalInt.empty(),
+                Optional.empty(),
+                false,
+                false,
+                false,
+                false,
+                Optional.empty(),
                 "");
     }
+
+    /**
+     * Heat that is put to a device.
+     *
+     * @param source what gives it, such as "heat mat"
+     * @param celsius temperature of the source, in degrees Celsius
+     * @param ms how long, in milliseconds
+     */
+    public record Heat(String source, int celsius, long ms) {}
 
     /** The scope of a kind. */
     public enum Scope {

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param spare order number; empty if it is not sold
  * @param hazards ids of hazards that any act on the part brings, besides those of its kind
  * @param inspect what to inspect when it is out; each a sentence
+ * @param needs supplies that must be cut before it is moved; empty if not stated, so that {@link
+ *     Device#power} computes them
  */
 public record Part(
         String id,
@@ -25,12 +27,38 @@ public record Part(
         List<String> spareIncludes,
         Optional<String> spare,
         List<String> hazards,
-        List<String> inspect) {
+        List<String> inspect,
+        Optional<List<String>> needs) {
 
     public Part {
         under = List.copyOf(under);
         spareIncludes = List.copyOf(spareIncludes);
         hazards = List.copyOf(hazards);
         inspect = List.copyOf(inspect);
+        needs = needs.map(List::copyOf);
+    }
+
+    /** Creates a part that may be moved under power. */
+    public Part(
+            String id,
+            String name,
+            String kind,
+            List<String> under,
+            Optional<Move> move,
+            List<String> spareIncludes,
+            Optional<String> spare,
+            List<String> hazards,
+            List<String> inspect) {
+        this(
+                id,
+                name,
+                kind,
+                under,
+                move,
+                spareIncludes,
+                spare,
+                hazards,
+                inspect,
+                Optional.of(List.of()));
     }
 }

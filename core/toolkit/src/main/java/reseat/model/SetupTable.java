@@ -17,6 +17,8 @@ public final class SetupTable {
 
     private final Map<String, Map<String, Long>> toolMs;
     private final Map<String, Map<String, Long>> postureMs;
+    private final long layAsideMs;
+    private final long turnOpenMs;
     private final List<String> tools;
     private final List<String> postures;
 
@@ -29,6 +31,27 @@ public final class SetupTable {
      */
     public SetupTable(
             Map<String, Map<String, Long>> toolMs, Map<String, Map<String, Long>> postureMs) {
+        this(toolMs, postureMs, 0, 0);
+    }
+
+    /**
+     * Creates the table.
+     *
+     * @param toolMs for each tool (the hand among them), the time to change to each other tool
+     * @param postureMs for each posture, the time to change to each other posture
+     * @param layAsideMs what laying a part aside on its tether takes more than lifting it off, in
+     *     milliseconds
+     * @param turnOpenMs what a change of posture takes more while a part is laid aside, in
+     *     milliseconds
+     * @throws IllegalArgumentException if {@link #check} finds anything or a time is negative
+     */
+    public SetupTable(
+            Map<String, Map<String, Long>> toolMs,
+            Map<String, Map<String, Long>> postureMs,
+            long layAsideMs,
+            long turnOpenMs) {
+        this.layAsideMs = layAsideMs;
+        this.turnOpenMs = turnOpenMs;
         this.toolMs = deepCopy(toolMs);
         this.postureMs = deepCopy(postureMs);
         this.tools = List.copyOf(toolMs.keySet());
@@ -36,6 +59,10 @@ public final class SetupTable {
         List<String> wrong = new ArrayList<>();
         check("tool", this.toolMs).ifPresent(wrong::add);
         check("posture", this.postureMs).ifPresent(wrong::add);
+        if (Math.min(layAsideMs, turnOpenMs) < 0
+                || Math.max(layAsideMs, turnOpenMs) > Duration.MAX_MS) {
+            wrong.add("laying aside and turning open must take between 0 and 24 h");
+        }
         if (!wrong.isEmpty()) {
             throw new IllegalArgumentException(String.join("; ", wrong));
         }
@@ -138,8 +165,35 @@ public final class SetupTable {
         return look("posture", postureMs, from, to);
     }
 
+    /** Returns what laying a part aside takes more than lifting it off, in milliseconds. */
+    public long layAsideMs() {
+        return layAsideMs;
+    }
+
+    /** Returns what a change of posture takes more while a part is laid aside, in milliseconds. */
+    public long turnOpenMs() {
+        return turnOpenMs;
+    }
+
     /**
-     * Returns the set-up between two acts: change of tool plus change of posture, in milliseconds.
+     * Returns the set-up between two acts: change of tool, plus change of posture, plus turning
+     * open if the posture changes while a part is laid aside; in milliseconds.
+     *
+     * @param laidAside whether a part is laid aside meanwhile
+     */
+    public long setupMs(
+            String fromTool,
+            String fromPosture,
+            String toTool,
+            String toPosture,
+            boolean laidAside) {
+        return setupMs(fromTool, fromPosture, toTool, toPosture)
+                + (laidAside && !fromPosture.equals(toPosture) ? turnOpenMs : 0);
+    }
+
+    /**
+     * Returns the set-up between two acts while no part is laid aside: change of tool plus change
+     * of posture, in milliseconds.
      */
     public long setupMs(String fromTool, String fromPosture, String toTool, String toPosture) {
         return toolChangeMs(fromTool, toTool) + postureChangeMs(fromPosture, toPosture);

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The state of a unit: which joints are released, and which parts share a place.
+ * The state of a unit: which joints are released, which parts share a place, and which acts before
+ * work are done.
  *
  * @param released ids of released joints
  * @param places the parts, place by place; a part named in none shares the place of the base
+ * @param prepared ids of prepare acts that have been done
  */
-public record State(Set<String> released, List<Set<String>> places) {
+public record State(Set<String> released, List<Set<String>> places, Set<String> prepared) {
 
     public State {
         released = Collections.unmodifiableSet(new LinkedHashSet<>(released));
@@ -21,6 +23,12 @@ public record State(Set<String> released, List<Set<String>> places) {
             copy.add(Collections.unmodifiableSet(new LinkedHashSet<>(place)));
         }
         places = Collections.unmodifiableList(copy);
+        prepared = Collections.unmodifiableSet(new LinkedHashSet<>(prepared));
+    }
+
+    /** Creates a state in which no prepare act has been done. */
+    public State(Set<String> released, List<Set<String>> places) {
+        this(released, places, Set.of());
     }
 
     /** Returns the state of an unopened device. */

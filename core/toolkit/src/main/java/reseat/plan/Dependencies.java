@@ -93,7 +93,7 @@ final class Dependencies {
         for (String cover : joint.under()) {
             parted(k, cover, joint.site(), cover + " lies over " + id, before);
         }
-        for (String supply : joint.needs()) {
+        for (String supply : device.power().needs(joint)) {
             releasedAt.entrySet().stream()
                     .filter(entry -> device.joint(entry.getKey()).cuts().contains(supply))
                     .min(Map.Entry.comparingByValue())

@@ -221,7 +221,7 @@ public final class DeviceFacts {
                                         j.holds(),
                                         j.site(),
                                         j.under(),
-                                        j.needs(),
+                                        device.power().needs(j),
                                         j.cuts(),
                                         j.slack(),
                                         testsOf(Set.of(j.id()))))

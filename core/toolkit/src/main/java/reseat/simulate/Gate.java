@@ -82,7 +82,7 @@ final class Gate {
     }
 
     private Optional<String> live(Joint joint) {
-        for (String supply : joint.needs()) {
+        for (String supply : device.power().needs(joint)) {
             if (bench.isLive(supply)) {
                 List<String> isolators =
                         bench.isolators(supply).stream().map(words::joint).toList();

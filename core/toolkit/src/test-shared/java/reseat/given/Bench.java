@@ -307,6 +307,12 @@ public final class Bench {
                 false,
                 0,
                 OptionalInt.empty(),
+                Optional.empty(),
+                false,
+                false,
+                false,
+                false,
+                Optional.empty(),
                 "test");
     }
 

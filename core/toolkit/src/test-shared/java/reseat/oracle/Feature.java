@@ -39,7 +39,7 @@ enum Feature {
                                     j ->
                                             List.of(
                                                     copy(
-                                                            j, j.id(), j.holds(), false, j.needs(),
+                                                            j, j.id(), j.holds(), false, j.needs().orElse(List.of()),
                                                             j.ways()))))
                     : Optional.empty();
         }
@@ -60,7 +60,7 @@ enum Feature {
     SUPPLIES {
         @Override
         Optional<Case> without(Case of) {
-            if (of.device().joints().values().stream().allMatch(j -> j.needs().isEmpty())) {
+            if (of.device().joints().values().stream().allMatch(j -> j.needs().orElse(List.of()).isEmpty())) {
                 return Optional.empty();
             }
             return Optional.of(
@@ -93,7 +93,7 @@ enum Feature {
                                                             j.id(),
                                                             j.holds(),
                                                             j.slack(),
-                                                            j.needs(),
+                                                            j.needs().orElse(List.of()),
                                                             firstOf(j.ways())))))
                     : Optional.empty();
         }
@@ -150,7 +150,7 @@ enum Feature {
                             joint.id() + "." + part,
                             List.of(part, joint.site()),
                             joint.slack(),
-                            joint.needs(),
+                            joint.needs().orElse(List.of()),
                             joint.ways()));
         }
         return pairs;

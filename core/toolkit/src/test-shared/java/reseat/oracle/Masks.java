@@ -94,7 +94,7 @@ final class Masks {
             site[j] = partIds.indexOf(joint.holds().get(joint.holds().size() - 1));
             hiddenBy[j] = mask(joint.under(), partIds);
             slack[j] = joint.slack();
-            cutBy[j] = joint.needs().stream().mapToInt(this::isolators).toArray();
+            cutBy[j] = joint.needs().orElse(List.of()).stream().mapToInt(this::isolators).toArray();
             List<WayFacts> facts = new ArrayList<>();
             for (Way way : joint.ways().values()) {
                 facts.add(

@@ -166,7 +166,7 @@ final class RandomDevices {
                         last.holds(),
                         last.under(),
                         last.slack(),
-                        last.needs(),
+                        last.needs().orElse(List.of()),
                         last.cuts(),
                         last.ways(),
                         Optional.empty(),

@@ -98,11 +98,21 @@ final class Sketch {
     /** A joint with slack. */
     Sketch cable(String id, String... holds) {
         joint(id, holds);
-        return change(id, j -> copy(j, j.under(), true, j.needs(), j.cuts(), j.ways()));
+        return change(
+                id, j -> copy(j, j.under(), true, j.needs().orElse(List.of()), j.cuts(), j.ways()));
     }
 
     Sketch hiddenBy(String id, String... under) {
-        return change(id, j -> copy(j, List.of(under), j.slack(), j.needs(), j.cuts(), j.ways()));
+        return change(
+                id,
+                j ->
+                        copy(
+                                j,
+                                List.of(under),
+                                j.slack(),
+                                j.needs().orElse(List.of()),
+                                j.cuts(),
+                                j.ways()));
     }
 
     Sketch needs(String id, String... supplies) {
@@ -112,14 +122,24 @@ final class Sketch {
 
     Sketch cuts(String id, String... supplies) {
         return change(
-                id, j -> copy(j, j.under(), j.slack(), j.needs(), List.of(supplies), j.ways()));
+                id,
+                j ->
+                        copy(
+                                j,
+                                j.under(),
+                                j.slack(),
+                                j.needs().orElse(List.of()),
+                                List.of(supplies),
+                                j.ways()));
     }
 
     /** The ways of a joint, in place of the usual one. */
     Sketch ways(String id, Way... ways) {
         Map<String, Way> byId = new LinkedHashMap<>();
         Arrays.stream(ways).forEach(way -> byId.put(way.id(), way));
-        return change(id, j -> copy(j, j.under(), j.slack(), j.needs(), j.cuts(), byId));
+        return change(
+                id,
+                j -> copy(j, j.under(), j.slack(), j.needs().orElse(List.of()), j.cuts(), byId));
     }
 
     Sketch prepare(String id, String text, long ms, long restoreMs) {
@@ -208,6 +228,12 @@ final class Sketch {
                 false,
                 0,
                 java.util.OptionalInt.empty(),
+                Optional.empty(),
+                false,
+                false,
+                false,
+                false,
+                Optional.empty(),
                 "made up");
     }
 

@@ -6,15 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import reseat.model.Act;
 import reseat.model.Device;
-import reseat.model.Goal;
-import reseat.model.Joint;
-import reseat.model.Way;
 import reseat.plan.Plan;
-import reseat.plan.PlanRequest;
 import reseat.plan.Plans;
 import reseat.spi.Assessment;
 
@@ -55,10 +50,15 @@ public final class EuIndex implements Assessment {
         List<Criterion> criteria = new ArrayList<>();
         Map<PriorityPart, PartPoints> points = new EnumMap<>(PriorityPart.class);
         List<String> remarks = new ArrayList<>(List.of(CAUTION));
+        Set<String> warmed = new LinkedHashSet<>();
+        List<String> absent = new ArrayList<>();
         for (PriorityPart part : PriorityPart.values()) {
+            if (stated.parts(part).isEmpty()) {
+                absent.add(part.id());
+            }
             for (String id : stated.parts(part)) {
                 Plan plan =
-                        plans.plan(PlanRequest.of(device, new Goal.Free(List.of(id))))
+                        plans.plan(WayOff.request(device, id))
                                 .best()
                                 .orElseThrow(
                                         () ->
@@ -72,6 +72,7 @@ public final class EuIndex implements Assessment {
                                                                 + " without damage"));
                 PartPoints found = judge(device, part, id, plan, stated, all, criteria);
                 points.merge(part, found, PartPoints::worse);
+                warmed.addAll(new Path(plan, stated).warmedByWay());
                 if (!plan.proved()) {
                     remarks.add(
                             "The plan for "
@@ -81,6 +82,7 @@ public final class EuIndex implements Assessment {
                 }
             }
         }
+        addAbsent(absent, criteria);
         RepairIndex index = RepairIndex.of(points, stated.product(), stated.foldable());
         addTotals(index, criteria);
         if (index.isOnTheLimit()) {
@@ -88,11 +90,31 @@ public final class EuIndex implements Assessment {
                     "The exact index is just below a class limit: rounded, it would be in the"
                             + " better class. The class is that of the exact index.");
         }
+        if (!warmed.isEmpty()) {
+            remarks.add(
+                    "Warming is a step for "
+                            + String.join(", ", warmed)
+                            + ", because the way puts heat to the device.");
+        }
+        stated.assumed().forEach(each -> remarks.add("Assumed: " + each));
         remarks.add(
                 "Change of tool right after a removal: "
                         + stated.reading().name().toLowerCase(Locale.ROOT)
                         + "; the text of the law allows both readings.");
         return new Result(criteria, remarks);
+    }
+
+    private static void addAbsent(List<String> absent, List<Criterion> criteria) {
+        absent.remove(PriorityPart.FOLDING.id());
+        if (!absent.isEmpty()) {
+            criteria.add(
+                    new Criterion(
+                            "absent",
+                            "Parts that the product does not have",
+                            String.join(", ", absent),
+                            List.of("5 points each for steps, fasteners and tools"),
+                            ANNEX));
+        }
     }
 
     private static final String CAUTION =
@@ -111,18 +133,22 @@ public final class EuIndex implements Assessment {
         Path path = new Path(plan, stated);
         String name = device.part(id).name();
         int depth = depth(part, name, path, stated, criteria);
-        int fasteners = 5;
+        Fasteners fasteners = new Fasteners(device, stated);
+        int worst = Fasteners.REUSABLE;
         List<String> met = new ArrayList<>();
         for (Act.Release release : path.fastenersMet(priorityParts, id)) {
-            int each = fastener(device, release, stated.supplied(part));
-            fasteners = Math.min(fasteners, each);
+            if (fasteners.holdNothing(release)) {
+                continue;
+            }
+            int each = fasteners.points(release, stated.supplied(part, id));
+            worst = Math.min(worst, each);
             met.add(release.joint() + ": " + each);
         }
         criteria.add(
                 new Criterion(
                         part.id() + "-fasteners",
                         "Fasteners of " + name,
-                        fasteners + " points",
+                        pointsText(worst),
                         met.isEmpty() ? List.of("no fastener met") : met,
                         ANNEX + ", fasteners"));
         int tools = ToolClass.NO_TOOL;
@@ -137,10 +163,10 @@ public final class EuIndex implements Assessment {
                 new Criterion(
                         part.id() + "-tools",
                         "Tools for " + name,
-                        tools + " points",
+                        pointsText(tools),
                         used.isEmpty() ? List.of("bare hands") : used,
                         ANNEX + ", tools"));
-        return new PartPoints(depth, fasteners, tools);
+        return new PartPoints(depth, worst, tools);
     }
 
     /** Notes the disassembly depth of a part and returns its points. */
@@ -168,7 +194,7 @@ public final class EuIndex implements Assessment {
                 new Criterion(
                         part.id() + "-depth",
                         "Steps to " + name,
-                        steps + " steps, " + Steps.points(steps) + " points",
+                        steps + " steps, " + pointsText(Steps.points(steps)),
                         evidence,
                         ANNEX + ", disassembly depth"));
         return Steps.points(steps);
@@ -184,24 +210,8 @@ public final class EuIndex implements Assessment {
         }
     }
 
-    /**
-     * Returns 5 for a reusable fastener, 3 for one that is used up and comes with the spare part, 1
-     * for one that is used up and does not. A fastener is used up if making it again consumes
-     * something that holds, or if its screw has a locking patch. Cleaner and wipes hold nothing,
-     * but are used with an adhesive that does.
-     */
-    private static int fastener(Device device, Act.Release release, boolean supplied) {
-        Joint joint = device.joint(release.joint());
-        Way way = Optional.ofNullable(joint.ways().get(release.way())).orElseThrow();
-        boolean patch =
-                joint.seat()
-                        .map(seat -> device.screwTypes().get(seat.screw()))
-                        .filter(type -> type.patch())
-                        .isPresent();
-        if (way.consumes().isEmpty() && !patch) {
-            return 5;
-        }
-        return supplied ? 3 : 1;
+    private static String pointsText(int points) {
+        return points + (points == 1 ? " point" : " points");
     }
 
     private static void addTotals(RepairIndex index, List<Criterion> criteria) {

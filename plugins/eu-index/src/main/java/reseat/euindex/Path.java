@@ -3,10 +3,12 @@ package reseat.euindex;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
+import reseat.model.Kind;
 import reseat.plan.Plan;
 
 /** The way to one part, as the method counts it. */
@@ -43,10 +45,7 @@ final class Path {
             } else if (!open) {
                 tool = device.hand();
             }
-            if (act.act() instanceof Act.Release release
-                    && stated.warmed().contains(release.joint())) {
-                operations.add(operation(stated.warmedWith(), Operation.End.HEATED));
-            }
+            warmer(act).ifPresent(by -> operations.add(operation(by, Operation.End.HEATED)));
             open = true;
             if (act.act() instanceof Act.MoveParts) {
                 operations.add(operation(tool, Operation.End.REMOVED));
@@ -100,11 +99,38 @@ final class Path {
             if (!act.tool().equals(device.hand())) {
                 tools.add(act.tool());
             }
-            if (act.act() instanceof Act.Release release
-                    && stated.warmed().contains(release.joint())) {
-                tools.add(stated.warmedWith());
-            }
+            warmer(act).ifPresent(tools::add);
         }
         return tools;
+    }
+
+    /** Returns the joints that are warmed because their way puts heat to the device. */
+    List<String> warmedByWay() {
+        return acts.stream()
+                .map(CostedAct::act)
+                .filter(Act.Release.class::isInstance)
+                .map(Act.Release.class::cast)
+                .filter(release -> heat(release).isPresent())
+                .map(Act.Release::joint)
+                .toList();
+    }
+
+    /** Returns the tool that warms for an act; empty if nothing is warmed. */
+    private Optional<String> warmer(CostedAct act) {
+        if (!(act.act() instanceof Act.Release release)) {
+            return Optional.empty();
+        }
+        if (heat(release).isPresent()) {
+            String source = heat(release).get().source();
+            return Optional.of(device.tools().containsKey(source) ? source : stated.warmedWith());
+        }
+        return stated.warmed().contains(release.joint())
+                ? Optional.of(stated.warmedWith())
+                : Optional.empty();
+    }
+
+    private Optional<Kind.Heat> heat(Act.Release release) {
+        return Optional.ofNullable(device.joint(release.joint()).ways().get(release.way()))
+                .flatMap(way -> device.manipulation(way.kind()).heat());
     }
 }

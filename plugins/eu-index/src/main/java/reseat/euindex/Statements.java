@@ -18,6 +18,17 @@ final class Statements {
 
     private static final String NONE = "none";
 
+    /** Built-in consumables that clean, grease, seal or conduct heat, but hold nothing. */
+    private static final Set<String> HOLDS_NOTHING =
+            Set.of(
+                    "cleaner",
+                    "wipe",
+                    "silicone-grease",
+                    "thermal-paste",
+                    "thermal-pad",
+                    "gasket-cord",
+                    "seal-label");
+
     private final Device device;
     private final Map<String, String> stated;
 
@@ -33,12 +44,14 @@ final class Statements {
                     new Statement(
                             "part." + part.id(),
                             "Comma-separated ids of the device's parts that are this priority"
-                                    + " part, or none.",
+                                    + " part, or none. The back cover may be the base.",
                             part != PriorityPart.FOLDING));
             known.add(
                     new Statement(
                             "supplied." + part.id(),
-                            "yes if adhesive and other new fasteners for it come with the spare part at no extra cost.",
+                            "yes if adhesive and other new fasteners for it come with the spare"
+                                    + " part at no extra cost, or the ids of the parts for which"
+                                    + " they do.",
                             false));
             known.add(
                     new Statement(
@@ -50,7 +63,8 @@ final class Statements {
         known.add(
                 new Statement(
                         "warmed",
-                        "Comma-separated ids of joints that are warmed first; each is a step.",
+                        "Comma-separated ids of joints that are warmed first, besides those whose"
+                                + " way heats; each is a step.",
                         false));
         known.add(
                 new Statement(
@@ -60,6 +74,12 @@ final class Statements {
                         "cleaned",
                         "Ids of joints whose residue must be cleaned off before work continues;"
                                 + " each is a step.",
+                        false));
+        known.add(
+                new Statement(
+                        "joins-nothing",
+                        "Ids of consumables that hold nothing together, besides cleaner, wipes,"
+                                + " grease, thermal paste and pads, and loose gaskets.",
                         false));
         known.add(
                 new Statement(
@@ -125,15 +145,75 @@ final class Statements {
         String name = "part." + part.id();
         List<String> ids = list(name);
         for (String id : ids) {
-            if (!device.parts().containsKey(id) || id.equals(device.base())) {
-                throw wrong(name, id, "the id of a part other than the base, or none");
+            if (!device.parts().containsKey(id)) {
+                throw wrong(name, id, "the id of a part, or none");
+            }
+            if (id.equals(device.base()) && part != PriorityPart.BACK_COVER) {
+                throw wrong(
+                        name,
+                        id,
+                        "a part other than the base, which only the back cover can be, or none");
             }
         }
         return ids;
     }
 
-    boolean supplied(PriorityPart part) {
-        return choice("supplied." + part.id(), "no", List.of("yes", "no")).equals("yes");
+    /** Returns whether new fasteners come with the spare part for one of the device's parts. */
+    boolean supplied(PriorityPart part, String id) {
+        String name = "supplied." + part.id();
+        String text = stated.getOrDefault(name, "no").strip();
+        if (text.equals("yes") || text.equals("no")) {
+            return text.equals("yes");
+        }
+        for (String each : list(name)) {
+            if (!parts(part).contains(each)) {
+                throw wrong(name, each, "yes, no, or some of the ids in part." + part.id());
+            }
+        }
+        return list(name).contains(id);
+    }
+
+    /** Returns whether something that a rebuild uses up holds parts together. */
+    boolean joins(String consumable) {
+        return !HOLDS_NOTHING.contains(consumable) && !joinsNothing().contains(consumable);
+    }
+
+    private List<String> joinsNothing() {
+        String name = "joins-nothing";
+        List<String> ids = list(name);
+        for (String id : ids) {
+            if (!device.consumables().containsKey(id)) {
+                throw wrong(name, id, "the id of a consumable");
+            }
+        }
+        return ids;
+    }
+
+    /** Returns what was not stated and is assumed, one sentence each. */
+    List<String> assumed() {
+        List<String> assumed = new ArrayList<>();
+        List<PriorityPart> present =
+                Arrays.stream(PriorityPart.values()).filter(p -> !parts(p).isEmpty()).toList();
+        silent(present, "supplied.")
+                .ifPresent(ids -> assumed.add("Nothing new to fasten comes with: " + ids + "."));
+        silent(present, "serial.")
+                .ifPresent(
+                        ids ->
+                                assumed.add(
+                                        "No serial number is checked remotely for: " + ids + "."));
+        if (!stated.containsKey("cleaned")) {
+            assumed.add("No residue has to be cleaned off before work goes on.");
+        }
+        return assumed;
+    }
+
+    private Optional<String> silent(List<PriorityPart> present, String prefix) {
+        List<String> ids =
+                present.stream()
+                        .map(PriorityPart::id)
+                        .filter(id -> !stated.containsKey(prefix + id))
+                        .toList();
+        return ids.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", ids));
     }
 
     int serialActions(PriorityPart part) {

@@ -46,11 +46,17 @@ class EuIndexTest {
     private final Map<String, String> stated = new LinkedHashMap<>();
     private Device device;
 
-    @BeforeEach
-    void read(@TempDir Path folder) throws IOException {
-        Path file = Files.writeString(folder.resolve("slate.yaml"), SLATE);
+    @TempDir Path folder;
+
+    private void read(String slate) throws IOException {
+        Path file = Files.writeString(folder.resolve("slate.yaml"), slate);
         Reading reading = DeviceFiles.read(file, Optional.empty(), List.of());
         device = reading.device().orElseThrow(() -> new AssertionError(reading.problems()));
+    }
+
+    @BeforeEach
+    void state() throws IOException {
+        read(SLATE);
         for (PriorityPart part : PriorityPart.values()) {
             stated.put("part." + part.id(), "none");
         }
@@ -67,6 +73,10 @@ class EuIndexTest {
         Assessment.Result result = new EuIndex().assess(device, stated, new Planner());
         result.criteria().forEach(each -> values.put(each.id(), each.value()));
         return values;
+    }
+
+    private List<String> remarks() {
+        return new EuIndex().assess(device, stated, new Planner()).remarks();
     }
 
     private String refusal() {
@@ -88,8 +98,8 @@ class EuIndexTest {
         Map<String, String> values = values();
 
         assertEquals(
-                "1 points", values.get("display-fasteners"), "the adhesive does not come along");
-        assertEquals("1 points", values.get("display-tools"), "a heat mat is no basic tool");
+                "1 point", values.get("display-fasteners"), "the adhesive does not come along");
+        assertEquals("1 point", values.get("display-tools"), "a heat mat is no basic tool");
         assertEquals("4 points", values.get("battery-tools"), "the heat mat was for the display");
     }
 
@@ -112,6 +122,62 @@ class EuIndexTest {
 
         // 5 x 0.30 (display) + 4 x 0.30 (battery) + min(5, 4) x 0.05 + 5 x 0.35 for the absent
         assertEquals("4.65 of 5", values().get("depth"));
+    }
+
+    @Test
+    void takesTheBaseForTheBackCoverWhenAllThatIsJoinedToItIsOff() {
+        stated.put("part.back-cover", "tray");
+
+        // warm; display; screws and clamp; strip and cell: nothing is left on the tray
+        assertEquals("4 steps, 4 points", values().get("back-cover-depth"));
+    }
+
+    @Test
+    void warmsWhereTheWayHeats() throws IOException {
+        read(
+                SLATE.replace("kind: cut-to-depth", "kind: warm-cut")
+                        + "kinds: {manipulations: {warm-cut: {title: cutting warm, verb: Cut, restoreVerb: Press,"
+                        + " heat: {source: heat-mat, celsius: 80, time: 2 min}}}}\n");
+        stated.remove("warmed");
+
+        assertEquals("2 steps, 5 points", values().get("display-depth"));
+        assertEquals("1 point", values().get("display-tools"));
+        assertTrue(
+                remarks()
+                        .contains(
+                                "Warming is a step for rim, because the way puts heat to the device."));
+    }
+
+    @Test
+    void countsPasteAndGreaseForNoFastener() throws IOException {
+        read(
+                SLATE.replace(
+                        "cell-strip: {kind: stretch-tape,", "cell-strip: {kind: thermal-paste,"));
+
+        assertEquals("5 points", values().get("battery-fasteners"), "the screws of the clamp");
+    }
+
+    @Test
+    void believesWhichInstancesBringTheirFasteners() {
+        stated.put("part.speaker", "display, cell");
+        stated.put("supplied.speaker", "display");
+
+        assertEquals("1 point", values().get("speaker-fasteners"), "that of the cell");
+        stated.put("supplied.speaker", "clamp");
+        assertEquals(
+                "supplied.speaker: found \"clamp\", expected yes, no, or some of the ids in"
+                        + " part.speaker",
+                refusal());
+    }
+
+    @Test
+    void saysWhatIsAbsentAndWhatItAssumes() {
+        assertTrue(values().get("absent").startsWith("back-cover, front-camera"));
+        assertTrue(
+                remarks().contains("Assumed: Nothing new to fasten comes with: battery, display."));
+        stated.put("supplied.battery", "yes");
+        stated.put("supplied.display", "no");
+        assertTrue(remarks().stream().noneMatch(each -> each.contains("Nothing new")));
     }
 
     @Test
@@ -143,8 +209,6 @@ class EuIndexTest {
     void namesWhatIsNoPart() {
         stated.put("part.battery", "cel");
 
-        assertEquals(
-                "part.battery: found \"cel\", expected the id of a part other than the base, or none",
-                refusal());
+        assertEquals("part.battery: found \"cel\", expected the id of a part, or none", refusal());
     }
 }

@@ -268,7 +268,7 @@ public final class CheckBench {
                 bare.holds(),
                 bare.under(),
                 bare.slack(),
-                bare.needs(),
+                bare.needs().orElse(List.of()),
                 bare.cuts(),
                 bare.ways(),
                 seat,

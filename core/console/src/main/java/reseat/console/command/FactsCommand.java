@@ -69,7 +69,7 @@ final class FactsCommand implements Callable<Integer> {
         device.parts().values().forEach(part -> part(device, part, out));
         out.println();
         out.println("Joints, with what each holds (the site last) and its ways, as above.");
-        device.joints().values().forEach(joint -> joint(joint, out));
+        device.joints().values().forEach(joint -> joint(device, joint, out));
         return 0;
     }
 
@@ -104,7 +104,7 @@ final class FactsCommand implements Callable<Integer> {
                                 + list("; its spare brings ", part.spareIncludes())));
     }
 
-    private static void joint(Joint joint, PrintWriter out) {
+    private static void joint(Device device, Joint joint, PrintWriter out) {
         String ways =
                 joint.ways().values().stream()
                         .map(FactsCommand::way)
@@ -120,7 +120,7 @@ final class FactsCommand implements Callable<Integer> {
                                 + (joint.slack() ? ", slack" : "")
                                 + joint.seat().map(seat -> ", " + seat.screw()).orElse("")
                                 + list("; under ", joint.under())
-                                + list("; needs cut ", joint.needs())
+                                + list("; needs cut ", device.power().needs(joint))
                                 + list("; cuts ", joint.cuts())
                                 + "; "
                                 + ways));

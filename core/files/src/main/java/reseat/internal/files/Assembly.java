@@ -111,7 +111,8 @@ final class Assembly {
                                         look.text("restore", ""),
                                         look.ms("time", "ms").orElse(0L),
                                         look.ms("restoreTime", "restoreMs").orElse(0L),
-                                        look.texts("hazards"))));
+                                        look.texts("hazards"),
+                                        false)));
         device.each("parts", this::part);
         device.each("joints", this::joint);
         device.each(

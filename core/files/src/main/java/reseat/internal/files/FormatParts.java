@@ -149,6 +149,42 @@ final class FormatParts {
                                     "ratedCycles",
                                     value(ScalarType.COUNT),
                                     "How often it may be made and broken."),
+                            may(
+                                    "needs",
+                                    refs(Scope.SUPPLY),
+                                    "Supplies that must be cut first; an empty list: none."),
+                            may(
+                                    "forceful",
+                                    value(ScalarType.BOOL),
+                                    "Tight screws would strain what it works on."),
+                            may(
+                                    "laid",
+                                    value(ScalarType.BOOL),
+                                    "It is laid before the part that covers it."),
+                            may(
+                                    "flammable",
+                                    value(ScalarType.BOOL),
+                                    "It uses something that burns."),
+                            may(
+                                    "storesCharge",
+                                    value(ScalarType.BOOL),
+                                    "It stays charged after the power is cut."),
+                            may(
+                                    "heat",
+                                    group(
+                                            "heat",
+                                            join(
+                                                    List.of(
+                                                            must(
+                                                                    "source",
+                                                                    value(ScalarType.TEXT),
+                                                                    "What gives the heat."),
+                                                            must(
+                                                                    "celsius",
+                                                                    value(ScalarType.COUNT),
+                                                                    "Temperature of the source.")),
+                                                    time("time", "ms", Need.ALWAYS, "How long."))),
+                                    "Heat that it puts to the device."),
                             may("source", value(ScalarType.TEXT), "Where the values come from.")));
 
     private FormatParts() {}

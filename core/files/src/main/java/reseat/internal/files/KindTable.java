@@ -122,8 +122,26 @@ final class KindTable {
                         look.flag("captive", false),
                         look.number("dwell", ScalarType.DWELL).map(Number::longValue).orElse(0L),
                         look.count("ratedCycles"),
+                        look.has("needs") ? Optional.of(look.texts("needs")) : Optional.empty(),
+                        look.flag("forceful", false),
+                        look.flag("laid", false),
+                        look.flag("flammable", false),
+                        look.flag("storesCharge", false),
+                        heat(look),
                         look.text("source", ""));
         return new Entry(kind, look.flag("slack", false), look.text("way"));
+    }
+
+    private static Optional<Kind.Heat> heat(Look look) {
+        if (!look.has("heat")) {
+            return Optional.empty();
+        }
+        Look heat = look.look("heat");
+        return Optional.of(
+                new Kind.Heat(
+                        heat.text("source", ""),
+                        heat.count("celsius").orElse(0),
+                        heat.ms("time", "ms").orElse(0)));
     }
 
     private Optional<Duration> time(Look look, String key) {

@@ -1,6 +1,7 @@
 package reseat.internal.files;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -84,6 +85,6 @@ final class OneByOne {
     private boolean free(int j) {
         return (!there.get(0, all.site(j)) || !all.hiders.meets(j, there, 0))
                 && (all.joints.get(j).needs().isEmpty()
-                        || cut.containsAll(all.joints.get(j).needs()));
+                        || cut.containsAll(all.joints.get(j).needs().orElse(List.of())));
     }
 }

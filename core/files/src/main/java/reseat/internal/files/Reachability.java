@@ -196,7 +196,7 @@ final class Reachability {
         for (int j = 0; j < holds.length; j++) {
             if (!released[j] && all.hiders.within(j, parted, all.site(j))) {
                 Joint joint = joints.get(j);
-                if (cut.containsAll(joint.needs())) {
+                if (cut.containsAll(joint.needs().orElse(List.of()))) {
                     released[j] = true;
                     rigid[j] = false;
                     cut.addAll(joint.cuts());
@@ -249,7 +249,7 @@ final class Reachability {
 
     /** Returns the first fact that prevents the release of a joint that cannot be released. */
     Obstacle obstacleTo(Joint joint) {
-        for (String supply : joint.needs()) {
+        for (String supply : joint.needs().orElse(List.of())) {
             if (!cut.contains(supply)) {
                 return joints.stream()
                         .filter(isolator -> isolator.cuts().contains(supply))

@@ -172,8 +172,21 @@ public final class ResolvedWriter {
                 node.put("dwell", kind.dwellMs());
             }
             kind.ratedCycles().ifPresent(cycles -> node.put("ratedCycles", cycles));
+            kind.needs().ifPresent(needs -> list(node, "needs", needs));
+            flag(node, "forceful", kind.forceful());
+            flag(node, "laid", kind.laid());
+            flag(node, "flammable", kind.flammable());
+            flag(node, "storesCharge", kind.storesCharge());
+            kind.heat().ifPresent(heat -> heat(node, heat));
             text(node, "source", kind.source());
         }
+    }
+
+    private static void heat(JsonObject node, Kind.Heat heat) {
+        JsonObject inner = node.putObject("heat");
+        inner.put("source", heat.source());
+        inner.put("celsius", heat.celsius());
+        inner.put("ms", heat.ms());
     }
 
     private static void time(JsonObject node, String key, Duration time) {
@@ -220,7 +233,7 @@ public final class ResolvedWriter {
         list(node, "holds", joint.holds());
         list(node, "under", joint.under());
         node.put("slack", joint.slack());
-        list(node, "needs", joint.needs());
+        list(node, "needs", joint.needs().orElse(List.of()));
         list(node, "cuts", joint.cuts());
         JsonObject ways = node.putObject("ways");
         joint.ways().values().forEach(way -> way(ways.putObject(way.id()), way));

@@ -122,8 +122,8 @@ final class Soundness {
                             + joint.site()
                             + ", which never leaves it");
         }
-        for (int i = 0; i < joint.needs().size(); i++) {
-            String supply = joint.needs().get(i);
+        for (int i = 0; i < joint.needs().orElse(List.of()).size(); i++) {
+            String supply = joint.needs().orElse(List.of()).get(i);
             if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
                 problems.error(
                         at(joint, "/needs"),

@@ -145,7 +145,7 @@ final class ActRules {
                     joint.site(),
                     cover + " lies over " + joint.id() + " on " + joint.site());
         }
-        for (String supply : joint.needs()) {
+        for (String supply : device.power().needs(joint)) {
             cut(number, joint, supply);
         }
     }

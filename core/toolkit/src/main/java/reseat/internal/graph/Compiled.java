@@ -150,7 +150,7 @@ public final class Compiled {
         site[j] = part(joint.site());
         under[j] = joint.under().stream().mapToInt(this::part).toArray();
         slack[j] = joint.slack();
-        needs[j] = mask(joint.needs(), supplies);
+        needs[j] = mask(device.power().needs(joint), supplies);
         cuts[j] = mask(joint.cuts(), supplies);
         List<Option> allowed = new ArrayList<>();
         for (Way way : joint.ways().values()) {
@@ -280,7 +280,7 @@ public final class Compiled {
                                             .toList(),
                                     joint.site(),
                                     joint.under().stream().sorted().toList(),
-                                    joint.needs().stream().sorted().toList(),
+                                    device.power().needs(joint).stream().sorted().toList(),
                                     joint.slack(),
                                     joint.ways().values().stream()
                                             .filter(way -> allowed(joint, way, rules))
