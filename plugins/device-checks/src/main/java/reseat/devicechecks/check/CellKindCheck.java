@@ -2,6 +2,7 @@ package reseat.devicechecks.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
@@ -17,7 +18,7 @@ final class CellKindCheck implements Check {
             new CheckInfo(
                     "cell-not-marked",
                     "Cell whose kind is none",
-                    "A part whose name ends in cell, battery or accumulator, and whose kind lacks the role cell.",
+                    "A part whose name ends in cell, battery or accumulator, or that a supply named so comes from, and whose kind lacks the role cell.",
                     "Hazards, clearances of screws and the order of power all go by the role. Common practice, no source.",
                     Severity.WARNING,
                     List.of("hazards", "safety", "cells", "data"),
@@ -41,9 +42,16 @@ final class CellKindCheck implements Check {
         List<Finding> found = new ArrayList<>();
         for (Part part : input.device().parts().values()) {
             String name = Texts.lower(part.name()).replace('-', ' ').strip();
-            if (!Hazards.isCell(input.device(), part)
-                    && CELL_LAST.matcher(name).find()
-                    && !OTHER_CELL.matcher(name).find()) {
+            boolean byName =
+                    CELL_LAST.matcher(name).find() && !OTHER_CELL.matcher(name).find();
+            boolean source =
+                    input.device().supplies().values().stream()
+                            .filter(supply -> supply.of().equals(Optional.of(part.id())))
+                            .anyMatch(
+                                    supply ->
+                                            Texts.names(
+                                                    Texts.CELL, supply.id() + " " + supply.name()));
+            if (!Hazards.isCell(input.device(), part) && (byName || source)) {
                 found.add(
                         input.finding("/parts/" + part.id())
                                 .evidence("kind " + part.kind())

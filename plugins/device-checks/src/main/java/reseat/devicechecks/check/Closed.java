@@ -14,7 +14,7 @@ import reseat.model.Joint;
 import reseat.model.Kind;
 import reseat.model.Part;
 
-/** What can be reached while a device is closed. */
+/** What can be reached while a device is closed, and what covers what. */
 final class Closed {
 
     private static final Set<Kind.Role> WITHIN =
@@ -23,11 +23,13 @@ final class Closed {
     private final Device device;
     private final Map<String, List<Joint>> jointsOf = new LinkedHashMap<>();
     private final Map<String, Integer> opening = new LinkedHashMap<>();
-    private final Set<String> joints = new LinkedHashSet<>();
-    private final Set<String> parts = new LinkedHashSet<>();
+    private final Set<String> joints;
+    private final Set<String> parts;
 
     private Closed(CheckInput input) {
-        this.device = input.device();
+        device = input.device();
+        joints = device.power().outsideJoints();
+        parts = device.power().outsideParts();
         for (Joint joint : device.joints().values()) {
             joint.holds()
                     .forEach(
@@ -41,16 +43,6 @@ final class Closed {
                 part.under().forEach(id -> opening.merge(id, 1, Integer::sum));
             }
         }
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (Joint joint : device.joints().values()) {
-                more |= parts.containsAll(joint.under()) && joints.add(joint.id());
-            }
-            for (Part part : device.parts().values()) {
-                more |= !opening.containsKey(part.id()) && loose(part) && parts.add(part.id());
-            }
-        }
     }
 
     static Closed of(CheckInput input) {
@@ -62,10 +54,14 @@ final class Closed {
     }
 
     private boolean loose(Part part) {
-        return !part.id().equals(device.base())
+        return part.move().isPresent()
                 && parts.containsAll(part.under())
                 && jointsOf.getOrDefault(part.id(), List.of()).stream()
-                        .allMatch(joint -> joint.slack() || joints.contains(joint.id()));
+                        .allMatch(
+                                joint ->
+                                        joint.slack()
+                                                || joint.gives()
+                                                || joints.contains(joint.id()));
     }
 
     /**

@@ -2,6 +2,7 @@ package reseat.devicechecks.check;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -38,7 +39,7 @@ final class CoverCheck implements Check {
         Closed closed = Closed.of(input);
         List<Finding> found = new ArrayList<>();
         for (Joint joint : input.jointsInView()) {
-            if (closed.reaches(joint)) {
+            if (!joint.gives() && closed.reaches(joint)) {
                 look(input, closed, joint, found);
             }
         }
@@ -71,7 +72,7 @@ final class CoverCheck implements Check {
         Set<String> covers =
                 parts.stream()
                         .flatMap(part -> part.under().stream())
-                        .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
         Finding.Draft draft = input.finding("/joints/" + joint.id());
         evidence.forEach(draft::evidence);
         found.add(

@@ -17,6 +17,7 @@ public final class DeviceChecks {
         checks.add(new SignalWordCheck());
         checks.add(new MagnetCheck());
         checks.add(new CellToolCheck());
+        checks.addAll(PowerCheck.all());
         checks.add(new IsolatorCheck());
         checks.add(new CoverCheck());
         checks.add(new WornConnectorCheck());

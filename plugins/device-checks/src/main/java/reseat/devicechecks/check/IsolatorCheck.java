@@ -100,9 +100,12 @@ final class IsolatorCheck implements Check {
     }
 
     /** The cells that a supply can come from: none for an adapter, all where nothing tells. */
-    private static Set<String> sources(Device device, String supplyId) {
+    static Set<String> sources(Device device, String supplyId) {
         Supply supply = device.supplies().get(supplyId);
         String name = supplyId + " " + (supply == null ? "" : supply.name());
+        if (supply != null && supply.of().isPresent()) {
+            return Set.of(supply.of().get());
+        }
         Set<String> cells = new LinkedHashSet<>();
         Set<String> like = new LinkedHashSet<>();
         for (Part part : Hazards.cells(device)) {
