@@ -1,4 +1,4 @@
-/** File formats: device files, plans, stock and settings files, scripts. */
+/** What is read and written: device files, plans, stock and settings files, scripts, plugins. */
 @org.jspecify.annotations.NullMarked
 module reseat.files {
     // transitive: @Nullable is in exported signatures
@@ -8,4 +8,6 @@ module reseat.files {
     requires org.snakeyaml.engine;
 
     exports reseat.files;
+
+    uses reseat.spi.Plugin;
 }

@@ -4,5 +4,6 @@ module reseat.planner {
     requires static transitive org.jspecify;
     requires transitive reseat.toolkit;
 
+    exports reseat.graph;
     exports reseat.planner;
 }

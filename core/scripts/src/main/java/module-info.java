@@ -9,7 +9,7 @@ module reseat.scripts {
     requires static transitive org.jspecify;
     requires transitive reseat.toolkit;
     requires transitive reseat.files;
-    requires reseat.planner;
+    requires transitive reseat.planner;
     // a trimmed JDK may lack it; then scripts in Java do not run
     requires static jdk.jshell;
     // scanning the engine's jars would dominate the start-up time, so they are kept separately

@@ -14,7 +14,6 @@ module reseat.toolkit {
 
     exports reseat.check;
     exports reseat.fasten;
-    exports reseat.graph;
     exports reseat.job;
     exports reseat.model;
     exports reseat.plan;
@@ -24,9 +23,6 @@ module reseat.toolkit {
     exports reseat.spi;
     exports reseat.stock;
     exports reseat.text;
-    // the compiled step graph is what the planner searches on
-    exports reseat.internal.graph to
-            reseat.planner;
-
-    uses reseat.spi.Plugin;
+    exports reseat.internal.spi to
+            reseat.files;
 }

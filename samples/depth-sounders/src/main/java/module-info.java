@@ -1,6 +1,6 @@
 /** Depth sounders for Reseat. */
 module penhallow.sounders {
-    requires reseat.toolkit;
+    requires reseat.files;
 
     provides reseat.spi.Plugin with
             penhallow.sounders.SoundersPlugin;

@@ -37,7 +37,7 @@ import reseat.query.PlanFacts;
 import reseat.query.TurnRow;
 import reseat.query.TorqueRow;
 import reseat.query.VariantScrewRow;
-import reseat.spi.Plugins;
+import reseat.files.PluginFiles;
 import reseat.files.ScriptFile;
 import reseat.files.ScriptFile.Language;
 import reseat.stock.StockItem;
@@ -107,11 +107,11 @@ public final class ScriptBench {
     }
 
     private static CheckInput input(Path file, String part) throws Exception {
-        Reading base = DeviceFiles.read(file, Optional.empty(), Plugins.bundled().families());
+        Reading base = DeviceFiles.read(file, Optional.empty(), PluginFiles.bundled().families());
         Device device = base.orThrow();
         List<Device> variants = new ArrayList<>(List.of(device));
         for (String id : base.variants()) {
-            variants.add(DeviceFiles.read(file, Optional.of(id), Plugins.bundled().families()).orThrow());
+            variants.add(DeviceFiles.read(file, Optional.of(id), PluginFiles.bundled().families()).orThrow());
         }
         PlanResult.Found plan = (PlanResult.Found)
                 new Planner().plan(PlanRequest.of(device, new Goal.Free(List.of(part))));

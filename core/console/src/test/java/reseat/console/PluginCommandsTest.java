@@ -9,14 +9,14 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import reseat.console.command.ReseatCommand;
 import reseat.console.load.BuiltInCommands;
+import reseat.files.PluginFiles;
 import reseat.spi.Command;
-import reseat.spi.Plugins;
 
 /** Commands of plugins are commands like our own; those of the plugins that ship show it. */
 class PluginCommandsTest {
 
     private static final List<String> OF_PLUGINS =
-            Plugins.bundled().commands().stream().map(Command::name).toList();
+            PluginFiles.bundled().commands().stream().map(Command::name).toList();
 
     @Test
     void theNamesOfOurOwnAreThoseThatAPluginMayNotHave() {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import reseat.check.CheckInput;
-import reseat.check.CheckSource;
 import reseat.fasten.FastenerTables;
 import reseat.model.Device;
 import reseat.model.Problem;

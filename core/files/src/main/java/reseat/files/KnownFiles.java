@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import reseat.check.KnownFinding;
 import reseat.internal.files.KnownReader;
 import reseat.model.BadInputException;
 

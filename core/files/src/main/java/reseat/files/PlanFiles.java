@@ -21,7 +21,7 @@ public final class PlanFiles {
     }
 
     /**
-     * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...]}}; JSON or
+     * Reads a state: {@code {"released": ["joint", ...], "places": [["part", ...], ...], "prepared": ["act", ...]}}; JSON or
      * YAML.
      *
      * @throws BadInputException with all problems if it is invalid

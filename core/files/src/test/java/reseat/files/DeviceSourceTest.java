@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.check.CheckInput;
-import reseat.check.CheckSource;
 import reseat.fasten.FastenerTables;
 import reseat.model.Device;
 

@@ -46,7 +46,7 @@ class FaultyFilesTest {
                 "kind: cell,",
                 "kind: cell, »colour: red,",
                 "cell: unknown key \"colour\". Known keys: name, kind, under, move,"
-                        + " spare, spareIncludes, hazards, inspect.");
+                        + " spare, spareIncludes, hazards, inspect, needs.");
         refuses(
                 "id: tin",
                 "id: tin\n»variant: x",

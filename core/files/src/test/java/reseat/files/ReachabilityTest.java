@@ -128,4 +128,83 @@ class ReachabilityTest {
                         .filter(line -> line.contains("joint"))
                         .collect(java.util.stream.Collectors.joining("\n")));
     }
+
+    @Test
+    void aScrewUnderThePartThatItHoldsStrainsItsClipForGood() {
+        String text =
+                """
+                format: reseat-device/1
+                id: box
+                base: tray
+                screwTypes: {m: {thread: M2x0.4, length: 4 mm, head: pan, drive: PH0}}
+                parts:
+                  tray: {}
+                  lid: {}
+                  inner: {under: lid}
+                joints:
+                  hidden: {kind: screw, screw: m, holds: [lid, tray], under: inner}
+                  clip: {kind: clip, holds: [lid, tray]%s}
+                  pad: {kind: clip, holds: [inner, tray]}
+                """;
+        assertEquals(
+                "box.yaml:11:3: error: joint clip can never be released: clip is strained by hidden,"
+                        + " hidden is hidden by inner, inner lies under lid and lid is held by hidden"
+                        + " (hidden → inner → lid → hidden)",
+                Bench.problems(Bench.file(folder, "box.yaml", String.format(text, "")))
+                        .lines()
+                        .filter(line -> line.contains("joint clip"))
+                        .reduce("", String::concat));
+        assertEquals(
+                "",
+                Bench.problems(
+                                Bench.file(
+                                        folder,
+                                        "box.yaml",
+                                        String.format(text, ", ways: {usual: {strainedBy: []}}")))
+                        .lines()
+                        .filter(line -> line.contains("joint clip"))
+                        .reduce("", String::concat),
+                "stating that nothing strains it waives the rule");
+    }
+
+    @Test
+    void aJointThatGivesNeedNotBeReached() {
+        String hidden = "nail: {kind: clip, holds: [lid, tray], under: lid, gives: true%s}";
+        assertEquals("", read("", "lid: {}", String.format(hidden, "")));
+    }
+
+    @Test
+    void aJointThatGivesHoldsUntilWhatItNeedsIsCut() {
+        assertEquals(
+                """
+                box.yaml:9:3: error: part lid can never be moved: lid is held by nail, nail needs s cut by plug and \
+                plug is hidden by lid (lid → nail → plug → lid)""",
+                read(
+                                "s: {}",
+                                "lid: {}",
+                                "nail: {kind: clip, holds: [lid, tray], gives: true, needs:"
+                                        + " s}\nplug: {kind: clip, holds: [lid, tray], slack: true,"
+                                        + " under: lid, cuts: s}")
+                        .lines()
+                        .filter(line -> line.contains("part lid"))
+                        .reduce("", String::concat)
+                        .replaceAll("box.yaml:[0-9]+", "box.yaml:9"));
+    }
+
+    @Test
+    void aPartThatNeedsASupplyCutWaitsForItsIsolator() {
+        String plug = "snap: {kind: clip, holds: [lid, tray]}\nplug: {kind: clip, holds: [lid, tray]";
+        assertEquals(
+                "",
+                read("s: {}", "lid: {needs: s}", plug + ", cuts: s}"),
+                "the isolator can be released first");
+        assertEquals(
+                "part lid can never be moved: lid needs s cut by plug and plug is hidden by lid (lid →"
+                        + " plug → lid)",
+                read("s: {}", "lid: {needs: s}", plug + ", slack: true, under: lid, cuts: s}")
+                        .lines()
+                        .filter(line -> line.contains("part lid"))
+                        .reduce("", String::concat)
+                        .replaceAll("^.*error: ", ""));
+    }
 }

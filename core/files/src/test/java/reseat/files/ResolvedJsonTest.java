@@ -73,6 +73,79 @@ class ResolvedJsonTest {
         SameFacts.assertSame(tin, back(tin));
     }
 
+    /** The new facts, stated, left out or both. */
+    private static final String MEANING =
+            Bench.TIN
+                    .replace("{name: Main cell}", "{name: Main cell, of: cell, first: true}")
+                    .replace("board: {name", "board: {needs: [], name")
+                    .replace("kind: wire-plug,", "kind: contact-block,")
+                    .replace(
+                            "kind: pad-bond,",
+                            "kind: pad-bond, ways: {usual: {strainedBy: [lid-screw]}},")
+                    .replace("kind: cover}", "kind: door}")
+                    .replace(
+                            "id: tin",
+                            "id: tin\nsetup: {layAside: 5 s, turnOpen: 7 s}\n"
+                                    + "prepare: {off: {text: Off, time: 1 s, neededBy: inside}}");
+
+    @Test
+    void keepsWhatIsStatedAndWhatIsNot() {
+        Device tin = Bench.device(Bench.file(folder, "tin.yaml", MEANING));
+
+        SameFacts.assertSame(tin, back(tin));
+        assertEquals(ResolvedJson.write(tin), ResolvedJson.write(back(tin)));
+        assertEquals(tin.setup().layAsideMs(), back(tin).setup().layAsideMs());
+        assertEquals(7000, back(tin).setup().turnOpenMs());
+        assertEquals(Optional.empty(), back(tin).joint("cell-pad").needs());
+        assertEquals(Optional.of(List.of()), back(tin).part("board").needs());
+    }
+
+    @Test
+    void showsWhatIsComputedBesides() {
+        Device tin = Bench.device(Bench.file(folder, "tin.yaml", MEANING));
+        String written = squeezed(ResolvedJson.write(tin));
+
+        for (String part :
+                List.of(
+                        "\"cell-pad\": [ { \"supply\": \"cell\", \"rule\": \"work-on-cell\", \"reason\":"
+                                + " \"it is work on cell itself\", \"from\": \"/supplies/cell/of\" } ]",
+                        "\"board-screw\": [ { \"supply\": \"cell\", \"rule\": \"stated\", \"reason\":"
+                                + " \"stated\", \"from\": \"/joints/board-screw/needs\" } ]",
+                        "\"onTheWay\": { \"cell\": { \"parts\": [ \"lid\" ], \"joints\": ["
+                                + " \"lid-screw.a\", \"lid-screw.b\", \"cell-plug\" ] } }",
+                        "\"outside\": { \"parts\": [ ], \"joints\": [ \"lid-screw.a\","
+                                + " \"lid-screw.b\" ] }",
+                        "\"first\": [ \"cell\" ]",
+                        "\"strainedBy\": { \"cell-pad\": { \"usual\": [ \"lid-screw.a\","
+                                + " \"lid-screw.b\" ] } }")) {
+            assertTrue(written.contains(part), part + " in " + written);
+        }
+    }
+
+    private static String squeezed(String json) {
+        return json.replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatIsComputedIsIgnoredWhenRead() {
+        Device tin = Bench.device(Bench.file(folder, "tin.yaml", MEANING));
+        String written = ResolvedJson.write(tin);
+        String other =
+                written.substring(0, written.indexOf("\"computed\"")) + "\"computed\": [\"x\"]\n}\n";
+
+        Device read = Bench.device(Bench.file(folder, "other.json", other));
+
+        assertEquals(written, ResolvedJson.write(read));
+        assertTrue(
+                Bench.problems(
+                                Bench.file(
+                                        folder,
+                                        "tin.yaml",
+                                        Bench.TIN.replace("id: tin", "computed: {}\nid: tin")))
+                        .startsWith("tin.yaml:2:1: error: device: unknown key \"computed\"."),
+                "nobody writes it by hand");
+    }
+
     static List<Path> samples() {
         return Samples.devices();
     }

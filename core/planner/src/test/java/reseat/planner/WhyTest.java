@@ -14,13 +14,10 @@ import reseat.model.Goal;
 import reseat.model.Rules;
 import reseat.model.State;
 import reseat.plan.Effort;
-import reseat.plan.Explanation;
-import reseat.plan.Necessity;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
-import reseat.plan.Why;
 
 /** Why something must come off. */
 class WhyTest {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.files.DeviceFiles;
+import reseat.files.PluginFiles;
 import reseat.files.Reading;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -43,7 +44,7 @@ class FamilyFolderUseTest {
     }
 
     private List<DeviceFamily> families() {
-        Plugins loaded = Plugins.load(List.of(plugins));
+        Plugins loaded = PluginFiles.load(List.of(plugins));
         assertEquals(List.of(), loaded.refused());
         return loaded.families();
     }

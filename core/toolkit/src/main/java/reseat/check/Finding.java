@@ -37,14 +37,6 @@ public record Finding(
                     .thenComparing(Finding::subject)
                     .thenComparing(Finding::message);
 
-    /**
-     * Consistent with the order of findings, but distinguishes findings that differ in anything.
-     */
-    static final Comparator<Finding> EVERYTHING =
-            ORDER.thenComparing(Finding::title)
-                    .thenComparing(Finding::remedy)
-                    .thenComparing(finding -> String.join("\n", finding.evidence()));
-
     public Finding {
         evidence = List.copyOf(evidence);
         if (title.isBlank() || message.isBlank() || remedy.isBlank()) {

@@ -260,8 +260,9 @@ final class Reach {
 
         private boolean letsGo(Joint joint) {
             return released.contains(joint.id())
-                    || joint.slack()
-                    || (joint.gives() && cut.containsAll(power.needs(joint)));
+                    || (joint.gives()
+                            ? cut.containsAll(power.needs(joint))
+                            : joint.slack());
         }
 
         private void giveWay(String part) {

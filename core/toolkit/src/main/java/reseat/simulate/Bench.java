@@ -13,13 +13,14 @@ import reseat.model.Joint;
 import reseat.model.State;
 
 /**
- * A unit on the bench while acts are carried out on it: its released joints and the places of its
- * parts.
+ * A unit on the bench while acts are carried out on it: its released joints, the places of its
+ * parts and the prepare acts that are done.
  */
 final class Bench {
 
     private final Device device;
     private final Set<String> released;
+    private final Set<String> prepared;
     private final Map<String, Integer> place = new LinkedHashMap<>();
     private int places = 1;
 
@@ -27,6 +28,7 @@ final class Bench {
     Bench(Device device, State start) {
         this.device = device;
         this.released = new LinkedHashSet<>(start.released());
+        this.prepared = new LinkedHashSet<>(start.prepared());
         device.parts().keySet().forEach(part -> place.put(part, 0));
         for (Set<String> together : start.places()) {
             if (!together.contains(device.base())) {
@@ -45,6 +47,14 @@ final class Bench {
 
     void release(String joint) {
         released.add(joint);
+    }
+
+    boolean isPrepared(String prepare) {
+        return prepared.contains(prepare);
+    }
+
+    void prepare(String prepare) {
+        prepared.add(prepare);
     }
 
     void move(Collection<String> parts) {
@@ -73,7 +83,12 @@ final class Bench {
         return joint.holds().stream().anyMatch(part -> !together(part, joint.site()));
     }
 
-    boolean isLive(String supply) {
+    /** Returns whether some part lies aside: away from another that it is still joined to. */
+    boolean isLaidAside() {
+        return unreleased().stream().anyMatch(this::isApart);
+    }
+
+    boolean isOn(String supply) {
         return isolators(supply).stream().noneMatch(joint -> isReleased(joint.id()));
     }
 
@@ -95,6 +110,11 @@ final class Bench {
                 .toList();
     }
 
+    /** Returns the joints that let go when some parts are moved away from the others. */
+    List<Joint> giving(Collection<String> parts) {
+        return leadingOut(parts).stream().filter(Joint::gives).toList();
+    }
+
     /**
      * Returns the current state of the unit: places other than that of the base, in the order of
      * the device file.
@@ -107,7 +127,9 @@ final class Bench {
         byPlace.remove(placeOf(device.base()));
         Set<String> inOrder = new LinkedHashSet<>(device.joints().keySet());
         inOrder.retainAll(released);
-        return new State(inOrder, new ArrayList<>(byPlace.values()));
+        Set<String> preparedInOrder = new LinkedHashSet<>(device.prepares().keySet());
+        preparedInOrder.retainAll(prepared);
+        return new State(inOrder, new ArrayList<>(byPlace.values()), preparedInOrder);
     }
 
     private int placeOf(String part) {

@@ -9,6 +9,8 @@ import java.util.Set;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Move;
+import reseat.model.Power;
+import reseat.model.Way;
 import reseat.text.ListText;
 
 /**
@@ -44,15 +46,41 @@ final class Gate {
                                             .map(w -> "\"" + w + "\"")
                                             .toList()));
         }
-        return reach(joint);
+        return reach(joint).or(() -> strained(joint, joint.ways().get(way)));
     }
 
-    /** Returns why a joint cannot be released now by any way; empty if it can. */
+    /**
+     * Returns why a joint cannot be released now, whatever the way; empty if it can, unless all its
+     * ways are {@linkplain #strained strained}.
+     */
     Optional<String> reach(Joint joint) {
         if (bench.isReleased(joint.id())) {
             return because(words.joint(joint) + " is already released");
         }
-        return covered(joint).or(() -> live(joint));
+        return covered(joint).or(() -> isOn(joint));
+    }
+
+    /** Returns what would be strained if a joint were released now by a way; empty if nothing. */
+    Optional<String> strained(Joint joint, Way way) {
+        List<String> tight =
+                device.strainedBy(joint, way).stream()
+                        .filter(other -> !bench.isReleased(other))
+                        .map(device::joint)
+                        .map(words::joint)
+                        .toList();
+        if (tight.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean one = tight.size() == 1;
+        return because(
+                ListText.and(tight)
+                        + (one ? " is" : " are")
+                        + " still tight and would strain "
+                        + words.joint(joint)
+                        + (joint.ways().size() > 1 ? " by the way \"" + way.id() + "\"" : "")
+                        + ": release "
+                        + (one ? "it" : "them")
+                        + " first");
     }
 
     private Optional<String> covered(Joint joint) {
@@ -81,23 +109,47 @@ final class Gate {
                         + " first");
     }
 
-    private Optional<String> live(Joint joint) {
-        for (String supply : device.power().needs(joint)) {
-            if (bench.isLive(supply)) {
-                List<String> isolators =
-                        bench.isolators(supply).stream().map(words::joint).toList();
-                return because(
-                        isolators.isEmpty()
-                                ? words.supply(supply)
-                                        + " is always live, because no joint cuts it: "
-                                        + words.joint(joint)
-                                        + " cannot be released"
-                                : words.supply(supply)
-                                        + " is still live: release "
-                                        + ListText.or(isolators)
-                                        + " before "
-                                        + words.joint(joint));
+    private Optional<String> isOn(Joint joint) {
+        String release = words.joint(joint);
+        return isOn(
+                device.power().why(joint),
+                release + " cannot be released",
+                release,
+                "it holds " + words.parts(joint.holds()));
+    }
+
+    /**
+     * Refuses work under power.
+     *
+     * @param needs what must be cut, and why
+     * @param never what cannot be done if nothing cuts it
+     * @param before what comes after the isolator
+     * @param onCell why it is work on a cell
+     */
+    private Optional<String> isOn(
+            List<Power.Need> needs, String never, String before, String onCell) {
+        for (Power.Need need : needs) {
+            if (!bench.isOn(need.supply())) {
+                continue;
             }
+            List<String> isolators =
+                    bench.isolators(need.supply()).stream().map(words::joint).toList();
+            String supply = words.supply(need.supply());
+            String why =
+                    switch (need.rule()) {
+                        case STATED -> "";
+                        case POWER_FIRST -> " (inside the device, power comes off first)";
+                        case WORK_ON_CELL -> " (" + onCell + ")";
+                    };
+            return because(
+                    isolators.isEmpty()
+                            ? supply + " is always on, because no joint cuts it: " + never
+                            : supply
+                                    + " is still on: release "
+                                    + ListText.or(isolators)
+                                    + " before "
+                                    + before
+                                    + why);
         }
         return Optional.empty();
     }
@@ -116,7 +168,40 @@ final class Gate {
                 return because("the move names " + words.part(part) + " twice");
             }
         }
-        return inTwo(group).or(() -> held(group)).or(() -> inTheWay(group)).or(() -> atOdds(group));
+        return inTwo(group)
+                .or(() -> held(group))
+                .or(() -> inTheWay(group))
+                .or(() -> isOn(group))
+                .or(() -> atOdds(group));
+    }
+
+    /** Refuses parts that may not be moved under power, and contacts that may not part under it. */
+    private Optional<String> isOn(Set<String> group) {
+        List<String> parts = device.parts().keySet().stream().filter(group::contains).toList();
+        String them = words.parts(parts);
+        boolean one = parts.size() == 1;
+        Optional<String> moved =
+                isOn(
+                        device.power().why(parts),
+                        them + " cannot be moved",
+                        them + (one ? " is" : " are") + " moved",
+                        "the power comes from " + (one ? "it" : "one of them"));
+        if (moved.isPresent()) {
+            return moved;
+        }
+        for (Joint joint : bench.giving(group)) {
+            String gives = words.joint(joint) + ", which lets go when " + them;
+            Optional<String> parted =
+                    isOn(
+                            device.power().why(joint),
+                            them + " cannot be moved, because " + words.joint(joint) + " lets go",
+                            gives + (one ? " is" : " are") + " moved",
+                            "it holds " + words.parts(joint.holds()));
+            if (parted.isPresent()) {
+                return parted;
+            }
+        }
+        return Optional.empty();
     }
 
     /** Refuses parts that no chain of unreleased joints hangs together. */
@@ -149,7 +234,9 @@ final class Gate {
     /** Refuses parts that a rigid joint holds to others. */
     private Optional<String> held(Set<String> group) {
         List<Joint> rigid =
-                bench.leadingOut(group).stream().filter(joint -> !joint.slack()).toList();
+                bench.leadingOut(group).stream()
+                        .filter(joint -> !joint.slack() && !joint.gives())
+                        .toList();
         if (rigid.isEmpty()) {
             return Optional.empty();
         }

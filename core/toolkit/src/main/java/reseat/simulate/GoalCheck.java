@@ -9,6 +9,7 @@ import reseat.model.Goal;
 import reseat.model.Joint;
 import reseat.model.Part;
 import reseat.model.Rules;
+import reseat.model.Way;
 
 /** Determines what a goal still lacks in the current state of a unit. */
 final class GoalCheck {
@@ -74,9 +75,18 @@ final class GoalCheck {
             return closed;
         }
         RuleCheck check = new RuleCheck(device, rules);
-        boolean open = joint.ways().values().stream().anyMatch(way -> check.permits(joint, way));
-        return open
-                ? Optional.empty()
+        Gate gate = new Gate(bench);
+        Optional<String> strained = Optional.empty();
+        for (Way way : joint.ways().values()) {
+            if (check.permits(joint, way)) {
+                strained = gate.strained(joint, way);
+                if (strained.isEmpty()) {
+                    return strained;
+                }
+            }
+        }
+        return strained.isPresent()
+                ? strained
                 : because("the rules leave no way to release " + words.joint(joint));
     }
 

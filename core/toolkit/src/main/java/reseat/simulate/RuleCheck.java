@@ -10,6 +10,7 @@ import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Prepare;
 import reseat.model.Rules;
 import reseat.model.Way;
 import reseat.simulate.Breach.Kind;
@@ -36,19 +37,21 @@ final class RuleCheck {
                 && rules.permittedRuin().containsAll(way.ruins());
     }
 
-    /** Returns all breaches of the acts; the bench holds the final state. */
-    List<Breach> check(List<CostedAct> acts, Bench end) {
-        for (int at = 0; at < acts.size(); at++) {
-            forbidden(at, acts.get(at));
+    /** Returns all breaches of what was done; the bench holds the final state. */
+    List<Breach> check(List<Step> steps, Bench end) {
+        for (int at = 0; at < steps.size(); at++) {
+            forbidden(at, steps.get(at));
         }
+        List<CostedAct> acts = steps.stream().map(Step::costed).toList();
         if (!acts.isEmpty()) {
-            prepares(acts);
+            prepares(end);
         }
         required(acts, end);
         return breaches;
     }
 
-    private void forbidden(int at, CostedAct costed) {
+    private void forbidden(int at, Step step) {
+        CostedAct costed = step.costed();
         Act act = costed.act();
         String doing = words.doing(act);
         if (rules.forbiddenActs().contains(act.id())) {
@@ -68,6 +71,19 @@ final class RuleCheck {
             for (String part : move.parts()) {
                 if (rules.forbiddenParts().contains(part)) {
                     add(Kind.FORBIDDEN_PART, part, at, words.part(part) + " must not be moved");
+                }
+            }
+            for (String joint : step.gave()) {
+                if (rules.forbiddenJoints().contains(joint)) {
+                    add(
+                            Kind.FORBIDDEN_JOINT,
+                            joint,
+                            at,
+                            words.joint(device.joint(joint))
+                                    + " lets go when "
+                                    + words.parts(move.parts())
+                                    + (move.parts().size() == 1 ? " is" : " are")
+                                    + " moved, and must not be released");
                 }
             }
         } else if (act instanceof Act.Release release) {
@@ -91,14 +107,17 @@ final class RuleCheck {
         }
     }
 
-    private void prepares(List<CostedAct> acts) {
-        Set<String> done = ids(acts);
-        for (String prepare : device.prepares().keySet()) {
-            if (!done.contains(new Act.Prepared(prepare).id())) {
+    /**
+     * Names what is missing. What only acts inside the device need is never missing here: such an
+     * act is refused without it.
+     */
+    private void prepares(Bench end) {
+        for (Prepare prepare : device.prepares().values()) {
+            if (!end.isPrepared(prepare.id()) && !prepare.onlyInside()) {
                 lacks(
                         Kind.PREPARE_MISSING,
-                        prepare,
-                        "\"" + words.prepare(prepare) + "\" is missing");
+                        prepare.id(),
+                        "\"" + words.prepare(prepare.id()) + "\" is missing");
             }
         }
     }

@@ -2,7 +2,6 @@ package reseat.simulate;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,7 +22,7 @@ final class Run {
     private final Gate gate;
     private final Words words;
     private final List<Step> steps = new ArrayList<>();
-    private final Set<String> prepared = new LinkedHashSet<>();
+    private boolean worked;
     private String tool;
     private String posture;
 
@@ -55,18 +54,31 @@ final class Run {
         if (act instanceof Act.Prepared prepare) {
             return prepare(prepare);
         }
-        for (String each : device.prepares().keySet()) {
-            if (!prepared.contains(each)) {
-                return Optional.of(
-                        Words.sentence(
-                                "\"" + words.prepare(each) + "\" must come before any other act"));
-            }
-        }
         if (act instanceof Act.Release release) {
-            return gate.release(release.joint(), release.way()).or(() -> release(release));
+            return unprepared(act)
+                    .or(() -> gate.release(release.joint(), release.way()))
+                    .or(() -> release(release));
         }
         List<String> parts = ((Act.MoveParts) act).parts();
-        return gate.move(parts).or(() -> move(parts));
+        return unprepared(act).or(() -> gate.move(parts)).or(() -> move(parts));
+    }
+
+    /** Refuses work before the prepare acts that it needs. */
+    private Optional<String> unprepared(Act act) {
+        boolean inside = !device.power().isOutside(act);
+        for (Prepare prepare : device.prepares().values()) {
+            if (!bench.isPrepared(prepare.id()) && (inside || !prepare.onlyInside())) {
+                return Optional.of(
+                        Words.sentence(
+                                "\""
+                                        + words.prepare(prepare.id())
+                                        + "\" must come before any "
+                                        + (prepare.onlyInside()
+                                                ? "act inside the device"
+                                                : "other act")));
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<String> prepare(Act.Prepared act) {
@@ -74,19 +86,20 @@ final class Run {
         if (prepare == null) {
             return Optional.of("The device has no prepare act \"" + act.prepare() + "\".");
         }
-        if (prepared.size() < steps.size()) {
+        if (bench.isPrepared(act.prepare())) {
+            return Optional.of(
+                    Words.sentence("\"" + words.prepare(act.prepare()) + "\" is already done"));
+        }
+        if (worked) {
             return Optional.of(
                     Words.sentence(
                             "\""
                                     + words.prepare(act.prepare())
                                     + "\" must come before all work on the device"));
         }
-        if (!prepared.add(act.prepare())) {
-            return Optional.of(
-                    Words.sentence("\"" + words.prepare(act.prepare()) + "\" is already done"));
-        }
+        bench.prepare(act.prepare());
         CostedAct costed = new CostedAct(act, tool, posture, prepare.ms(), prepare.restoreMs(), 0);
-        steps.add(new Step(costed, Optional.empty(), List.of(), List.of(), List.of()));
+        steps.add(new Step(costed, Optional.empty(), List.of(), List.of(), List.of(), List.of()));
         return Optional.empty();
     }
 
@@ -96,7 +109,9 @@ final class Run {
         List<Note> notes = notes(way.posture());
         CostedAct costed = charge(act, way.tool(), way.posture(), way.ms(), way.restoreMs());
         bench.release(joint.id());
-        steps.add(new Step(costed, Optional.empty(), List.of(), freedBy(joint), notes));
+        steps.add(
+                new Step(
+                        costed, Optional.empty(), List.of(), List.of(), freedBy(joint), notes));
         return Optional.empty();
     }
 
@@ -121,19 +136,37 @@ final class Run {
             ms = Math.max(ms, device.move(part).ms());
             restoreMs = Math.max(restoreMs, device.move(part).restoreMs());
         }
+        List<Joint> giving = bench.giving(parts);
+        for (Joint joint : giving) {
+            ms += joint.firstWay().ms();
+            restoreMs += joint.firstWay().restoreMs();
+        }
+        List<String> tethers =
+                bench.leadingOut(parts).stream()
+                        .filter(joint -> !joint.gives())
+                        .map(Joint::id)
+                        .toList();
+        boolean off = tethers.isEmpty();
+        ms += off ? 0 : device.setup().layAsideMs();
         Move how = device.move(parts.get(0));
         List<Note> notes = notes(how.posture());
         CostedAct costed =
                 charge(new Act.MoveParts(parts), how.tool(), how.posture(), ms, restoreMs);
         bench.move(parts);
-        List<String> tethers = bench.leadingOut(parts).stream().map(Joint::id).toList();
-        boolean off = tethers.isEmpty();
+        List<String> freed = new ArrayList<>(off ? parts : List.of());
+        for (Joint joint : giving) {
+            bench.release(joint.id());
+        }
+        for (Joint joint : giving) {
+            freed.addAll(freedBy(joint));
+        }
         steps.add(
                 new Step(
                         costed,
                         Optional.of(off ? Step.Departure.LIFTED_OFF : Step.Departure.LAID_ASIDE),
                         tethers,
-                        off ? parts : List.of(),
+                        giving.stream().map(Joint::id).toList(),
+                        inOrder(Set.copyOf(freed)),
                         notes));
         return Optional.empty();
     }
@@ -144,7 +177,10 @@ final class Run {
 
     private CostedAct charge(
             Act act, String nextTool, String nextPosture, long ms, long restoreMs) {
-        long setup = device.setup().setupMs(tool, posture, nextTool, nextPosture);
+        long setup =
+                device.setup()
+                        .setupMs(tool, posture, nextTool, nextPosture, bench.isLaidAside());
+        worked = true;
         tool = nextTool;
         posture = nextPosture;
         return new CostedAct(act, nextTool, nextPosture, ms, restoreMs, setup);

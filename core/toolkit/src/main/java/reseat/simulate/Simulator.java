@@ -14,21 +14,27 @@ import reseat.model.State;
  * <p>What is allowed:
  *
  * <ul>
- *   <li>A <b>prepare</b> act comes before any other act, once. It is done by hand in the usual
- *       posture and never charged a set-up. If there are any acts, all prepare acts of the device
- *       must be among them.
+ *   <li>A <b>prepare</b> act comes before any other act, once, unless it was done before the start.
+ *       It is done by hand in the usual posture and never charged a set-up. If there are any acts,
+ *       all prepare acts of the device must be among them or done before; those that only work
+ *       inside the device needs, only if some act is not {@linkplain reseat.model.Power#isOutside
+ *       outside}.
  *   <li>A <b>release</b> needs an unreleased joint, no part of its {@code under} in the place of
- *       its site, and every supply that it needs cut. A supply is cut as soon as one joint that
- *       cuts it is released.
+ *       its site, every supply that it {@linkplain reseat.model.Power needs} cut, and every joint
+ *       that the way {@linkplain Device#strainedBy would be strained by} released. A supply is cut
+ *       as soon as one joint that cuts it is released.
  *   <li>A <b>move</b> takes parts other than the base that unreleased joints hang together. Every
- *       unreleased joint to other parts has slack, nothing outside the move is in the way of one of
- *       its parts in the same place, and all are moved with the same tool in the same posture. It
- *       costs the longest of their times and the longest of their restore times. The parts lie in a
- *       new place of their own afterwards, whatever places they came from.
+ *       unreleased joint to other parts has slack or gives, nothing outside the move is in the way
+ *       of one of its parts in the same place, every supply that the parts need is cut, and all are
+ *       moved with the same tool in the same posture. A joint to other parts that gives is released
+ *       by the move, if what it needs itself was cut before. The move costs the longest of the
+ *       parts' times and the longest of their restore times, and those of the joints that it
+ *       releases. The parts lie in a new place of their own afterwards, whatever places they came
+ *       from; if unreleased joints still lead out of it, laying them aside is added to the time.
  * </ul>
  *
  * <p>Set-ups are charged between consecutive acts, from the bare hand in the usual posture; nothing
- * is charged at the end. Acts that the rules forbid are carried out and reported: the device allows
+ * is charged at the end. A change of posture costs more while a part lies aside. Acts that the rules forbid are carried out and reported: the device allows
  * them, the user does not.
  *
  * <p>Tools that rules forbid or require are those of releases and moves; a prepare act uses none. A
@@ -75,7 +81,7 @@ public final class Simulator {
 
     /**
      * Finds what makes a state impossible for any unit of the device: unknown ids, a part in two
-     * places, parts apart that a rigid joint still holds.
+     * places, parts apart that a joint without slack still holds.
      *
      * @return sentences; empty if the state is possible
      */
@@ -101,6 +107,6 @@ public final class Simulator {
                 bench.state(),
                 goal.flatMap(goalCheck::missing),
                 new RuleCheck(device, rules)
-                        .check(steps.stream().map(Step::costed).toList(), bench));
+                        .check(steps, bench));
     }
 }

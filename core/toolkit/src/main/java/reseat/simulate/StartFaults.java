@@ -23,6 +23,14 @@ final class StartFaults {
                                 + "\", which the device does not have.");
             }
         }
+        for (String prepare : start.prepared()) {
+            if (!device.prepares().containsKey(prepare)) {
+                faults.add(
+                        "The start has prepare act \""
+                                + prepare
+                                + "\" done, which the device does not have.");
+            }
+        }
         Set<String> seen = new HashSet<>();
         for (Set<String> place : start.places()) {
             for (String part : place) {
@@ -45,7 +53,7 @@ final class StartFaults {
     private static void rigidJointsApart(Bench bench, List<String> faults) {
         Words words = new Words(bench.device());
         for (Joint joint : bench.unreleased()) {
-            if (!joint.slack() && bench.isApart(joint)) {
+            if ((!joint.slack() || joint.gives()) && bench.isApart(joint)) {
                 faults.add(
                         Words.sentence(
                                 words.parts(joint.holds())

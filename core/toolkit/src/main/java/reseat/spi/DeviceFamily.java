@@ -8,7 +8,7 @@ import reseat.check.Check;
 
 /**
  * A family of devices: what its devices have in common, as data. A device file names it under
- * {@code family}. Most families are files alone: see {@link FamilyPlugin}.
+ * {@code family}. Most families are files alone: see {@code FamilyPlugin} in reseat.files.
  *
  * <p>One class cannot be both a plugin and a family: both have checks.
  *

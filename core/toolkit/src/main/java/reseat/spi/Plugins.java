@@ -1,12 +1,10 @@
 package reseat.spi;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import reseat.check.Check;
@@ -14,7 +12,6 @@ import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.fasten.FastenerTables;
-import reseat.internal.spi.PluginLoader;
 import reseat.model.BadInputException;
 import reseat.stock.StockSource;
 
@@ -25,9 +22,6 @@ import reseat.stock.StockSource;
  * @param refused the plugins that were not loaded, and why
  */
 public record Plugins(List<Loaded> loaded, List<Refused> refused) {
-
-    /** How long a plugin may take to start. */
-    public static final Duration START_LIMIT = Duration.ofSeconds(5);
 
     public Plugins {
         loaded = List.copyOf(loaded);
@@ -66,38 +60,6 @@ public record Plugins(List<Loaded> loaded, List<Refused> refused) {
                         .map(plugin -> new Loaded(plugin, Optional.empty(), false))
                         .toList(),
                 List.of());
-    }
-
-    /** Loads the plugins included in Reseat. */
-    public static Plugins bundled() {
-        return load(List.of());
-    }
-
-    /**
-     * Loads the plugins that ship with Reseat and those in folders. In a folder each jar, each
-     * folder of jars and each folder with a {@code family.ini} is one plugin. Nothing that a plugin
-     * does makes this throw.
-     *
-     * @param folders the folders; of two plugins with the same id, the first is used
-     */
-    public static Plugins load(List<Path> folders) {
-        return load(folders, START_LIMIT);
-    }
-
-    /** Loads plugins as {@link #load(List)} does, with another limit for each to start. */
-    public static Plugins load(List<Path> folders, Duration startLimit) {
-        return load(folders, startLimit, Set.of());
-    }
-
-    /**
-     * Loads plugins as {@link #load(List)} does, for a program with its own commands.
-     *
-     * @param folders the folders; of two plugins with the same id, the first is used
-     * @param startLimit how long a plugin may take to start
-     * @param commands names that no command of a plugin may have
-     */
-    public static Plugins load(List<Path> folders, Duration startLimit, Set<String> commands) {
-        return PluginLoader.load(List.copyOf(folders), startLimit, Set.copyOf(commands));
     }
 
     /** Returns the plugins. */

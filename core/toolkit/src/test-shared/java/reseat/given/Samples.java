@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import reseat.spi.DeviceFamily;
-import reseat.spi.FamilyPlugin;
 
 /** The device files under samples. */
 public final class Samples {
@@ -47,8 +46,8 @@ public final class Samples {
                                     new Sourced(
                                             id,
                                             plugins.resolve(id)
-                                                    .resolve("src/main/resources")
-                                                    .resolve(FamilyPlugin.FOLDER)
+                                                    .resolve(
+                                                            "src/main/resources/META-INF/reseat-family")
                                                     .resolve("defaults.yaml")))
                     .filter(family -> Files.exists(((Sourced) family).data()))
                     .toList();

@@ -30,8 +30,13 @@ record Case(long seed, Device device, State start, Goal goal, Rules rules) {
                 new StringBuilder(
                         "seed " + seed + ": " + goal + " from " + start + "\n" + rules + "\n");
         text.append("prepare ").append(device.prepares().values()).append('\n');
+        text.append("supplies ").append(device.supplies().values()).append('\n');
+        text.append("lay aside ").append(device.setup().layAsideMs());
+        text.append(" turn open ").append(device.setup().turnOpenMs()).append('\n');
         for (Part part : device.parts().values()) {
-            text.append("part ").append(part.id()).append(" under ").append(part.under());
+            text.append(part.kind()).append(' ').append(part.id());
+            text.append(" under ").append(part.under());
+            part.needs().ifPresent(needs -> text.append(" needs ").append(needs));
             part.move()
                     .ifPresent(
                             m ->
@@ -46,15 +51,16 @@ record Case(long seed, Device device, State start, Goal goal, Rules rules) {
             text.append(" includes ").append(part.spareIncludes()).append('\n');
         }
         for (Joint joint : device.joints().values()) {
-            text.append("joint ")
+            text.append(joint.kind())
+                    .append(' ')
                     .append(joint.id())
                     .append(joint.slack() ? " slack" : "")
+                    .append(joint.gives() ? " gives" : "")
                     .append(" holds ")
                     .append(joint.holds())
                     .append(" under ")
                     .append(joint.under())
-                    .append(" needs ")
-                    .append(joint.needs())
+                    .append(joint.needs().map(needs -> " needs " + needs).orElse(""))
                     .append(" cuts ")
                     .append(joint.cuts())
                     .append(" ways ")
@@ -63,6 +69,8 @@ record Case(long seed, Device device, State start, Goal goal, Rules rules) {
                                     .map(
                                             w ->
                                                     w.id()
+                                                            + " "
+                                                            + w.kind()
                                                             + " "
                                                             + w.tool()
                                                             + " "
@@ -73,7 +81,10 @@ record Case(long seed, Device device, State start, Goal goal, Rules rules) {
                                                             + w.restoreMs()
                                                             + (w.ruins().isEmpty()
                                                                     ? ""
-                                                                    : " ruins " + w.ruins()))
+                                                                    : " ruins " + w.ruins())
+                                                            + w.strainedBy()
+                                                                    .map(by -> " strained by " + by)
+                                                                    .orElse(""))
                                     .collect(Collectors.joining(", ")))
                     .append('\n');
         }

@@ -1,17 +1,19 @@
 package reseat.oracle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Joint;
+import reseat.model.Kind;
 import reseat.model.Rules;
 import reseat.model.State;
 import reseat.model.Way;
@@ -21,170 +23,147 @@ enum Feature {
     /** Off: no joint has slack. */
     SLACK {
         @Override
-        Optional<Case> without(Case of) {
-            Masks masks = new Masks(of.device());
+        boolean used(Case of, Masks masks) {
             long start = masks.encode(of.start());
             boolean used = false;
             for (int j = 0; j < masks.joints; j++) {
                 used |= masks.slack[j];
-                boolean apart = (masks.holds[j] & ~masks.placeMask(start, masks.site[j])) != 0;
-                if (masks.slack[j] && apart && (Masks.released(start) >> j & 1) == 0) {
-                    return Optional.empty(); // the start could not be reached without slack
-                }
             }
-            return used
-                    ? Optional.of(
-                            joints(
-                                    of,
-                                    j ->
-                                            List.of(
-                                                    copy(
-                                                            j, j.id(), j.holds(), false, j.needs().orElse(List.of()),
-                                                            j.ways()))))
-                    : Optional.empty();
+            return used && !masks.laidAside(start); // else the start could not be reached without
         }
     },
 
     /** Off: a joint through three or more parts is one joint per part, each to the site. */
     SHARED_SCREWS {
         @Override
-        Optional<Case> without(Case of) {
-            if (of.device().joints().values().stream().noneMatch(j -> j.holds().size() > 2)) {
-                return Optional.empty();
-            }
-            return Optional.of(joints(of, Feature::split));
+        boolean used(Case of, Masks masks) {
+            return of.device().joints().values().stream().anyMatch(j -> j.holds().size() > 2);
+        }
+
+        @Override
+        Optional<Oracle.Optimum> without(Case of) {
+            return Oracle.solve(split(of));
         }
     },
 
-    /** Off: no joint needs a supply cut. */
+    /** Off: nothing needs a supply cut. */
     SUPPLIES {
         @Override
-        Optional<Case> without(Case of) {
-            if (of.device().joints().values().stream().allMatch(j -> j.needs().orElse(List.of()).isEmpty())) {
-                return Optional.empty();
-            }
-            return Optional.of(
-                    joints(
-                            of,
-                            j ->
-                                    List.of(
-                                            copy(
-                                                    j, j.id(), j.holds(), j.slack(), List.of(),
-                                                    j.ways()))));
+        boolean used(Case of, Masks masks) {
+            return Arrays.stream(masks.power.ofJoint).anyMatch(needs -> needs != 0)
+                    || Arrays.stream(masks.power.ofSet).anyMatch(needs -> needs != 0);
         }
     },
 
     /** Off: each joint has its first way alone. */
     WAYS {
         @Override
-        Optional<Case> without(Case of) {
-            boolean used =
-                    of.device().joints().values().stream().anyMatch(j -> j.ways().size() > 1);
-            boolean asked =
-                    of.rules().requiredActs().stream().anyMatch(act -> !act.endsWith("/w0"));
-            return used && !asked
-                    ? Optional.of(
-                            joints(
-                                    of,
-                                    j ->
-                                            List.of(
-                                                    copy(
-                                                            j,
-                                                            j.id(),
-                                                            j.holds(),
-                                                            j.slack(),
-                                                            j.needs().orElse(List.of()),
-                                                            firstOf(j.ways())))))
-                    : Optional.empty();
+        boolean used(Case of, Masks masks) {
+            return masks.ways.stream().anyMatch(ways -> ways.size() > 1)
+                    && of.rules().requiredActs().stream().allMatch(act -> act.endsWith("/w0"));
         }
     },
 
     /** Off: parts are moved one at a time. */
     GROUPS {
         @Override
-        Optional<Case> without(Case of) {
-            return Optional.of(of);
+        boolean used(Case of, Masks masks) {
+            return true;
         }
     },
 
     /** Off: the device is closed at the start. */
     HALF_OPEN {
         @Override
-        Optional<Case> without(Case of) {
-            return of.start().equals(State.closed())
-                    ? Optional.empty()
-                    : Optional.of(of.with(State.closed()));
+        boolean used(Case of, Masks masks) {
+            return !of.start().released().isEmpty() || !of.start().places().isEmpty();
+        }
+
+        @Override
+        Optional<Oracle.Optimum> without(Case of) {
+            return Oracle.solve(of.with(new State(Set.of(), List.of(), of.start().prepared())));
+        }
+    },
+
+    /** Off: nothing has to be cut before work inside; work on a cell and what is stated remain. */
+    POWER_FIRST {
+        @Override
+        boolean used(Case of, Masks masks) {
+            return (masks.power.first & ~masks.power.dropped) != 0;
+        }
+    },
+
+    /** Off: no way is strained by anything. */
+    STRAIN {
+        @Override
+        boolean used(Case of, Masks masks) {
+            return masks.ways.stream()
+                    .anyMatch(ways -> ways.stream().anyMatch(way -> way.strainedBy() != 0));
+        }
+    },
+
+    /** Off: no joint lets go by itself. */
+    GIVING {
+        @Override
+        boolean used(Case of, Masks masks) {
+            return of.device().joints().values().stream().anyMatch(Joint::gives);
+        }
+    },
+
+    /** Off: laying aside costs no more than lifting off. */
+    LAY_ASIDE {
+        @Override
+        boolean used(Case of, Masks masks) {
+            return of.device().setup().layAsideMs() > 0;
+        }
+    },
+
+    /** Off: turning the device costs no more while a part lies aside. */
+    TURN_OPEN {
+        @Override
+        boolean used(Case of, Masks masks) {
+            return of.device().setup().turnOpenMs() > 0;
+        }
+    },
+
+    /** Off: every plan needs all prepare acts. */
+    INSIDE_PREPARES {
+        @Override
+        boolean used(Case of, Masks masks) {
+            return of.device().prepares().values().stream()
+                    .anyMatch(p -> p.onlyInside() && !of.start().prepared().contains(p.id()));
         }
     };
 
-    /** Returns the case with the feature switched off; empty if it does not have it. */
-    abstract Optional<Case> without(Case of);
+    /** Tells whether a case has the feature. */
+    abstract boolean used(Case of, Masks masks);
+
+    /** Returns the best plan with the feature switched off. */
+    Optional<Oracle.Optimum> without(Case of) {
+        return Oracle.solve(of, Set.of(this));
+    }
 
     /**
      * Tells whether switching the feature off changes the least cost, or makes the goal impossible.
      */
     boolean matters(Case of, long optimum) {
-        Optional<Case> plain = without(of);
-        if (plain.isEmpty()) {
+        if (!used(of, new Masks(of.device()))) {
             return false;
         }
-        Optional<Oracle.Optimum> then =
-                this == GROUPS ? Oracle.solveWithoutGroups(of) : Oracle.solve(plain.get());
+        Optional<Oracle.Optimum> then = without(of);
         return then.isEmpty() || then.get().ms() != optimum;
     }
 
-    private static Map<String, Way> firstOf(Map<String, Way> ways) {
-        Way first = ways.values().iterator().next();
-        return Map.of(first.id(), first);
-    }
-
-    private static List<Joint> split(Joint joint) {
-        if (joint.holds().size() == 2) {
-            return List.of(joint);
+    /** Returns a case with each joint through three or more parts replaced by several. */
+    private static Case split(Case of) {
+        Map<String, List<String>> by = new LinkedHashMap<>();
+        for (Joint joint : of.device().joints().values()) {
+            List<String> ids = new ArrayList<>();
+            for (String part : joint.holds().subList(0, joint.holds().size() - 1)) {
+                ids.add(joint.holds().size() == 2 ? joint.id() : joint.id() + "." + part);
+            }
+            by.put(joint.id(), ids);
         }
-        List<Joint> pairs = new ArrayList<>();
-        for (String part : joint.holds().subList(0, joint.holds().size() - 1)) {
-            pairs.add(
-                    copy(
-                            joint,
-                            joint.id() + "." + part,
-                            List.of(part, joint.site()),
-                            joint.slack(),
-                            joint.needs().orElse(List.of()),
-                            joint.ways()));
-        }
-        return pairs;
-    }
-
-    private static Joint copy(
-            Joint of,
-            String id,
-            List<String> holds,
-            boolean slack,
-            List<String> needs,
-            Map<String, Way> ways) {
-        return new Joint(
-                id,
-                id,
-                of.kind(),
-                holds,
-                of.under(),
-                slack,
-                needs,
-                of.cuts(),
-                ways,
-                Optional.empty(),
-                Optional.empty(),
-                1);
-    }
-
-    /**
-     * Returns a case with each joint replaced by one or several, in the start, the goal and the
-     * rules as well.
-     */
-    private static Case joints(Case of, Function<Joint, List<Joint>> replace) {
-        Map<String, List<Joint>> by = new LinkedHashMap<>();
-        of.device().joints().forEach((id, joint) -> by.put(id, replace.apply(joint)));
         Device old = of.device();
         Device device =
                 Device.build(
@@ -194,11 +173,16 @@ enum Feature {
                                     .hand(old.hand())
                                     .usualPosture(old.usualPosture())
                                     .setup(old.setup());
+                            for (Kind.Scope scope : Kind.Scope.values()) {
+                                old.kinds(scope).values().forEach(facts::add);
+                            }
                             old.tools().values().forEach(facts::add);
                             old.supplies().values().forEach(facts::add);
                             old.prepares().values().forEach(facts::add);
                             old.parts().values().forEach(facts::add);
-                            by.values().forEach(some -> some.forEach(facts::add));
+                            old.joints()
+                                    .values()
+                                    .forEach(joint -> split(joint, by).forEach(facts::add));
                         });
         Goal goal =
                 of.goal() instanceof Goal.Reach reach
@@ -215,17 +199,60 @@ enum Feature {
                         .requireJoints(ids(by, of.rules().requiredJoints()))
                         .requireParts(of.rules().requiredParts())
                         .requireTools(of.rules().requiredTools());
-        State start = new State(ids(by, of.start().released()), of.start().places());
+        State start =
+                new State(
+                        ids(by, of.start().released()), of.start().places(), of.start().prepared());
         return new Case(of.seed(), device, start, goal, rules);
     }
 
-    private static Set<String> ids(Map<String, List<Joint>> by, Set<String> joints) {
+    private static List<Joint> split(Joint joint, Map<String, List<String>> by) {
+        Map<String, Way> ways = new LinkedHashMap<>();
+        joint.ways().forEach((id, way) -> ways.put(id, strainedBy(way, ids -> ids(by, ids))));
+        List<Joint> pairs = new ArrayList<>();
+        for (String part : joint.holds().subList(0, joint.holds().size() - 1)) {
+            pairs.add(
+                    new Joint(
+                            by.getOrDefault(joint.id(), List.of()).get(pairs.size()),
+                            joint.name(),
+                            joint.kind(),
+                            List.of(part, joint.site()),
+                            joint.under(),
+                            joint.slack(),
+                            joint.gives(),
+                            joint.needs(),
+                            joint.cuts(),
+                            ways,
+                            Optional.empty(),
+                            Optional.empty(),
+                            1));
+        }
+        return pairs;
+    }
+
+    private static Way strainedBy(Way way, UnaryOperator<Set<String>> change) {
+        return new Way(
+                way.id(),
+                way.kind(),
+                way.tool(),
+                way.posture(),
+                way.ms(),
+                way.restoreMs(),
+                List.of(),
+                way.ruins(),
+                "",
+                List.of(),
+                List.of(),
+                way.strainedBy()
+                        .map(ids -> List.copyOf(change.apply(new LinkedHashSet<>(ids)))));
+    }
+
+    private static Set<String> ids(Map<String, List<String>> by, Set<String> joints) {
         Set<String> ids = new LinkedHashSet<>();
-        joints.forEach(id -> by.getOrDefault(id, List.of()).forEach(joint -> ids.add(joint.id())));
+        joints.forEach(id -> ids.addAll(by.getOrDefault(id, List.of())));
         return ids;
     }
 
-    private static Set<String> acts(Map<String, List<Joint>> by, Set<String> acts) {
+    private static Set<String> acts(Map<String, List<String>> by, Set<String> acts) {
         Set<String> ids = new LinkedHashSet<>();
         for (String act : acts) {
             if (Act.parse(act) instanceof Act.Release release) {

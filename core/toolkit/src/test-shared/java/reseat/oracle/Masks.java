@@ -19,7 +19,7 @@ import reseat.model.Way;
  *
  * <p>A state is a long: bits 0-23 released joints; from bit 24 three bits for the place of each
  * part, places numbered by first occurrence; from bit 48 three bits each for tool and posture; from
- * bit 54 what has been done that must be done.
+ * bit 54 what has been done that must be done; bit 62 whether something inside has been done.
  */
 final class Masks {
 
@@ -29,10 +29,12 @@ final class Masks {
     private static final int TOOL = 48;
     private static final int POSTURE = 51;
     static final int DONE = 54;
+    static final long WENT_INSIDE = 1L << 62;
 
     final Device device;
     final List<String> partIds;
     final List<String> jointIds;
+    final List<String> supplyIds;
     final List<String> toolIds;
     final List<String> postureIds;
     final int parts;
@@ -44,8 +46,13 @@ final class Masks {
     final int[] blockedBy;
     final boolean[] slack;
 
-    /** For each joint, for each supply it needs, the joints that cut it. */
-    private final int[][] cutBy;
+    final boolean[] gives;
+
+    /** What has to be cut before what. */
+    final PowerMasks power;
+
+    /** For each joint, the supplies that it cuts. */
+    private final int[] cuts;
 
     final List<List<WayFacts>> ways = new ArrayList<>();
     final int[] moveTool;
@@ -53,8 +60,17 @@ final class Masks {
     final long[] moveMs;
     final long[] moveRestoreMs;
 
-    /** For each set of parts, the rigid joints that lead out of it. */
+    /** For each set of parts, the joints that lead out of it and neither have slack nor give. */
     private final int[] rigidOut;
+
+    /** For each set of parts, the joints that lead out of it and give. */
+    private final int[] givingOut;
+
+    /** For each set of parts, the joints that lead out of it, have slack and do not give. */
+    private final int[] slackOut;
+
+    private final long layAsideMs;
+    private final long turnOpenMs;
 
     /**
      * For each set of parts, whether one tool and posture do for all, and the base is not among
@@ -65,10 +81,18 @@ final class Masks {
     private final long[][] toolChange;
     private final long[][] postureChange;
 
-    /** A way of a joint: tool, posture, and time with restore time. */
-    record WayFacts(Way way, int tool, int posture, long ms) {}
+    /**
+     * A way of a joint: tool, posture, time with restore time, and the joints that must be released
+     * before.
+     */
+    record WayFacts(Way way, int tool, int posture, long ms, int strainedBy) {}
 
     Masks(Device device) {
+        this(device, Set.of());
+    }
+
+    /** Reads a device as if some features did not exist. */
+    Masks(Device device, Set<Feature> off) {
         this.device = device;
         partIds = List.copyOf(device.parts().keySet());
         jointIds = List.copyOf(device.joints().keySet());
@@ -87,14 +111,18 @@ final class Masks {
         site = new int[joints];
         hiddenBy = new int[joints];
         slack = new boolean[joints];
-        cutBy = new int[joints][];
+        gives = new boolean[joints];
+        cuts = new int[joints];
+        supplyIds = List.copyOf(device.supplies().keySet());
+        Strain strain = new Strain(device);
         for (int j = 0; j < joints; j++) {
             Joint joint = device.joint(jointIds.get(j));
             holds[j] = mask(joint.holds(), partIds);
             site[j] = partIds.indexOf(joint.holds().get(joint.holds().size() - 1));
             hiddenBy[j] = mask(joint.under(), partIds);
-            slack[j] = joint.slack();
-            cutBy[j] = joint.needs().orElse(List.of()).stream().mapToInt(this::isolators).toArray();
+            slack[j] = joint.slack() && !off.contains(Feature.SLACK);
+            gives[j] = joint.gives() && !off.contains(Feature.GIVING);
+            cuts[j] = mask(joint.cuts(), supplyIds);
             List<WayFacts> facts = new ArrayList<>();
             for (Way way : joint.ways().values()) {
                 facts.add(
@@ -102,9 +130,12 @@ final class Masks {
                                 way,
                                 toolIds.indexOf(way.tool()),
                                 postureIds.indexOf(way.posture()),
-                                way.ms() + way.restoreMs()));
+                                way.ms() + way.restoreMs(),
+                                off.contains(Feature.STRAIN)
+                                        ? 0
+                                        : mask(strain.of(joint, way), jointIds)));
             }
-            ways.add(facts);
+            ways.add(off.contains(Feature.WAYS) ? facts.subList(0, 1) : facts);
         }
         blockedBy = new int[parts];
         moveTool = new int[parts];
@@ -123,15 +154,21 @@ final class Masks {
             }
         }
         rigidOut = new int[1 << parts];
+        givingOut = new int[1 << parts];
+        slackOut = new int[1 << parts];
         movable = new boolean[1 << parts];
         for (int set = 1; set < 1 << parts; set++) {
             movable[set] = (set >> base & 1) == 0 && agree(set);
             for (int j = 0; j < joints; j++) {
-                if (!slack[j] && (holds[j] & set) != 0 && (holds[j] & ~set) != 0) {
-                    rigidOut[set] |= 1 << j;
+                if ((holds[j] & set) != 0 && (holds[j] & ~set) != 0) {
+                    int[] out = gives[j] ? givingOut : slack[j] ? slackOut : rigidOut;
+                    out[set] |= 1 << j;
                 }
             }
         }
+        power = new PowerMasks(this, cuts, off);
+        layAsideMs = off.contains(Feature.LAY_ASIDE) ? 0 : device.setup().layAsideMs();
+        turnOpenMs = off.contains(Feature.TURN_OPEN) ? 0 : device.setup().turnOpenMs();
         toolChange = table(toolIds, true);
         postureChange = table(postureIds, false);
     }
@@ -158,16 +195,6 @@ final class Masks {
             }
         }
         return true;
-    }
-
-    private int isolators(String supply) {
-        int found = 0;
-        for (int j = 0; j < joints; j++) {
-            if (device.joint(jointIds.get(j)).cuts().contains(supply)) {
-                found |= 1 << j;
-            }
-        }
-        return found;
     }
 
     static int mask(Collection<String> ids, List<String> all) {
@@ -227,6 +254,25 @@ final class Masks {
         return new State(released, places);
     }
 
+    /** Returns whether a part lies aside: an unreleased joint holds parts in different places. */
+    boolean laidAside(long state) {
+        for (int j = 0; j < joints; j++) {
+            if ((released(state) >> j & 1) == 0
+                    && (holds[j] & ~placeMask(state, site[j])) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int cut(int released) {
+        int cut = 0;
+        for (int j = 0; j < joints; j++) {
+            cut |= (released >> j & 1) != 0 ? cuts[j] : 0;
+        }
+        return cut;
+    }
+
     static int released(long state) {
         return (int) (state & 0xFFFFFF);
     }
@@ -240,7 +286,7 @@ final class Masks {
     }
 
     static int done(long state) {
-        return (int) (state >>> DONE);
+        return (int) (state >>> DONE & 0xFF);
     }
 
     static long inHand(long state, int tool, int posture) {
@@ -277,30 +323,28 @@ final class Masks {
 
     // ---- acts
 
-    boolean mayRelease(long state, int joint) {
+    boolean mayRelease(long state, int joint, WayFacts way) {
         int released = released(state);
-        if ((released >> joint & 1) != 0
-                || (hiddenBy[joint] & placeMask(state, site[joint])) != 0) {
-            return false;
-        }
-        for (int isolators : cutBy[joint]) {
-            if ((isolators & released) == 0) {
-                return false;
-            }
-        }
-        return true;
+        return (released >> joint & 1) == 0
+                && (hiddenBy[joint] & placeMask(state, site[joint])) == 0
+                && (power.ofJoint[joint] & ~cut(released)) == 0
+                && (way.strainedBy & ~released) == 0;
     }
 
     /**
-     * Returns the states after each act that may be done, releases in their first way.
+     * Returns the states after each act that may be done, releases in the first way that may be
+     * taken.
      *
      * @param movable hears of each set of parts that may move
      */
     List<Long> next(long state, IntConsumer movable) {
         List<Long> next = new ArrayList<>();
         for (int j = 0; j < joints; j++) {
-            if (mayRelease(state, j)) {
-                next.add(afterRelease(state, j, ways.get(j).get(0)));
+            for (WayFacts way : ways.get(j)) {
+                if (mayRelease(state, j, way)) {
+                    next.add(afterRelease(state, j, way));
+                    break;
+                }
             }
         }
         for (int set = 1; set < 1 << parts; set++) {
@@ -323,7 +367,18 @@ final class Masks {
                 return false;
             }
         }
-        return hangsTogether(released(state), set);
+        return hangsTogether(released(state), set) && isCut(state, set);
+    }
+
+    /** Tells whether what a set of parts needs is cut, and what the joints need that then give. */
+    private boolean isCut(long state, int set) {
+        int needs = power.ofSet[set];
+        for (int j = 0; j < joints; j++) {
+            if ((letGo(state, set) >> j & 1) != 0) {
+                needs |= power.ofJoint[j];
+            }
+        }
+        return (needs & ~cut(released(state))) == 0;
     }
 
     private boolean hangsTogether(int released, int set) {
@@ -341,7 +396,8 @@ final class Masks {
     }
 
     long afterRelease(long state, int joint, WayFacts way) {
-        return inHand(state | 1L << joint, way.tool, way.posture);
+        long inside = (power.outsideJoints >> joint & 1) != 0 ? 0 : WENT_INSIDE;
+        return inHand(state | 1L << joint | inside, way.tool, way.posture);
     }
 
     long afterMove(long state, int set) {
@@ -350,15 +406,36 @@ final class Masks {
             place[p] = (set >> p & 1) != 0 ? MAX_PARTS + 1 : placeOf(state, p);
         }
         int first = Integer.numberOfTrailingZeros(set);
-        long keep = state & ~(0xFFFFFFL << PLACE);
+        long inside = (set & ~power.outsideParts) == 0 ? 0 : WENT_INSIDE;
+        long keep = state & ~(0xFFFFFFL << PLACE) | givingOut[set] | inside;
         return inHand(keep | packed(place), moveTool[first], movePosture[first]);
     }
 
     long setupMs(long from, int tool, int posture) {
-        return toolChange[tool(from)][tool] + postureChange[posture(from)][posture];
+        boolean turned = turnOpenMs > 0 && posture(from) != posture && laidAside(from);
+        return toolChange[tool(from)][tool]
+                + postureChange[posture(from)][posture]
+                + (turned ? turnOpenMs : 0);
     }
 
-    long moveCost(int set) {
+    /** Returns the joints that let go when a set of parts is moved. */
+    int letGo(long state, int set) {
+        return givingOut[set] & ~released(state);
+    }
+
+    /** Returns what a move of a set of parts costs, its set-up apart. */
+    long moveMs(long state, int set) {
+        long ms = (slackOut[set] & ~released(state)) != 0 ? layAsideMs : 0;
+        for (int j = 0; j < joints; j++) {
+            if ((letGo(state, set) >> j & 1) != 0) {
+                ms += ways.get(j).get(0).ms;
+            }
+        }
+        return ms + moveMs(set);
+    }
+
+    /** Returns the greatest time and restore time of a set of parts. */
+    private long moveMs(int set) {
         long ms = 0;
         long restore = 0;
         for (int p = 0; p < parts; p++) {

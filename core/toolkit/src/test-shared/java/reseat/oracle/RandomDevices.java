@@ -21,7 +21,7 @@ import reseat.model.Way;
 /**
  * Makes small random devices, the same for the same seed: 5 to 7 parts and 7 to 12 joints. Parts
  * are built up on the base one after the other, so that most devices can be taken apart; what comes
- * later covers what came before.
+ * later covers what came before. Most parts and joints leave what they need to the rules.
  */
 final class RandomDevices {
 
@@ -35,15 +35,15 @@ final class RandomDevices {
     private final int[] carrier;
     private final List<Set<Integer>> under = new ArrayList<>();
     private final List<Joint> joints = new ArrayList<>();
-    private final boolean supplies;
+    private final List<String> supplies;
 
     private RandomDevices(Random random) {
         this.random = random;
         this.parts = 5 + random.nextInt(3);
         this.tools = List.of(HAND, "t5", "ph00", "spudger").subList(0, 2 + random.nextInt(3));
-        this.postures = List.of(FLAT, "face-down", "on-edge").subList(0, 1 + random.nextInt(3));
+        this.postures = List.of(FLAT, "face-down", "on-edge").subList(0, chance(15) ? 1 : 2 + random.nextInt(2));
         this.carrier = new int[parts];
-        this.supplies = chance(80);
+        this.supplies = List.of("cell", "dock").subList(0, chance(8) ? 0 : chance(70) ? 1 : 2);
     }
 
     /** Returns the case of a seed. */
@@ -60,13 +60,14 @@ final class RandomDevices {
             under.add(new LinkedHashSet<>());
         }
         under.add(new LinkedHashSet<>());
-        int wanted = 7 + random.nextInt(6);
+        int wanted = 7 + random.nextInt(6) - supplies.size();
         for (int p = 1; p < parts; p++) {
             mount(p, wanted - joints.size() - (parts - 1 - p));
         }
         while (joints.size() < wanted) {
             extra();
         }
+        supplies.forEach(this::isolator);
         covers();
         return Device.build("random-" + seed, this::fill);
     }
@@ -74,11 +75,17 @@ final class RandomDevices {
     private void fill(Device.Builder facts) {
         facts.base("base").hand(HAND).usualPosture(FLAT).setup(setup());
         tools.forEach(tool -> facts.add(new Tool(tool, tool, Optional.empty(), Optional.empty())));
-        if (supplies) {
-            facts.add(new Supply("cell", "Cell"));
+        RandomKinds.all().forEach(facts::add);
+        for (String supply : supplies) {
+            Optional<String> of =
+                    chance(75) ? Optional.of(id(1 + random.nextInt(parts - 1))) : Optional.empty();
+            facts.add(new Supply(supply, supply, of, chance(20)));
         }
         if (chance(15)) {
-            facts.add(new Prepare("shut-down", "Shut it down", time(), time(), List.of()));
+            facts.add(prepare("shut-down", false));
+        }
+        if (chance(60)) {
+            facts.add(prepare("discharge", true));
         }
         // The base does not always come first, so that no code can count on it.
         List<Integer> order = new ArrayList<>();
@@ -89,6 +96,10 @@ final class RandomDevices {
             facts.add(part(p));
         }
         joints.forEach(facts::add);
+    }
+
+    private Prepare prepare(String id, boolean onlyInside) {
+        return new Prepare(id, id, "", time(), time(), List.of(), onlyInside);
     }
 
     private Part part(int p) {
@@ -113,13 +124,25 @@ final class RandomDevices {
         return new Part(
                 id(p),
                 id(p),
-                "part",
+                RandomKinds.part(random),
                 under.get(p).stream().map(RandomDevices::id).toList(),
                 move,
                 includes,
                 Optional.empty(),
                 List.of(),
-                List.of());
+                List.of(),
+                needs(10));
+    }
+
+    /** Returns stated needs, or nothing, so that the rules apply. */
+    private Optional<List<String>> needs(int percent) {
+        if (!chance(percent)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                supplies.isEmpty() || chance(60)
+                        ? List.of()
+                        : List.of(supplies.get(random.nextInt(supplies.size()))));
     }
 
     /**
@@ -155,6 +178,23 @@ final class RandomDevices {
         }
     }
 
+    /** Adds a joint that cuts a supply, on one of the later parts rather than the first. */
+    private void isolator(String supply) {
+        int a = Math.max(1 + random.nextInt(parts - 1), 1 + random.nextInt(parts - 1));
+        List<Integer> holds = List.of(a, chance(75) ? 0 : random.nextInt(a));
+        boolean slack = chance(60);
+        Set<String> hidden = new LinkedHashSet<>();
+        for (int cover = a + 1; cover < parts; cover++) {
+            if (chance(25)) {
+                hidden.add(id(cover));
+            }
+        }
+        if (slack && chance(15)) {
+            hidden.add(id(a));
+        }
+        add(holds, hidden, slack, List.of(supply));
+    }
+
     /** Adds a joint that is the last one again. */
     private void twin() {
         Joint last = joints.get(joints.size() - 1);
@@ -166,7 +206,8 @@ final class RandomDevices {
                         last.holds(),
                         last.under(),
                         last.slack(),
-                        last.needs().orElse(List.of()),
+                        last.gives(),
+                        last.needs(),
                         last.cuts(),
                         last.ways(),
                         Optional.empty(),
@@ -188,47 +229,64 @@ final class RandomDevices {
         if (!hidden.contains("base") && holds.get(holds.size() - 1) != 0 && chance(12)) {
             hidden.add("base"); // a socket on the underside
         }
-        boolean isolator = supplies && (joints.size() == 2 || chance(6));
-        List<String> needs = supplies && !isolator && chance(35) ? List.of("cell") : List.of();
+        add(holds, hidden, slack, supplies.stream().filter(supply -> chance(3)).toList());
+    }
+
+    private void add(List<Integer> holds, Set<String> hidden, boolean slack, List<String> cuts) {
+        String kind = RandomKinds.joint(random, slack);
+        boolean gives = chance(slack ? 2 : kind.equals("screw") ? 0 : 30);
+        Optional<List<String>> needs = needs(cuts.isEmpty() ? 12 : 4);
         String id = "j" + joints.size();
         joints.add(
                 new Joint(
                         id,
                         id,
-                        "joint",
+                        kind,
                         holds.stream().map(RandomDevices::id).toList(),
                         List.copyOf(hidden),
                         slack,
+                        gives,
                         needs,
-                        isolator ? List.of("cell") : List.of(),
-                        ways(),
+                        cuts,
+                        ways(gives, kind.equals("screw") ? 0 : 45),
                         Optional.empty(),
                         Optional.empty(),
                         1));
     }
 
-    private Map<String, Way> ways() {
+    private Map<String, Way> ways(boolean gives, int forceful) {
         Map<String, Way> ways = new LinkedHashMap<>();
-        int count = chance(50) ? 1 : 2 + random.nextInt(2);
+        int count = gives || chance(50) ? 1 : 2 + random.nextInt(2);
         for (int w = 0; w < count; w++) {
             String id = "w" + w;
-            List<String> ruins = chance(6) ? List.of(id(1 + random.nextInt(parts - 1))) : List.of();
+            List<String> ruins =
+                    !gives && chance(6) ? List.of(id(1 + random.nextInt(parts - 1))) : List.of();
             ways.put(
                     id,
                     new Way(
                             id,
-                            "undo",
+                            chance(forceful) ? "pry" : "undo",
                             tool(),
-                            chance(60) ? FLAT : posture(),
+                            chance(45) ? FLAT : posture(),
                             time(),
                             time(),
                             List.of(),
                             ruins,
                             "",
                             List.of(),
-                            List.of()));
+                            List.of(),
+                            strainedBy()));
         }
         return ways;
+    }
+
+    /** Returns stated strain, now and then; else the rule applies. */
+    private Optional<List<String>> strainedBy() {
+        if (joints.isEmpty() || chance(90)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                chance(40) ? List.of() : List.of("j" + random.nextInt(joints.size())));
     }
 
     /** States what is in the way of what: later parts of earlier ones, and now and then a ring. */
@@ -246,7 +304,11 @@ final class RandomDevices {
     }
 
     private SetupTable setup() {
-        return new SetupTable(table(tools, 4_000), table(postures, 3_000));
+        return new SetupTable(
+                table(tools, 4_000),
+                table(postures, 3_000),
+                chance(60) ? 10L * random.nextInt(400) : 0,
+                chance(90) ? 10L * random.nextInt(400) : 0);
     }
 
     /**

@@ -58,7 +58,9 @@ public final class SmallDevices {
                 break;
             }
             at = next.get(random.nextInt(next.size()));
-            State state = masks.decode(at);
+            State places = masks.decode(at);
+            State state =
+                    new State(places.released(), places.places(), of.start().prepared());
             stands.add(
                     stand(
                             of.with(state),
@@ -69,14 +71,14 @@ public final class SmallDevices {
     }
 
     private static Stand stand(Case of, String tool, String posture) {
-        long prepareMs =
-                of.device().prepares().values().stream()
-                        .mapToLong(prepare -> prepare.ms() + prepare.restoreMs())
-                        .sum();
+        State prepared =
+                new State(
+                        of.start().released(),
+                        of.start().places(),
+                        of.device().prepares().keySet());
         OptionalLong rest =
-                Oracle.solve(of, tool, posture)
-                        .map(best -> best.acts().isEmpty() ? 0 : best.ms() - prepareMs)
-                        .map(OptionalLong::of)
+                Oracle.solve(of.with(prepared), tool, posture)
+                        .map(best -> OptionalLong.of(best.ms()))
                         .orElse(OptionalLong.empty());
         PlanRequest request =
                 new PlanRequest(of.device(), of.goal(), of.start(), of.rules(), Effort.DEFAULT);

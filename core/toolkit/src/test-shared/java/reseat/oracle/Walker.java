@@ -1,8 +1,11 @@
 package reseat.oracle;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
 import reseat.model.Act;
 import reseat.model.Prepare;
 import reseat.model.State;
@@ -13,9 +16,8 @@ final class Walker {
     private final Case of;
     private final Masks masks;
     private final Asked asked;
-    private final List<String> prepares;
+    private final Set<String> prepared = new HashSet<>();
     private long state;
-    private int prepared;
     private boolean worked;
     private boolean broken;
 
@@ -23,7 +25,6 @@ final class Walker {
         this.of = of;
         this.masks = new Masks(of.device());
         this.asked = new Asked(masks, of);
-        this.prepares = List.copyOf(of.device().prepares().keySet());
         this.state = masks.encode(of.start());
     }
 
@@ -35,18 +36,31 @@ final class Walker {
         if (act instanceof Act.Prepared prepare) {
             return prepare(prepare);
         }
-        if (prepared != (1 << prepares.size()) - 1) {
+        if (!ready(!isOutside(act))) {
             return OptionalLong.empty();
         }
         return act instanceof Act.Release release ? release(release) : move((Act.MoveParts) act);
+    }
+
+    private boolean isOutside(Act act) {
+        if (act instanceof Act.Release release) {
+            return (masks.power.outsideJoints >> masks.jointIds.indexOf(release.joint()) & 1) != 0;
+        }
+        return (masks.partMask(((Act.MoveParts) act).parts()) & ~masks.power.outsideParts) == 0;
+    }
+
+    private boolean ready(boolean inside) {
+        return asked.open().stream()
+                .filter(prepare -> inside || !prepare.onlyInside())
+                .allMatch(prepare -> prepared.contains(prepare.id()));
     }
 
     /** Returns all releases and moves that are allowed now, prepare acts apart. */
     List<Act> allowed() {
         List<Act> acts = new ArrayList<>();
         for (int j = 0; j < masks.joints; j++) {
-            if (masks.mayRelease(state, j)) {
-                for (Masks.WayFacts way : masks.ways.get(j)) {
+            for (Masks.WayFacts way : masks.ways.get(j)) {
+                if (masks.mayRelease(state, j, way)) {
                     acts.add(masks.releaseAct(j, way));
                 }
             }
@@ -60,20 +74,18 @@ final class Walker {
     }
 
     private OptionalLong prepare(Act.Prepared act) {
-        int at = prepares.indexOf(act.prepare());
-        if (worked || at < 0 || (prepared >> at & 1) != 0) {
+        Prepare facts = of.device().prepares().get(act.prepare());
+        if (worked || !asked.open().contains(facts) || !prepared.add(act.prepare())) {
             return OptionalLong.empty();
         }
-        prepared |= 1 << at;
-        broken |= of.rules().forbiddenActs().contains(act.id());
-        Prepare facts = of.device().prepares().get(act.prepare());
+        broken |= !asked.permits(facts);
         return OptionalLong.of(facts.ms() + facts.restoreMs());
     }
 
     private OptionalLong release(Act.Release act) {
         int j = masks.jointIds.indexOf(act.joint());
         for (Masks.WayFacts way : masks.ways.get(j)) {
-            if (way.way().id().equals(act.way()) && masks.mayRelease(state, j)) {
+            if (way.way().id().equals(act.way()) && masks.mayRelease(state, j, way)) {
                 broken |= !asked.permits(j, way);
                 long ms = masks.setupMs(state, way.tool(), way.posture()) + way.ms();
                 state = masks.afterRelease(state, j, way) | asked.fulfilled(act, way.way().tool());
@@ -89,10 +101,10 @@ final class Walker {
         if (Integer.bitCount(set) != act.parts().size() || !masks.mayMove(state, set)) {
             return OptionalLong.empty();
         }
-        broken |= !asked.permits(set);
+        broken |= !asked.permits(set) || !asked.permits(state, set);
         int tool = masks.moveTool[Integer.numberOfTrailingZeros(set)];
         int posture = masks.movePosture[Integer.numberOfTrailingZeros(set)];
-        long ms = masks.setupMs(state, tool, posture) + masks.moveCost(set);
+        long ms = masks.setupMs(state, tool, posture) + masks.moveMs(state, set);
         state =
                 masks.afterMove(state, set)
                         | asked.fulfilled(masks.moveAct(set), masks.toolIds.get(tool));
@@ -101,7 +113,14 @@ final class Walker {
     }
 
     State state() {
-        return masks.decode(state);
+        State places = masks.decode(state);
+        Set<String> all = new LinkedHashSet<>();
+        for (String prepare : of.device().prepares().keySet()) {
+            if (prepared.contains(prepare) || of.start().prepared().contains(prepare)) {
+                all.add(prepare);
+            }
+        }
+        return new State(places.released(), places.places(), all);
     }
 
     boolean reached() {
@@ -110,8 +129,10 @@ final class Walker {
 
     /** Tells whether what was done so far is a valid plan. */
     boolean valid() {
-        boolean ready = prepared == (1 << prepares.size()) - 1;
-        boolean idle = !worked && prepared == 0;
-        return !broken && (ready || idle) && asked.met(state) && !(asked.needsPrepare() && idle);
+        boolean idle = !worked && prepared.isEmpty();
+        return !broken
+                && (idle || ready(false))
+                && asked.met(state)
+                && prepared.containsAll(asked.mustPrepare());
     }
 }

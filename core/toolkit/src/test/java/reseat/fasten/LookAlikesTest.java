@@ -216,42 +216,4 @@ class LookAlikesTest {
                         .map(p -> p.one() + " " + p.other() + " " + p.weight())
                         .toList());
     }
-
-    /** Five types in a ring, each dangerous with its neighbours: two compartments cannot do. */
-    @Test
-    void aRingOfFiveNeedsThreeCompartmentsThoughNoThreeAreMutuallyDangerous() {
-        Bench bench = new Bench();
-        List<String> types = List.of("a", "b", "c", "d", "e");
-        types.forEach(t -> bench.type(t, "M2", 4).screw("of-" + t, Bench.seat(t)));
-        LookAlikes ring =
-                new LookAlikes(
-                        types,
-                        List.of(
-                                pair("a", "b", 2),
-                                pair("b", "c", 2),
-                                pair("c", "d", 2),
-                                pair("d", "e", 2),
-                                pair("e", "a", 2),
-                                pair("a", "c", 1)));
-        TrayPlan plan =
-                TrayPlan.of(bench.build(), types.stream().map(t -> "of-" + t).toList(), ring);
-        assertEquals(3, plan.compartments().size());
-        assertEquals(
-                List.of(1, 2, 3),
-                plan.compartments().stream().map(TrayPlan.Compartment::number).toList());
-        assertTrue(
-                plan.proof()
-                        .startsWith(
-                                "Fewer compartments are impossible: every way to use 2"
-                                        + " was tried ("),
-                plan.proof());
-    }
-
-    @Test
-    void withoutScrewsThereIsNothingToLayApart() {
-        Device device = new Bench().build();
-        assertEquals(
-                "No screw comes out.",
-                TrayPlan.of(device, List.of(), LookAlikes.of(tables, device)).proof());
-    }
 }

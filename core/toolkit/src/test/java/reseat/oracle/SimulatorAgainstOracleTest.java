@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import reseat.model.Act;
 import reseat.model.Joint;
+import reseat.simulate.Refusal;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 
@@ -68,6 +69,88 @@ class SimulatorAgainstOracleTest {
         }
     }
 
+    @Test
+    void agreesOnBestPlansWithOneFault() {
+        Map<Long, AssertionError> failures = new TreeMap<>();
+        long first = Seeds.first();
+        for (long seed = first;
+                seed < first + Seeds.devices(500) && !Seeds.enough(failures);
+                seed++) {
+            long each = seed;
+            Seeds.check(getClass(), seed, this::faultyPlans).ifPresent(e -> failures.put(each, e));
+        }
+        Seeds.report(failures);
+        System.out.printf(
+                "Simulator against oracle: %d plans with one fault allowed, %d refused, %d of them valid.%n",
+                allowed, refused, valid);
+        assertTrue(
+                Seeds.devices(500) < 500 || (allowed > 300 && refused > 2_000 && valid > 300));
+    }
+
+    private void faultyPlans(long seed) {
+        Case of = RandomDevices.of(seed);
+        List<Act> best = Oracle.solve(of).map(Oracle.Optimum::acts).orElse(List.of());
+        Random random = new Random(seed);
+        for (int tries = 0; tries < 12 && !best.isEmpty(); tries++) {
+            List<Act> acts = withFault(best, of, random);
+            Walker walker = new Walker(of);
+            long total = 0;
+            int done = 0;
+            for (Act act : acts) {
+                OptionalLong ms = walker.take(act);
+                if (ms.isEmpty()) {
+                    break;
+                }
+                total += ms.getAsLong();
+                done++;
+            }
+            Verdict verdict = Simulator.judge(of.device(), of.start(), of.goal(), of.rules(), acts);
+            boolean all = done == acts.size();
+            assertEquals(all, verdict.allowed(), () -> acts + " " + verdict.sentences());
+            assertEquals(done, verdict.refusal().map(Refusal::index).orElse(acts.size()));
+            assertEquals(total, verdict.totalMs(), acts::toString);
+            assertEquals(walker.state(), verdict.end());
+            assertEquals(
+                    all && walker.valid(),
+                    verdict.valid(),
+                    () -> acts + " " + verdict.sentences());
+            allowed += all ? 1 : 0;
+            refused += all ? 0 : 1;
+            valid += all && walker.valid() ? 1 : 0;
+        }
+    }
+
+    /** Drops an act, does it twice, swaps two, takes another way, another set or another act. */
+    private static List<Act> withFault(List<Act> best, Case of, Random random) {
+        List<Act> acts = new ArrayList<>(best);
+        int at = random.nextInt(acts.size());
+        Act act = acts.get(at);
+        switch (random.nextInt(6)) {
+            case 0 -> acts.remove(at);
+            case 1 -> acts.add(random.nextInt(acts.size() + 1), act);
+            case 2 -> acts.set(at, acts.set(random.nextInt(acts.size()), act));
+            case 3 -> acts.add(at, randomAct(of, random));
+            case 4 -> acts.set(at, randomAct(of, random));
+            default -> acts.set(at, changed(act, of, random));
+        }
+        return acts;
+    }
+
+    private static Act changed(Act act, Case of, Random random) {
+        if (act instanceof Act.Release release) {
+            List<String> ways = List.copyOf(of.device().joint(release.joint()).ways().keySet());
+            return new Act.Release(release.joint(), ways.get(random.nextInt(ways.size())));
+        }
+        if (act instanceof Act.MoveParts move) {
+            List<String> some = new ArrayList<>(of.device().parts().keySet());
+            String part = some.get(random.nextInt(some.size()));
+            boolean more = !move.parts().contains(part);
+            some.removeIf(p -> p.equals(part) ? !more : !move.parts().contains(p));
+            return some.isEmpty() ? act : new Act.MoveParts(some);
+        }
+        return act;
+    }
+
     private void randomActs(long seed) {
         Case of = RandomDevices.of(seed);
         Random random = new Random(seed);
@@ -97,6 +180,7 @@ class SimulatorAgainstOracleTest {
             assertEquals(total, verdict.totalMs(), longer::toString);
             assertEquals(walker.state().released(), verdict.end().released());
             assertEquals(walker.state().places(), verdict.end().places());
+            assertEquals(walker.state().prepared(), verdict.end().prepared());
             assertEquals(
                     walker.reached(),
                     verdict.goalMissing().isEmpty(),

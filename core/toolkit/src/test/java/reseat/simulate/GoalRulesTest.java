@@ -91,7 +91,7 @@ class GoalRulesTest {
         Goal reach = new Goal.Reach("fan-plug");
         assertMissing("The fan still lies over the fan plug: move the fan first.", fan, reach);
         assertMissing(
-                "The main cell is still live: release the clip before the fan plug.",
+                "The main cell is still on: release the clip before the fan plug.",
                 fan,
                 reach,
                 move("fan", "duct"));

@@ -103,7 +103,7 @@ class ReleaseRulesTest {
                         .cuts("cell-plug", "cell");
         assertRefused(
                 0,
-                "The main cell is still live: release the cell plug before the display cable.",
+                "The main cell is still on: release the cell plug before the display cable.",
                 run(live, release("display-cable")));
         assertAllowed(run(live, release("cell-plug"), release("display-cable")));
     }
@@ -122,7 +122,7 @@ class ReleaseRulesTest {
                         .cuts("fuse", "cell");
         assertRefused(
                 0,
-                "The main cell is still live: release the cell plug or the fuse before the display cable.",
+                "The main cell is still on: release the cell plug or the fuse before the display cable.",
                 run(live, release("display-cable")));
         assertAllowed(run(live, release("fuse"), release("display-cable")));
     }
@@ -139,7 +139,7 @@ class ReleaseRulesTest {
                         .cuts("cell-plug", "cell");
         assertRefused(
                 1,
-                "The dock is always live, because no joint cuts it: the display cable cannot be released.",
+                "The dock is always on, because no joint cuts it: the display cable cannot be released.",
                 run(two, release("cell-plug"), release("display-cable")));
     }
 

@@ -1,6 +1,6 @@
 package reseat.clamshell;
 
-import reseat.spi.FamilyPlugin;
+import reseat.files.FamilyPlugin;
 
 /** Clamshells: devices with a lid on hinges, display inside. */
 public final class ClamshellPlugin extends FamilyPlugin {}

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.LookAlikes;
-import reseat.fasten.TrayPlan;
 import reseat.files.PlanFiles;
 import reseat.model.Act;
 import reseat.model.BadInputException;

@@ -1,6 +1,6 @@
 package reseat.handheld;
 
-import reseat.spi.FamilyPlugin;
+import reseat.files.FamilyPlugin;
 
 /** Sealed handhelds: devices for one hand, tight against dust and water. */
 public final class HandheldPlugin extends FamilyPlugin {}

@@ -1,6 +1,6 @@
 package reseat.slate;
 
-import reseat.spi.FamilyPlugin;
+import reseat.files.FamilyPlugin;
 
 /** Slates: flat devices with a display on the whole front. */
 public final class SlatePlugin extends FamilyPlugin {}

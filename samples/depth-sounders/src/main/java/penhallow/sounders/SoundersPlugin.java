@@ -3,7 +3,7 @@ package penhallow.sounders;
 import java.util.List;
 import reseat.check.Check;
 import reseat.spi.Command;
-import reseat.spi.FamilyPlugin;
+import reseat.files.FamilyPlugin;
 import reseat.stock.StockSource;
 
 /** What we add to Reseat: the family in META-INF/reseat-family, a check, a stock and a command. */

@@ -4,10 +4,12 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import reseat.console.sheet.Terminal;
 import reseat.files.ResolvedJson;
@@ -21,12 +23,13 @@ import reseat.text.TimeText;
 @Command(
         name = "facts",
         description = "Print the facts of a device, with variant, family and seat tables applied.",
-        customSynopsis = "reseat facts FILE [OPTIONS]",
+        customSynopsis = "reseat facts FILE [ID] [OPTIONS]",
         sortOptions = false,
         footer = {
             "",
             "Examples:",
             "  reseat facts samples/tansy/tansy.yaml",
+            "  reseat facts samples/quill/quill.yaml fan-screw.a",
             "  reseat facts samples/sorrel/sorrel.yaml --variant lte --json > sorrel-lte.json",
             "",
             "The output of --json is itself a device file that every command can read."
@@ -36,6 +39,13 @@ final class FactsCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
     @Mixin private DeviceArgs deviceArgs = new DeviceArgs();
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "ID",
+            description = "A part, joint or supply: all facts about it, with where each was read.")
+    private @Nullable String id;
 
     @Option(
             names = "--json",
@@ -48,6 +58,10 @@ final class FactsCommand implements Callable<Integer> {
         Device device = deviceArgs.read(spec.commandLine().getErr());
         if (json) {
             out.print(ResolvedJson.write(device));
+            return 0;
+        }
+        if (id != null) {
+            new FactsOfOne(device, out).print(id);
             return 0;
         }
         out.println(
@@ -65,15 +79,19 @@ final class FactsCommand implements Callable<Integer> {
                         + device.supplies().size()
                         + (device.supplies().size() == 1 ? " supply" : " supplies"));
         out.println();
+        PowerFacts power = new PowerFacts(device);
+        out.println("Power, with what is on the way to the joints that cut it.");
+        power.supplies().forEach(line -> out.println(plain("  " + line)));
+        out.println();
         out.println("Parts, with how each is moved: kind, tool, posture, time out + time back.");
-        device.parts().values().forEach(part -> part(device, part, out));
+        device.parts().values().forEach(part -> part(device, part, power, out));
         out.println();
         out.println("Joints, with what each holds (the site last) and its ways, as above.");
-        device.joints().values().forEach(joint -> joint(device, joint, out));
+        device.joints().values().forEach(joint -> joint(device, joint, power, out));
         return 0;
     }
 
-    private static void part(Device device, Part part, PrintWriter out) {
+    private static void part(Device device, Part part, PowerFacts power, PrintWriter out) {
         String move =
                 part.id().equals(device.base())
                         ? "base"
@@ -101,13 +119,14 @@ final class FactsCommand implements Callable<Integer> {
                                 + "; "
                                 + move
                                 + list("; under ", part.under())
-                                + list("; its spare brings ", part.spareIncludes())));
+                                + list("; its spare brings ", part.spareIncludes())
+                                + power.needs(part)));
     }
 
-    private static void joint(Device device, Joint joint, PrintWriter out) {
+    private static void joint(Device device, Joint joint, PowerFacts power, PrintWriter out) {
         String ways =
                 joint.ways().values().stream()
-                        .map(FactsCommand::way)
+                        .map(way -> way(device, joint, way))
                         .collect(Collectors.joining(" | "));
         out.println(
                 plain(
@@ -118,15 +137,16 @@ final class FactsCommand implements Callable<Integer> {
                                 + " "
                                 + String.join(" + ", joint.holds())
                                 + (joint.slack() ? ", slack" : "")
+                                + (joint.gives() ? ", gives" : "")
                                 + joint.seat().map(seat -> ", " + seat.screw()).orElse("")
                                 + list("; under ", joint.under())
-                                + list("; needs cut ", device.power().needs(joint))
                                 + list("; cuts ", joint.cuts())
                                 + "; "
-                                + ways));
+                                + ways
+                                + power.needs(joint)));
     }
 
-    private static String way(Way way) {
+    private static String way(Device device, Joint joint, Way way) {
         return way.id()
                 + ": "
                 + way.kind()
@@ -138,7 +158,8 @@ final class FactsCommand implements Callable<Integer> {
                 + TimeText.of(way.ms())
                 + " + "
                 + TimeText.of(way.restoreMs())
-                + list(", ruins ", way.ruins());
+                + list(", ruins ", way.ruins())
+                + list(", strained by ", device.strainedBy(joint, way));
     }
 
     private static String list(String label, List<String> ids) {

@@ -2,7 +2,7 @@ package reseat.console.command;
 
 import java.io.PrintWriter;
 import java.util.Locale;
-import reseat.check.CheckWatch;
+import reseat.console.check.CheckWatch;
 
 /** Shows the progress of a run of checks. */
 final class Following implements CheckWatch {

@@ -8,9 +8,9 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import reseat.check.KnownFinding;
-import reseat.check.Sifted;
+import reseat.console.check.Sifted;
 import reseat.files.KnownFiles;
+import reseat.files.KnownFinding;
 import reseat.model.BadInputException;
 
 /** Known findings of the shop, and the date they are judged by. */

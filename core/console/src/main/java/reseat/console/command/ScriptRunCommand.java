@@ -21,6 +21,7 @@ import reseat.check.CheckInput;
 import reseat.check.Finding;
 import reseat.console.sheet.Terminal;
 import reseat.files.DeviceFiles;
+import reseat.files.PluginFiles;
 import reseat.files.Reading;
 import reseat.model.Device;
 import reseat.model.Severity;
@@ -30,7 +31,6 @@ import reseat.script.host.ScriptHost;
 import reseat.script.host.ScriptLimits;
 import reseat.script.host.ScriptOutcome;
 import reseat.script.host.ScriptOutcome.Status;
-import reseat.spi.Plugins;
 import reseat.text.JsonText;
 
 /** Runs scripts on one device. */
@@ -109,7 +109,7 @@ final class ScriptRunCommand implements Callable<Integer> {
     private CheckInput input(Path file) {
         PrintWriter err = spec.commandLine().getErr();
         Device device = DeviceArgs.read(file, Optional.ofNullable(variant), err);
-        Reading base = DeviceFiles.read(file, Optional.empty(), Plugins.bundled().families());
+        Reading base = DeviceFiles.read(file, Optional.empty(), PluginFiles.bundled().families());
         List<Device> all = new ArrayList<>();
         if (base.device().isPresent()) {
             all.add(variant == null ? device : base.device().get());

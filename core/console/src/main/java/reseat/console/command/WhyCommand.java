@@ -15,12 +15,12 @@ import reseat.model.Act;
 import reseat.model.BadInputException;
 import reseat.model.CostedAct;
 import reseat.model.Device;
-import reseat.plan.Explanation;
-import reseat.plan.Necessity;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
-import reseat.plan.Why;
+import reseat.planner.Explanation;
+import reseat.planner.Necessity;
 import reseat.planner.Planner;
+import reseat.planner.Why;
 import reseat.sheet.Names;
 import reseat.text.TimeText;
 

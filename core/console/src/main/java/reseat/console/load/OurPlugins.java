@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import reseat.files.PluginFiles;
 import reseat.model.BadInputException;
 import reseat.spi.Command;
 import reseat.spi.CommandException;
@@ -48,7 +49,8 @@ public final class OurPlugins {
             }
             plugins =
                     GuardedPlugin.guard(
-                            Plugins.load(folders, Plugins.START_LIMIT, BuiltInCommands.NAMES),
+                            PluginFiles.load(
+                                    folders, PluginFiles.START_LIMIT, BuiltInCommands.NAMES),
                             Guard.PROGRAM);
             loaded = plugins;
         }

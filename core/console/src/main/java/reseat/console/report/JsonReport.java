@@ -2,12 +2,12 @@ package reseat.console.report;
 
 import java.util.List;
 import java.util.Map;
-import reseat.check.CheckFailure;
 import reseat.check.CheckInfo;
-import reseat.check.Checked;
 import reseat.check.Finding;
-import reseat.check.Found;
-import reseat.check.KnownFinding;
+import reseat.console.check.CheckFailure;
+import reseat.console.check.Checked;
+import reseat.console.check.Found;
+import reseat.files.KnownFinding;
 import reseat.model.Origin;
 import reseat.model.Problem;
 import reseat.text.JsonText;

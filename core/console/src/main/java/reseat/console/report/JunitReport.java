@@ -6,12 +6,12 @@ import java.util.List;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
-import reseat.check.CheckFailure;
 import reseat.check.CheckInfo;
-import reseat.check.Checked;
 import reseat.check.Finding;
-import reseat.check.Found;
-import reseat.check.KnownFinding;
+import reseat.console.check.CheckFailure;
+import reseat.console.check.Checked;
+import reseat.console.check.Found;
+import reseat.files.KnownFinding;
 import reseat.spi.ToolkitVersion;
 
 /**

@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import reseat.check.CheckFailure;
-import reseat.check.CheckReport;
-import reseat.check.Checked;
-import reseat.check.Found;
-import reseat.check.KnownFinding;
-import reseat.check.Sifted;
+import reseat.console.check.CheckFailure;
+import reseat.console.check.CheckReport;
+import reseat.console.check.Checked;
+import reseat.console.check.Found;
+import reseat.console.check.Sifted;
+import reseat.files.KnownFinding;
 import reseat.model.Severity;
 
 /**

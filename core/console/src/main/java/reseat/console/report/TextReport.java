@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import reseat.check.CheckInfo;
-import reseat.check.Checked;
 import reseat.check.Finding;
-import reseat.check.Found;
-import reseat.check.KnownFinding;
+import reseat.console.check.Checked;
+import reseat.console.check.Found;
 import reseat.console.sheet.Terminal;
+import reseat.files.KnownFinding;
 
 /** Writes findings as text. */
 public final class TextReport {

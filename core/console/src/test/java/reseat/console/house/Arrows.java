@@ -33,7 +33,7 @@ final class Arrows {
                             "the step graph says what is possible; what to choose is the planner's"),
                     new Floor(
                             "plan",
-                            Set.of("model", "graph", "fasten"),
+                            Set.of("model", "fasten"),
                             "a plan is a value; who finds it and who judges it stand elsewhere"),
                     new Floor(
                             "simulate",
@@ -46,8 +46,9 @@ final class Arrows {
                             "a job is a plan carried out; who checks or books it comes after"),
                     new Floor(
                             "stock",
-                            Set.of("model", "plan", "fasten", "job"),
-                            "a stock knows what a plan needs of it, and nobody's opinion of it"),
+                            Set.of(),
+                            "a stock is lines and reservations; what a plan needs of it is worked"
+                                    + " out by the commands of the plugin stock-desk"),
                     new Floor(
                             "sheet",
                             Set.of("model", "fasten", "plan"),
@@ -55,19 +56,11 @@ final class Arrows {
                                     + " the renderer's, and nobody computes with it"),
                     new Floor(
                             "query",
-                            Set.of("model", "graph", "fasten", "plan", "job", "stock"),
+                            Set.of("model", "fasten", "plan", "job", "stock"),
                             "answers about facts and plans, for checks and scripts to ask for"),
                     new Floor(
                             "check",
-                            Set.of(
-                                    "model",
-                                    "graph",
-                                    "fasten",
-                                    "plan",
-                                    "simulate",
-                                    "job",
-                                    "stock",
-                                    "query"),
+                            Set.of("model", "fasten", "plan", "job", "stock", "query"),
                             "a check looks at what was computed; nobody computes with checks"),
                     new Floor(
                             "order",
@@ -90,7 +83,7 @@ final class Arrows {
 
     /** Areas that join the floors of their module together. */
     private static final Set<String> JOINING =
-            Set.of("spi", "files", "script", "console", "testkit", "plugins");
+            Set.of("spi", "files", "loader", "script", "console", "testkit", "plugins");
 
     private static final String TEXT = "text";
 

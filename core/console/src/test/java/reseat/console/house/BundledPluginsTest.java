@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import reseat.files.PluginFiles;
 import reseat.spi.Plugins;
 
 /** Our own plugins are found in a module and on a class path alike, each of them once. */
@@ -46,7 +47,7 @@ class BundledPluginsTest {
 
     @Test
     void areAllLoadedOnce() {
-        Plugins bundled = Plugins.bundled();
+        Plugins bundled = PluginFiles.bundled();
 
         assertEquals(List.of(), bundled.refused());
         assertEquals(plugins().size(), bundled.loaded().size());

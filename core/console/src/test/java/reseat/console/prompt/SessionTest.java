@@ -18,11 +18,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import reseat.fasten.FastenerTables;
+import reseat.files.PluginFiles;
 import reseat.model.Device;
 import reseat.plan.Plan;
 import reseat.script.Bench;
 import reseat.script.Screen;
-import reseat.spi.Plugins;
 
 @Timeout(value = 2, unit = TimeUnit.MINUTES)
 class SessionTest {
@@ -30,7 +30,7 @@ class SessionTest {
     private static final Bench BENCH =
             new Bench(
                     Path.of("../../samples"),
-                    Plugins.bundled(),
+                    PluginFiles.bundled(),
                     FastenerTables.standard(),
                     Screen.NONE);
     private static Session session;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import reseat.model.ConsumableUse;
 import reseat.model.Duration;
 import reseat.model.Kind;
@@ -64,7 +65,7 @@ final class Acts {
         return new Move(
                 act.kind.id(),
                 act.tool(Optional.empty()),
-                act.posture(),
+                act.posture(usualPosture),
                 act.ms("time", "ms", Kind::time),
                 act.ms("restoreTime", "restoreMs", Kind::restoreTime),
                 move.texts("handling"),
@@ -78,9 +79,17 @@ final class Acts {
      * @param look the facts of the joint
      * @param jointKind its kind
      * @param driver the tool that turns its screw, if it has one
+     * @param posture posture of its ways unless file or kind states one
+     * @param spread turns ids of entries with seats into those of their joints
      */
     Map<String, Way> ways(
-            String joint, Look look, KindTable.Entry jointKind, Optional<String> driver) {
+            String joint,
+            Look look,
+            KindTable.Entry jointKind,
+            Optional<String> driver,
+            String posture,
+            UnaryOperator<List<String>> spread) {
+        JointFacts facts = new JointFacts(joint, jointKind, driver, posture, spread);
         if (!look.has("ways")) {
             Look silent = new Look(null, look.at());
             return Map.of(
@@ -90,8 +99,7 @@ final class Acts {
                             "usual",
                             silent,
                             Optional.empty(),
-                            jointKind,
-                            driver));
+                            facts));
         }
         Look all = look.look("ways");
         Map<String, Way> ways = new LinkedHashMap<>(2); // most have one
@@ -105,18 +113,25 @@ final class Acts {
                                         id,
                                         way,
                                         stated(all, id, way),
-                                        jointKind,
-                                        driver)));
+                                        facts)));
         return ways;
     }
+
+    /** What the ways of a joint have in common. */
+    private record JointFacts(
+            String joint,
+            KindTable.Entry kind,
+            Optional<String> driver,
+            String posture,
+            UnaryOperator<List<String>> spread) {}
 
     private Way way(
             Supplier<String> who,
             String id,
             Look look,
             Optional<String> stated,
-            KindTable.Entry jointKind,
-            Optional<String> driver) {
+            JointFacts joint) {
+        KindTable.Entry jointKind = joint.kind();
         Silent act = new Silent(who, look, stated, jointKind, "act");
         if (!resolved
                 && stated.isEmpty()
@@ -141,15 +156,25 @@ final class Acts {
         return new Way(
                 id,
                 act.kind.id(),
-                act.tool(driver),
-                act.posture(),
+                act.tool(joint.driver()),
+                act.posture(joint.posture()),
                 act.ms("time", "ms", Kind::time),
                 act.ms("restoreTime", "restoreMs", Kind::restoreTime),
                 consumes,
                 look.texts("ruins"),
                 look.text("restore", ""),
                 look.texts("handling"),
-                look.texts("hazards"));
+                look.texts("hazards"),
+                strainedBy(who, look, joint));
+    }
+
+    private Optional<List<String>> strainedBy(
+            Supplier<String> who, Look look, JointFacts joint) {
+        Optional<List<String>> all = look.statedTexts("strainedBy").map(joint.spread());
+        if (all.isPresent() && all.get().contains(joint.joint())) {
+            problems.error(look.at("strainedBy"), who.get() + " is strained by itself");
+        }
+        return all;
     }
 
     /** Whether a kind is registered: what follows from a wrong name alone is not told as well. */
@@ -224,11 +249,9 @@ final class Acts {
                     : driver.or(() -> first(handSpeakers(), Kind::tool)).orElse(hand);
         }
 
-        String posture() {
+        String posture(String otherwise) {
             String given = look.fields().text("posture");
-            return given != null
-                    ? given
-                    : first(handSpeakers(), Kind::posture).orElse(usualPosture);
+            return given != null ? given : first(handSpeakers(), Kind::posture).orElse(otherwise);
         }
 
         long ms(String key, String bareKey, Function<Kind, Optional<Duration>> time) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.model.Consumable;
 import reseat.model.FunctionTest;
@@ -98,7 +99,14 @@ final class Assembly {
         }
         device.each(
                 "supplies",
-                (id, look) -> draft.supplies.put(id, new Supply(id, look.text("name", id))));
+                (id, look) ->
+                        draft.supplies.put(
+                                id,
+                                new Supply(
+                                        id,
+                                        look.text("name", id),
+                                        look.text("of"),
+                                        look.flag("first", false))));
         device.each("screwTypes", this::screwType);
         device.each(
                 "prepare",
@@ -112,7 +120,8 @@ final class Assembly {
                                         look.ms("time", "ms").orElse(0L),
                                         look.ms("restoreTime", "restoreMs").orElse(0L),
                                         look.texts("hazards"),
-                                        false)));
+                                        look.text("neededBy")
+                                                .equals(Optional.of(FormatParts.INSIDE)))));
         device.each("parts", this::part);
         device.each("joints", this::joint);
         device.each(
@@ -173,7 +182,14 @@ final class Assembly {
                         look.texts("spareIncludes"),
                         look.text("spare"),
                         look.texts("hazards"),
-                        look.texts("inspect")));
+                        look.texts("inspect"),
+                        needs(look, kind)));
+    }
+
+    /** What the file states, else what the kind states; in a resolved file no default applies. */
+    private Optional<List<String>> needs(Look look, KindTable.Entry kind) {
+        Optional<List<String>> stated = look.statedTexts("needs");
+        return stated.isPresent() || resolved ? stated : kind.kind().needs();
     }
 
     private void joint(String id, Look look) {
@@ -195,14 +211,16 @@ final class Assembly {
         }
         Optional<String> driver =
                 resolved ? Optional.empty() : screw.flatMap(type -> driver(id, look, type));
-        Map<String, Way> ways = acts.ways(id, look, kind, driver);
+        List<String> holds = look.texts("holds");
+        Map<String, Way> ways =
+                acts.ways(id, look, kind, driver, posture(holds), this::spread);
         if (ways.isEmpty()) {
             problems.error(
                     look.at("ways"),
                     "joint " + id + ": a joint must have at least one way to release it");
         }
-        List<String> holds = look.texts("holds");
-        if (holds.size() < 2 || ways.isEmpty()) {
+        boolean gives = look.flag("gives", !resolved && kind.gives());
+        if (holds.size() < 2 || ways.isEmpty() || (gives && !maySoGive(id, look, ways))) {
             return;
         }
         Optional<Seat> seat = screw.map(type -> SeatAssembly.seat(type, look.look("seat")));
@@ -215,7 +233,8 @@ final class Assembly {
                         holds,
                         look.texts("under"),
                         look.flag("slack", !resolved && kind.slack()),
-                        look.texts("needs"),
+                        gives,
+                        needs(look, kind),
                         look.texts("cuts"),
                         ways,
                         seat,
@@ -223,6 +242,36 @@ final class Assembly {
                                 ? Optional.of(SeatAssembly.bond(look.look("bond")))
                                 : Optional.empty(),
                         look.count("madeCycles").orElse(0)));
+    }
+
+    /** The posture in which the first of some parts that is moved at all is moved. */
+    private String posture(List<String> holds) {
+        return holds.stream()
+                .map(draft.parts::get)
+                .filter(Objects::nonNull)
+                .flatMap(part -> part.move().stream())
+                .map(Move::posture)
+                .findFirst()
+                .orElse(draft.usualPosture);
+    }
+
+    private boolean maySoGive(String id, Look look, Map<String, Way> ways) {
+        String who = "joint " + id + " lets go by itself (gives)";
+        if (ways.size() > 1) {
+            problems.error(
+                    look.at("ways"),
+                    who + ", so there is only one way to release it; found " + ways.size());
+            return false;
+        }
+        for (Way way : ways.values()) {
+            if (!way.ruins().isEmpty()) {
+                problems.error(
+                        look.look("ways").look(way.id()).at("ruins"),
+                        who + ", so its release must not ruin a part");
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

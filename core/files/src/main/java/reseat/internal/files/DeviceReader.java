@@ -91,11 +91,27 @@ public final class DeviceReader {
         if (problems.hasErrors()) {
             return Optional.empty();
         }
-        Numbered all = new Numbered(draft.base, draft.parts.values(), draft.joints.values());
+        Device device = build(tree, assembly, places);
+        Numbered all = new Numbered(device);
         if (!OneByOne.works(all)) {
             new ReachabilityCheck(draft, all, places, problems).run();
         }
-        return problems.hasErrors() ? Optional.empty() : Optional.of(build(tree, assembly, places));
+        warnOfDropped(device, places);
+        return problems.hasErrors() ? Optional.empty() : Optional.of(device);
+    }
+
+    private void warnOfDropped(Device device, Places places) {
+        device.power()
+                .dropped()
+                .forEach(
+                        (supply, why) ->
+                                problems.warning(
+                                        places.at("/supplies/" + supply),
+                                        "supply "
+                                                + supply
+                                                + " is never cut first, also where work inside"
+                                                + " should not be done with it on: "
+                                                + why));
     }
 
     private Defaults withCosts(Defaults defaults) {

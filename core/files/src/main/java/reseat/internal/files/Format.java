@@ -37,7 +37,15 @@ final class Format {
                                             may(
                                                     "name",
                                                     value(ScalarType.TEXT),
-                                                    "The name people use."))),
+                                                    "The name people use."),
+                                            may(
+                                                    "of",
+                                                    new Shape.Ref(Scope.PART),
+                                                    "The part it comes from, such as a cell."),
+                                            may(
+                                                    "first",
+                                                    value(ScalarType.BOOL),
+                                                    "Whether it is cut before any work inside."))),
                             "a supply"),
                     "Sources of power.");
 
@@ -77,7 +85,12 @@ final class Format {
                             may(
                                     "inspect",
                                     several(value(ScalarType.TEXT)),
-                                    "What to look at when it is out.")));
+                                    "What to look at when it is out."),
+                            may(
+                                    "needs",
+                                    refs(Scope.SUPPLY),
+                                    "Supplies that must be cut before it is moved; left out:"
+                                            + " computed.")));
 
     private static final Shape.Group SCREW_TYPE =
             group(
@@ -204,7 +217,13 @@ final class Format {
                                     may(
                                             "variants",
                                             VARIANTS,
-                                            "Merge patches (RFC 7396) on this document."))));
+                                            "Merge patches (RFC 7396) on this document."),
+                                    new FormatKey(
+                                            "computed",
+                                            new Shape.Anything(),
+                                            Need.ONLY_RESOLVED,
+                                            "",
+                                            "What follows from the facts; ignored when read."))));
 
     private Format() {}
 }

@@ -181,7 +181,11 @@ final class FormatJoints {
                                     may(
                                             "restore",
                                             value(ScalarType.TEXT),
-                                            "Wording of the restore act, in the imperative."))));
+                                            "Wording of the restore act, in the imperative."),
+                                    may(
+                                            "strainedBy",
+                                            refs(Scope.JOINT),
+                                            "Joints that must not be tight; left out: computed."))));
 
     /** A joint, or several that differ only in their seats. */
     static final Shape.Group JOINT =
@@ -205,9 +209,14 @@ final class FormatJoints {
                                     value(ScalarType.BOOL),
                                     "Whether its parts can lie apart while connected."),
                             may(
+                                    "gives",
+                                    value(ScalarType.BOOL),
+                                    "Whether it lets go by itself when its parts come apart."),
+                            may(
                                     "needs",
                                     refs(Scope.SUPPLY),
-                                    "Supplies that must be cut before its release."),
+                                    "Supplies that must be cut before its release; left out:"
+                                            + " computed."),
                             may("cuts", refs(Scope.SUPPLY), "Supplies that its release cuts."),
                             new FormatKey(
                                     "ways",

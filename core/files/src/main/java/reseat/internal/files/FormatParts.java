@@ -16,6 +16,9 @@ import reseat.model.Signal;
 /** The smaller parts of the {@link Format}, and helpers for describing it. */
 final class FormatParts {
 
+    /** The value of the key {@code neededBy}. */
+    static final String INSIDE = "inside";
+
     static final List<String> FORMS = lower(Seat.Form.values());
 
     private static final List<String> SIGNALS = Stream.of(Signal.values()).map(Enum::name).toList();
@@ -53,7 +56,13 @@ final class FormatParts {
                                     "restoreMs",
                                     Need.NEVER,
                                     "Time of its undoing; 0 by default."),
-                            List.of(may("hazards", refs(Scope.HAZARD), "Hazards it brings."))));
+                            List.of(
+                                    may("hazards", refs(Scope.HAZARD), "Hazards it brings."),
+                                    may(
+                                            "neededBy",
+                                            new Shape.Choice(List.of(INSIDE)),
+                                            "Which plans need it: inside, those with an act"
+                                                    + " inside the device; left out: all."))));
 
     static final Shape.Group TEST =
             group(
@@ -114,6 +123,11 @@ final class FormatParts {
                                     "slack",
                                     value(ScalarType.BOOL),
                                     "Kind of joint: its parts can lie apart while connected."),
+                            may(
+                                    "gives",
+                                    value(ScalarType.BOOL),
+                                    "Kind of joint: it lets go by itself when its parts come"
+                                            + " apart."),
                             may(
                                     "way",
                                     new Shape.Ref(Scope.MANIPULATION),
@@ -252,6 +266,14 @@ final class FormatParts {
                                 "Put one tool away and fetch another."),
                         may("bitChange", value(ScalarType.TIME), "Change the bit on one handle."),
                         may("postureChange", value(ScalarType.TIME), "Turn or prop the device."),
+                        may(
+                                "layAside",
+                                value(ScalarType.TIME),
+                                "Lay a part aside on its tether, more than lifting it off."),
+                        may(
+                                "turnOpen",
+                                value(ScalarType.TIME),
+                                "Turn the device while a part is laid aside, more than usual."),
                         new FormatKey(
                                 "tool",
                                 new Shape.Table(Scope.TOOL, toTool, "a tool"),

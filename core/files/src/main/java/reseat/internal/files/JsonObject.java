@@ -58,6 +58,10 @@ final class JsonObject {
         return child;
     }
 
+    boolean isEmpty() {
+        return values.isEmpty();
+    }
+
     boolean has(String key) {
         return values.containsKey(key);
     }

@@ -36,9 +36,10 @@ final class KindTable {
      * A kind with properties that only the reader needs.
      *
      * @param slack whether joints of it are slack unless a device says otherwise
+     * @param gives whether joints of it give unless a device says otherwise
      * @param way the manipulation that releases a joint or moves a part of it, if it names one
      */
-    record Entry(Kind kind, boolean slack, Optional<String> way) {}
+    record Entry(Kind kind, boolean slack, boolean gives, Optional<String> way) {}
 
     /**
      * Reads the kinds of a device tree.
@@ -122,14 +123,15 @@ final class KindTable {
                         look.flag("captive", false),
                         look.number("dwell", ScalarType.DWELL).map(Number::longValue).orElse(0L),
                         look.count("ratedCycles"),
-                        look.has("needs") ? Optional.of(look.texts("needs")) : Optional.empty(),
+                        look.statedTexts("needs"),
                         look.flag("forceful", false),
                         look.flag("laid", false),
                         look.flag("flammable", false),
                         look.flag("storesCharge", false),
                         heat(look),
                         look.text("source", ""));
-        return new Entry(kind, look.flag("slack", false), look.text("way"));
+        return new Entry(
+                kind, look.flag("slack", false), look.flag("gives", false), look.text("way"));
     }
 
     private static Optional<Kind.Heat> heat(Look look) {
@@ -192,7 +194,7 @@ final class KindTable {
     }
 
     private static Entry plain(Kind.Scope scope, String id) {
-        return new Entry(Kind.plain(scope, id), false, Optional.empty());
+        return new Entry(Kind.plain(scope, id), false, false, Optional.empty());
     }
 
     /**

@@ -75,8 +75,9 @@ final class KnownIds {
         return all;
     }
 
-    private Set<String> partsAndJoints() {
-        Set<String> all = new LinkedHashSet<>(of(Scope.PART));
+    /** Joints, entries with seats and the joints of their seats, after some other ids. */
+    private Set<String> joints(Set<String> before) {
+        Set<String> all = new LinkedHashSet<>(before);
         Node.Fields joints = device.fields("joints");
         EntryMap entries = joints == null ? EntryMap.NONE : joints.entries();
         all.addAll(entries.keySet());
@@ -92,15 +93,21 @@ final class KnownIds {
 
     /** Returns the ids of a scope in the order of the file. */
     Set<String> of(Scope scope) {
-        return scope == Scope.JOINT_OR_PART
-                ? ids.computeIfAbsent(scope, joints -> partsAndJoints())
-                : Objects.requireNonNull(ids.get(scope));
+        if (!ofJoints(scope)) {
+            return Objects.requireNonNull(ids.get(scope));
+        }
+        Set<String> before = scope == Scope.JOINT ? Set.of() : of(Scope.PART);
+        return ids.computeIfAbsent(scope, joints -> joints(before));
+    }
+
+    private static boolean ofJoints(Scope scope) {
+        return scope == Scope.JOINT || scope == Scope.JOINT_OR_PART;
     }
 
     /** Returns whether every id of some defaults is also known in this tree. */
     boolean includes(KnownIds defaults) {
         return defaults.ids.entrySet().stream()
-                .filter(each -> each.getKey() != Scope.JOINT_OR_PART)
+                .filter(each -> !ofJoints(each.getKey()))
                 .allMatch(each -> of(each.getKey()).containsAll(each.getValue()));
     }
 
@@ -110,7 +117,7 @@ final class KnownIds {
      */
     boolean surelyAllows(Scope scope, String id) {
         Set<String> some = ids.get(scope);
-        return sound && scope != Scope.JOINT_OR_PART && some != null && some.contains(id);
+        return sound && !ofJoints(scope) && some != null && some.contains(id);
     }
 
     /** Returns whether an id may be named. A resolved file need not register its kinds. */

@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import reseat.check.KnownFinding;
+import reseat.files.KnownFinding;
 import reseat.internal.files.Scalars.ScalarType;
 import reseat.model.BadInputException;
 import reseat.model.Origin;

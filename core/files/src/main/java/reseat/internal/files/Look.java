@@ -145,6 +145,11 @@ final class Look {
         return List.of(count == all.length ? all : Arrays.copyOf(all, count));
     }
 
+    /** Returns the texts of a list that is there, if only an empty one. */
+    Optional<List<String>> statedTexts(String key) {
+        return has(key) ? Optional.of(texts(key)) : Optional.empty();
+    }
+
     private List<Node> nodes(String key) {
         Node node = fields.get(key);
         if (node instanceof Node.Items list) {

@@ -1,8 +1,8 @@
 package reseat.internal.files;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Takes a device apart greedily, one part at a time. If that works there is a plan in which every
@@ -19,10 +19,14 @@ final class OneByOne {
     /** Parts that were not moved yet: they are where the base is. */
     private final BitRows there;
 
-    /** For each part, how many joints keep it from being moved: not slack, not released yet. */
+    /** For each part, how many joints keep it from being moved: not slack, not loose yet. */
     private final int[] ties;
 
     private final boolean[] released;
+
+    /** Joints that no longer keep their parts together. */
+    private final boolean[] loose;
+
     private final Set<String> cut = new HashSet<>();
 
     private OneByOne(Numbered all) {
@@ -32,6 +36,7 @@ final class OneByOne {
         this.there = new BitRows(1, n);
         this.ties = new int[n];
         this.released = new boolean[m];
+        this.loose = new boolean[m];
         for (int p = 0; p < n; p++) {
             there.set(0, p);
         }
@@ -59,13 +64,16 @@ final class OneByOne {
         while (open > 0 && open < before) {
             before = open;
             for (int j = 0; j < released.length; j++) {
-                if (!released[j] && free(j)) {
+                if (!released[j] && (free(j) || gaveWay(j))) {
                     released[j] = true;
                     if (all.joints.get(j).isIsolator()) {
                         cut.addAll(all.joints.get(j).cuts());
                     }
-                    tie(j, -1);
                     open--;
+                }
+                if (!loose[j] && (released[j] || gives(j))) {
+                    loose[j] = true;
+                    tie(j, -1);
                 }
             }
             // parts mounted last are usually listed last, and come off first
@@ -73,6 +81,7 @@ final class OneByOne {
                 if (ties[p] == 0
                         && p != all.base
                         && there.get(0, p)
+                        && cut.containsAll(all.needsAlone(p))
                         && !all.covers.meets(p, there, 0)) {
                     there.clear(0, p);
                     open--;
@@ -84,7 +93,16 @@ final class OneByOne {
 
     private boolean free(int j) {
         return (!there.get(0, all.site(j)) || !all.hiders.meets(j, there, 0))
-                && (all.joints.get(j).needs().isEmpty()
-                        || cut.containsAll(all.joints.get(j).needs().orElse(List.of())));
+                && cut.containsAll(all.needs.get(j))
+                && all.relaxed(j, released);
+    }
+
+    private boolean gives(int j) {
+        return all.joints.get(j).gives() && cut.containsAll(all.needs.get(j));
+    }
+
+    /** Whether a joint that gives was released by a move of one of its parts. */
+    private boolean gaveWay(int j) {
+        return gives(j) && IntStream.of(all.holds[j]).anyMatch(p -> !there.get(0, p));
     }
 }

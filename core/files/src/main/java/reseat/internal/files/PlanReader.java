@@ -33,6 +33,8 @@ public final class PlanReader {
                     "requiredTools",
                     "permittedRuin");
 
+    private static final List<String> STATE = List.of("released", "places", "prepared");
+
     private final Problems problems;
 
     private PlanReader(String file) {
@@ -62,7 +64,8 @@ public final class PlanReader {
                     root.at(),
                     "found "
                             + root.describe()
-                            + ", expected a state: {\"released\": [...], \"places\": [[...]]}");
+                            + ", expected a state: {\"released\": [...], \"places\": [[...]],"
+                            + " \"prepared\": [...]}");
         }
         reader.finish();
         return state;
@@ -199,10 +202,10 @@ public final class PlanReader {
 
     private State state(Node.Fields fields) {
         for (Map.Entry<String, Node.Entry> each : fields.entries().entrySet()) {
-            if (!each.getKey().equals("released") && !each.getKey().equals("places")) {
+            if (!STATE.contains(each.getKey())) {
                 problems.error(
                         each.getValue().keyAt(),
-                        "a state has the keys \"released\" and \"places\", not "
+                        "a state has the keys \"released\", \"places\" and \"prepared\", not "
                                 + QuoteText.of(each.getKey()));
             }
         }
@@ -215,7 +218,8 @@ public final class PlanReader {
         } else {
             wrong(fields.get("places"), "places", "a list of lists of parts");
         }
-        return new State(released, places);
+        Set<String> prepared = new LinkedHashSet<>(texts(fields.get("prepared"), "prepared"));
+        return new State(released, places, prepared);
     }
 
     private Rules rules(@Nullable Node node) {

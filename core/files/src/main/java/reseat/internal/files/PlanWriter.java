@@ -82,6 +82,7 @@ public final class PlanWriter {
         for (Set<String> place : state.places()) {
             texts(places.addArray(), place);
         }
+        texts(node.putArray("prepared"), state.prepared());
     }
 
     private void rules(Rules rules) {

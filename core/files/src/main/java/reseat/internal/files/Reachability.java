@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import reseat.model.Joint;
 import reseat.model.Move;
@@ -23,13 +24,17 @@ import reseat.model.Part;
  * whether or not together with the others:
  *
  * <ul>
- *   <li>joint j can be released if each part of {@code under(j)} can be separated from j's site and
- *       each supply it needs is cut by a joint that can be released;
+ *   <li>joint j can be released if each part of {@code under(j)} can be separated from j's site,
+ *       each supply it needs is cut by a joint that can be released, and all joints that strain one
+ *       of its ways can be released; a joint that gives, also if two of its parts can be separated
+ *       and each supply it needs is cut;
  *   <li>parts u and s can be separated if a group with one of them and without the other can be
  *       moved. Every group with u contains the <em>train</em> of u: the least set with u that takes
  *       along, for each of its members, the other parts of each rigid joint that cannot be released
- *       and each cover that cannot be separated from it. So no group can be moved if the train
- *       contains the base, or differs in tool or posture, or can never hang together.
+ *       (one that gives is rigid while a supply that it needs cannot be cut) and each cover that
+ *       cannot be separated from it. So no group can be moved if the train contains the base, or
+ *       differs in tool or posture, or can never hang together, or if one of its members states that
+ *       it needs a supply cut that cannot be.
  * </ul>
  *
  * <p>Starting from nothing, both sets grow until they no longer change. By induction over the acts
@@ -126,13 +131,23 @@ final class Reachability {
             for (int p = 0; p < parts.size(); p++) {
                 if (!apartFromAll[p]) {
                     trains.copyFrom(along, p);
-                    moves[p] = trains.close(p, along, like);
+                    moves[p] = trains.close(p, along, like) && live(p) < 0;
                 }
             }
             boolean apart = growParted();
             boolean free = growReleased();
             grown = apart || free;
         }
+    }
+
+    /** Returns a part of a train that needs a supply cut that is not, or -1. */
+    private int live(int train) {
+        for (int p = trains.next(train, 0); p >= 0; p = trains.next(train, p + 1)) {
+            if (!cut.containsAll(all.needsAlways(p))) {
+                return p;
+            }
+        }
+        return -1;
     }
 
     private void takeAlong() {
@@ -194,17 +209,35 @@ final class Reachability {
     private boolean growReleased() {
         boolean grown = false;
         for (int j = 0; j < holds.length; j++) {
-            if (!released[j] && all.hiders.within(j, parted, all.site(j))) {
-                Joint joint = joints.get(j);
-                if (cut.containsAll(joint.needs().orElse(List.of()))) {
-                    released[j] = true;
-                    rigid[j] = false;
-                    cut.addAll(joint.cuts());
-                    grown = true;
-                }
+            if (released[j] || !cut.containsAll(all.needs.get(j))) {
+                continue;
+            }
+            boolean gives = joints.get(j).gives();
+            boolean byAct =
+                    all.hiders.within(j, parted, all.site(j)) && all.relaxed(j, released);
+            if (byAct || (gives && comesApart(j))) {
+                released[j] = true;
+                cut.addAll(joints.get(j).cuts());
+                grown = true;
+            }
+            if (rigid[j] && (released[j] || gives)) {
+                rigid[j] = false;
+                grown = true;
             }
         }
         return grown;
+    }
+
+    /** Returns whether two parts that a joint holds can be separated. */
+    private boolean comesApart(int j) {
+        for (int p : holds[j]) {
+            for (int q : holds[j]) {
+                if (parted.get(p, q)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Parts that hide a joint and cannot be separated from its site. */
@@ -249,31 +282,50 @@ final class Reachability {
 
     /** Returns the first fact that prevents the release of a joint that cannot be released. */
     Obstacle obstacleTo(Joint joint) {
-        for (String supply : joint.needs().orElse(List.of())) {
-            if (!cut.contains(supply)) {
-                return joints.stream()
-                        .filter(isolator -> isolator.cuts().contains(supply))
-                        .findFirst()
-                        .map(
-                                isolator ->
-                                        new Obstacle(
-                                                "needs " + supply + " cut by",
-                                                isolator.id(),
-                                                true,
-                                                false))
-                        .orElse(
-                                new Obstacle(
-                                        "needs a supply cut that nothing cuts:",
-                                        supply,
-                                        false,
-                                        true));
-            }
+        int number = joints.indexOf(joint);
+        Optional<Obstacle> live = live("", all.needs.get(number));
+        if (live.isPresent()) {
+            return live.get();
         }
         List<String> hiding = hiding(joint);
-        if (hiding.isEmpty()) {
-            throw new IllegalArgumentException("joint " + joint.id() + " can be released");
+        if (!hiding.isEmpty()) {
+            return new Obstacle("is hidden by", hiding.get(0), false, false);
         }
-        return new Obstacle("is hidden by", hiding.get(0), false, false);
+        for (int[] strains : all.strains.get(number)) {
+            for (int other : strains) {
+                if (!released[other]) {
+                    return new Obstacle("is strained by", joints.get(other).id(), true, false);
+                }
+            }
+        }
+        throw new IllegalArgumentException("joint " + joint.id() + " can be released");
+    }
+
+    /** Returns the first supply that cannot be cut, with the joint that would cut it. */
+    private Optional<Obstacle> live(String who, List<String> needs) {
+        return needs.stream()
+                .filter(supply -> !cut.contains(supply))
+                .findFirst()
+                .map(
+                        supply ->
+                                joints.stream()
+                                        .filter(isolator -> isolator.cuts().contains(supply))
+                                        .findFirst()
+                                        .map(
+                                                isolator ->
+                                                        new Obstacle(
+                                                                who + "needs " + supply + " cut by",
+                                                                isolator.id(),
+                                                                true,
+                                                                false))
+                                        .orElse(
+                                                new Obstacle(
+                                                        who
+                                                                + "needs a supply cut that nothing"
+                                                                + " cuts:",
+                                                        supply,
+                                                        false,
+                                                        true)));
     }
 
     /**
@@ -286,6 +338,14 @@ final class Reachability {
         trains.close(p, along);
         int goal = trains.get(p, all.of(without)) ? all.of(without) : base;
         if (!trains.get(p, goal)) {
+            int hot = live(p);
+            if (hot >= 0) {
+                String who =
+                        hot == p
+                                ? ""
+                                : "leaves only together with " + parts.get(hot).id() + ", which ";
+                return live(who, all.needsAlways(hot)).orElseThrow();
+            }
             for (int q = trains.next(p, 0); q >= 0; q = trains.next(p, q + 1)) {
                 if (island[q] == island[p] && !agree(p, q)) {
                     return new Obstacle(

@@ -44,11 +44,19 @@ public final class ResolvedWriter {
         JsonObject supplies = root.putObject("supplies");
         device.supplies()
                 .values()
-                .forEach(supply -> supplies.putObject(supply.id()).put("name", supply.name()));
+                .forEach(
+                        supply -> {
+                            JsonObject node = supplies.putObject(supply.id());
+                            node.put("name", supply.name());
+                            supply.of().ifPresent(part -> node.put("of", part));
+                            flag(node, "first", supply.first());
+                        });
         tools(root.putObject("tools"), device);
         JsonObject setup = root.putObject("setup");
         setup(setup.putObject("tool"), device.setup(), true);
         setup(setup.putObject("posture"), device.setup(), false);
+        setup.put("layAside", device.setup().layAsideMs());
+        setup.put("turnOpen", device.setup().turnOpenMs());
         words(root, device);
         JsonObject prepare = root.putObject("prepare");
         device.prepares()
@@ -63,6 +71,9 @@ public final class ResolvedWriter {
                             node.put("ms", act.ms());
                             node.put("restoreMs", act.restoreMs());
                             texts(node, "hazards", act.hazards());
+                            if (act.onlyInside()) {
+                                node.put("neededBy", FormatParts.INSIDE);
+                            }
                         });
         JsonObject parts = root.putObject("parts");
         device.parts().values().forEach(part -> part(parts.putObject(part.id()), part));
@@ -78,6 +89,7 @@ public final class ResolvedWriter {
                             texts(node, "of", test.of());
                             texts(node, "needs", test.needs());
                         });
+        new ComputedWriter(device).write(root.putObject("computed"));
         return root.text();
     }
 
@@ -216,6 +228,7 @@ public final class ResolvedWriter {
         list(node, "spareIncludes", part.spareIncludes());
         texts(node, "hazards", part.hazards());
         texts(node, "inspect", part.inspect());
+        part.needs().ifPresent(needs -> list(node, "needs", needs));
     }
 
     private static void act(
@@ -233,7 +246,8 @@ public final class ResolvedWriter {
         list(node, "holds", joint.holds());
         list(node, "under", joint.under());
         node.put("slack", joint.slack());
-        list(node, "needs", joint.needs().orElse(List.of()));
+        flag(node, "gives", joint.gives());
+        joint.needs().ifPresent(needs -> list(node, "needs", needs));
         list(node, "cuts", joint.cuts());
         JsonObject ways = node.putObject("ways");
         joint.ways().values().forEach(way -> way(ways.putObject(way.id()), way));
@@ -254,6 +268,7 @@ public final class ResolvedWriter {
         text(node, "restore", way.restore());
         texts(node, "handling", way.handling());
         texts(node, "hazards", way.hazards());
+        way.strainedBy().ifPresent(strains -> list(node, "strainedBy", strains));
     }
 
     private static void consumes(JsonObject node, List<ConsumableUse> uses) {
@@ -347,7 +362,7 @@ public final class ResolvedWriter {
     }
 
     /** Writes a value that programs use, even if empty. */
-    private static void list(JsonObject node, String key, List<String> texts) {
+    static void list(JsonObject node, String key, List<String> texts) {
         JsonArray all = node.putArray(key);
         texts.forEach(all::add);
     }

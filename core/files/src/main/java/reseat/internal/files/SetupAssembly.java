@@ -46,7 +46,14 @@ final class SetupAssembly {
         }
         sound &= sound("tool", toolMs);
         sound &= sound("posture", postureMs);
-        return sound ? Optional.of(new SetupTable(toolMs, postureMs)) : Optional.empty();
+        return sound
+                ? Optional.of(
+                        new SetupTable(toolMs, postureMs, single("layAside"), single("turnOpen")))
+                : Optional.empty();
+    }
+
+    private long single(String key) {
+        return setup.ms(key, key).orElse(0);
     }
 
     private Map<String, Map<String, Long>> given(String which) {

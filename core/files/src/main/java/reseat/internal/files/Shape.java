@@ -166,6 +166,7 @@ sealed interface Shape {
         /** None yet: the id is defined here. */
         NEW("id", "ids"),
         PART("part", "parts"),
+        JOINT("joint", "joints"),
         JOINT_OR_PART("part or joint", "parts and joints"),
         SUPPLY("supply", "supplies"),
         TOOL("tool", "tools"),

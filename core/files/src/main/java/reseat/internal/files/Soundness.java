@@ -15,6 +15,7 @@ import reseat.model.Part;
 import reseat.model.Point;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
+import reseat.model.Supply;
 import reseat.model.Tool;
 
 /** Checks the consistency of facts that are each well formed. */
@@ -64,6 +65,13 @@ final class Soundness {
         for (Joint joint : draft.joints.values()) {
             joint(joint, cut);
         }
+        for (Part part : draft.parts.values()) {
+            List<String> needs = part.needs().orElse(List.of());
+            if (!needs.isEmpty()) {
+                cuttable("part " + part.id(), needs, at(part, "/needs"), cut);
+            }
+        }
+        draft.supplies.values().forEach(this::supply);
         seatsApart();
     }
 
@@ -110,6 +118,33 @@ final class Soundness {
                             + part.id()
                             + ": a spare unit can include neither the part itself nor the base");
         }
+        if (base && !part.needs().orElse(List.of()).isEmpty()) {
+            problems.error(
+                    at(part, "/needs"),
+                    "part " + part.id() + " is the base: it is never moved, so it needs nothing cut");
+        }
+    }
+
+    private void cuttable(String who, List<String> needs, Origin at, Set<String> cut) {
+        for (int i = 0; i < needs.size(); i++) {
+            String supply = needs.get(i);
+            if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
+                problems.error(at, who + " needs " + supply + " cut, but no joint cuts it");
+            }
+        }
+    }
+
+    private void supply(Supply supply) {
+        if (supply.of().equals(Optional.of(draft.base))) {
+            problems.error(
+                    places.at("/supplies/" + supply.id() + "/of"),
+                    "supply "
+                            + supply.id()
+                            + " comes from the base "
+                            + draft.base
+                            + ", which is never moved; name the part that holds its cells, or leave"
+                            + " \"of\" out");
+        }
     }
 
     private void joint(Joint joint, Set<String> cut) {
@@ -122,13 +157,12 @@ final class Soundness {
                             + joint.site()
                             + ", which never leaves it");
         }
-        for (int i = 0; i < joint.needs().orElse(List.of()).size(); i++) {
-            String supply = joint.needs().orElse(List.of()).get(i);
-            if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
-                problems.error(
-                        at(joint, "/needs"),
-                        "joint " + joint.id() + " needs " + supply + " cut, but no joint cuts it");
-            }
+        List<String> needs = joint.needs().orElse(List.of());
+        if (!needs.isEmpty()) {
+            cuttable("joint " + joint.id(), needs, at(joint, "/needs"), cut);
+        }
+        for (int i = 0; i < needs.size(); i++) {
+            String supply = needs.get(i);
             if (joint.cuts().contains(supply)) {
                 problems.error(
                         at(joint, "/needs"),

@@ -16,7 +16,7 @@ final class OneByOneTest {
         for (long seed = 1; seed <= devices; seed++) {
             Device device = SmallDevices.of(seed);
             Numbered all =
-                    new Numbered(device.base(), device.parts().values(), device.joints().values());
+                    new Numbered(device);
             if (OneByOne.works(all)) {
                 Reachability reach = new Reachability(all);
                 assertTrue(reach.everythingComesApart(), "seed " + seed);

@@ -31,7 +31,7 @@ final class Expander {
         this.task = task;
         this.c = task.c;
         this.landmarks = landmarks;
-        this.groups = new Groups(c, landmarks.pinnedParts());
+        this.groups = new Groups(c, landmarks.pinnedParts(), landmarks.closedNodes());
     }
 
     /** Returns whether any position allowed more moves than were listed. */
@@ -70,7 +70,8 @@ final class Expander {
      * parts while it still links them: the joint is rigid and ends in a part that no move takes, or
      * of each two parts one is never moved, or they differ in tool or posture, or cannot go before
      * the joint is released, or are never company. A move counts only if its part is never company
-     * to another.
+     * to another; besides, a later move might find tethers released and not lay the part aside, and
+     * the move releases what gives, which may split others.
      */
     private @Nullable Node atOnce(Node node, long[] needs, boolean eager) {
         Position at = node.at;
@@ -82,6 +83,7 @@ final class Expander {
             for (int o = 0; o < options.length; o++) {
                 if (options[o].clazz() == at.clazz
                         && options[o].costMs() == c.minCost[j]
+                        && c.unstrained(options[o], at.released)
                         && task.available(at, j)
                         && (eager || harmless(j))) {
                     return release(node, j, o);
@@ -106,12 +108,14 @@ final class Expander {
         for (int j = 0; j < c.nodes; j++) {
             if (!Bits.get(at.released, j) && !landmarks.isExcluded(j) && task.available(at, j)) {
                 for (int o = 0; o < c.options[j].length; o++) {
-                    next.add(release(node, j, o));
+                    if (c.unstrained(c.options[j][o], at.released)) {
+                        next.add(release(node, j, o));
+                    }
                 }
             }
         }
         for (int[] parts : groups.moves(at, at.met != task.allMet)) {
-            if (!task.forbidden(parts)) {
+            if (!task.forbidden(parts) && task.unpowered(at, parts)) {
                 next.add(move(node, parts));
             }
         }
@@ -120,7 +124,7 @@ final class Expander {
 
     private boolean harmless(int j) {
         int[] holds = c.holds[j];
-        if (!c.slack[j]) {
+        if (!c.slack[j] && !c.gives[j]) {
             for (int p : holds) {
                 if (landmarks.isPinned(p)) {
                     return true;
@@ -163,9 +167,19 @@ final class Expander {
             return false;
         }
         for (int j : c.nodesOf[part]) {
-            if (!c.slack[j] && !Bits.get(at.released, j)) {
+            if (Bits.get(at.released, j)) {
+                continue;
+            }
+            if (c.gives[j] ? landmarks.isExcluded(j) || !harmless(j) : !c.slack[j]) {
                 return false;
             }
+            if (c.slack[j] && c.moving.asideCosts()) {
+                return false;
+            }
+        }
+        int[] move = {part};
+        if (!task.unpowered(at, move)) {
+            return false;
         }
         for (int u : c.partUnder[part]) {
             if (at.place[u] == at.place[part]) {
@@ -201,12 +215,25 @@ final class Expander {
             place[p] = fresh;
         }
         Compiled.canonical(place);
-        Position next = new Position(at.released, place, clazz, task.met(at.met, clazz, parts));
-        return after(node, next, new Node.Step.Move(parts), c.moveCost(parts));
+        int[] given = c.moving.given(parts, at.released);
+        long[] released = at.released;
+        if (given.length > 0) {
+            released = released.clone();
+            for (int j : given) {
+                Bits.set(released, j);
+            }
+        }
+        boolean aside = c.moving.laysAside(parts, released);
+        Position next = new Position(released, place, clazz, task.met(at.met, clazz, parts));
+        long ms = c.moving.ms(parts, given, aside) + c.moving.restoreMs(parts, given);
+        return after(node, next, new Node.Step.Move(parts, given, aside), ms);
     }
 
     private Node after(Node node, Position next, Node.Step step, long costMs) {
-        long paid = costMs + c.setup[node.at.clazz][next.clazz];
+        long paid =
+                costMs
+                        + c.moving.setupMs(
+                                node.at.clazz, next.clazz, node.at.released, node.at.place);
         return new Node(next, node, step, node.cost + paid, Math.max(0, node.rest - paid));
     }
 }

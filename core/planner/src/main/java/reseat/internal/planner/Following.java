@@ -80,7 +80,7 @@ final class Following {
             }
             for (int j : c.nodesOf[p]) {
                 for (int q : c.holds[j]) {
-                    if (!in[q] && !c.slack[j] && !Bits.get(at.released, j)) {
+                    if (!in[q] && isRigid(j) && !Bits.get(at.released, j)) {
                         return false;
                     }
                 }
@@ -91,15 +91,23 @@ final class Following {
                 }
             }
         }
-        return !task.forbidden(move) && hangsTogether(at, move, in);
+        return !task.forbidden(move) && task.unpowered(at, move) && hangsTogether(at, move, in);
+    }
+
+    private boolean isRigid(int j) {
+        return !c.slack[j] && (!c.gives[j] || landmarks.isExcluded(j));
     }
 
     /** Does the first work of a class that can be done; in need also one that splits a group. */
     private @Nullable Node next(Node node, int clazz, boolean inNeed) {
         for (Iterator<Integer> works = left.iterator(); works.hasNext(); ) {
             int work = works.next();
+            if (work < c.nodes && Bits.get(node.at.released, work)) {
+                works.remove();
+                continue;
+            }
             if (work < c.nodes) {
-                int option = option(node.at.clazz, work);
+                int option = option(node.at, work);
                 if (option >= 0
                         && (clazz == ANY || isFree(work, option, clazz))
                         && task.available(node.at, work)) {
@@ -117,7 +125,9 @@ final class Following {
                 continue;
             }
             int[] group = group(node.at, part, inNeed);
-            if (group.length > 0 && !task.forbidden(group)) {
+            if (group.length > 0
+                    && !task.forbidden(group)
+                    && task.unpowered(node.at, group)) {
                 works.remove();
                 for (int p : group) {
                     moved[p] = true;
@@ -133,13 +143,13 @@ final class Following {
                 && c.options[j][option].costMs() == c.minCost[j];
     }
 
-    private int option(int clazz, int j) {
+    private int option(Position at, int j) {
         int best = -1;
         long least = Long.MAX_VALUE;
         for (int o = 0; o < c.options[j].length; o++) {
             Compiled.Option option = c.options[j][o];
-            long cost = c.setup[clazz][option.clazz()] + option.costMs();
-            if (cost < least) {
+            long cost = c.setup[at.clazz][option.clazz()] + option.costMs();
+            if (cost < least && c.unstrained(option, at.released)) {
                 least = cost;
                 best = o;
             }
@@ -160,7 +170,7 @@ final class Following {
                 return new int[0];
             }
             for (int j : c.nodesOf[p]) {
-                if (c.slack[j] || Bits.get(at.released, j)) {
+                if (!isRigid(j) || Bits.get(at.released, j)) {
                     continue;
                 }
                 if (!inNeed && left.contains(j)) {

@@ -7,8 +7,8 @@ import reseat.internal.graph.Bits;
 import reseat.internal.graph.Compiled;
 
 /**
- * The moves that a position allows. Parts held rigidly together form bodies; a move takes bodies
- * that slack joints link, agree on tool and posture, and bring along every cover that lies on them.
+ * The moves that a position allows, power apart. Parts held rigidly together form bodies; a move
+ * takes bodies that slack joints or joints which give link, agree on tool and posture, and bring along every cover that lies on them.
  * Found by listing connected sets of bodies, smallest index first, each once.
  */
 final class Groups {
@@ -21,6 +21,7 @@ final class Groups {
 
     private final Compiled c;
     private final boolean[] pinned;
+    private final boolean[] closed;
     private boolean cutShort;
 
     private int[] body = new int[0];
@@ -31,9 +32,21 @@ final class Groups {
     private long[][] linked = new long[0][];
     private long[][] along = new long[0][];
 
-    Groups(Compiled c, boolean[] pinned) {
+    /**
+     * Makes a list for a device.
+     *
+     * @param pinned the parts that never move
+     * @param closed the nodes that are never released
+     */
+    Groups(Compiled c, boolean[] pinned, boolean[] closed) {
         this.c = c;
         this.pinned = pinned;
+        this.closed = closed;
+    }
+
+    /** Returns whether the parts of a node can only move together while it is unreleased. */
+    private boolean isRigid(int j) {
+        return !c.slack[j] && (!c.gives[j] || closed[j]);
     }
 
     /** Returns whether any position so far allowed more moves than were listed. */
@@ -75,7 +88,7 @@ final class Groups {
             root[p] = p;
         }
         for (int j = 0; j < c.nodes; j++) {
-            if (!c.slack[j] && !Bits.get(at.released, j)) {
+            if (isRigid(j) && !Bits.get(at.released, j)) {
                 int first = root(root, c.holds[j][0]);
                 for (int p : c.holds[j]) {
                     int other = root(root, p);
@@ -118,7 +131,7 @@ final class Groups {
     private void link(long[] released) {
         linked = new long[count][Bits.words(count)];
         for (int j = 0; j < c.nodes; j++) {
-            if (!c.slack[j] || Bits.get(released, j)) {
+            if (isRigid(j) || Bits.get(released, j)) {
                 continue;
             }
             for (int p : c.holds[j]) {
@@ -208,8 +221,11 @@ final class Groups {
         }
     }
 
-    /** A move of all that shares a place changes nothing. */
+    /** A move of all that shares a place changes nothing, unless a joint lets go. */
     private boolean changes(int[] move, Position at) {
+        if (c.moving.given(move, at.released).length > 0) {
+            return true;
+        }
         char place = at.place[move[0]];
         for (int p : move) {
             if (at.place[p] != place) {

@@ -99,9 +99,18 @@ final class Judge {
         return sum;
     }
 
-    /** Puts the needs of the node judged last in a cheap order. */
+    /**
+     * Puts the needs of the node judged last in a cheap order, with nodes that give at the end: a
+     * move may release them on the way.
+     */
     List<Integer> order(Node node, long[] needs, int width) {
-        return bound.order(needs, node.at.clazz, width);
+        List<Integer> order = new ArrayList<>(bound.order(needs, node.at.clazz, width));
+        for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
+            if (c.gives[j]) {
+                order.add(j);
+            }
+        }
+        return order;
     }
 
     /** Bounds the cost from a node judged last of reaching some needs. */

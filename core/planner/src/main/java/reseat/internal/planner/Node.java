@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Compiled;
 
@@ -35,12 +37,17 @@ final class Node {
 
     /** Returns the steps from the start to here. */
     List<Step> steps() {
-        List<Step> steps = new ArrayList<>();
+        return path().stream().map(node -> Objects.requireNonNull(node.step)).toList();
+    }
+
+    /** Returns the nodes from the start, which is left out, to here. */
+    List<Node> path() {
+        List<Node> path = new ArrayList<>();
         for (Node node = this; node != null && node.step != null; node = node.from) {
-            steps.add(node.step);
+            path.add(node);
         }
-        Collections.reverse(steps);
-        return steps;
+        Collections.reverse(path);
+        return path;
     }
 
     /** An act in numbers. */
@@ -65,13 +72,17 @@ final class Node {
          * Moves parts.
          *
          * @param parts the parts, rising
+         * @param given the nodes that it makes let go, rising
+         * @param aside whether the parts are laid aside
          */
         // arrays: created here, passed on, never modified
         @SuppressWarnings("ArrayRecordComponent")
-        record Move(int[] parts) implements Step {
+        record Move(int[] parts, int[] given, boolean aside) implements Step {
             @Override
             public int[] works(Compiled c) {
-                return Arrays.stream(parts).map(p -> c.nodes + p).toArray();
+                return IntStream.concat(
+                                Arrays.stream(parts).map(p -> c.nodes + p), Arrays.stream(given))
+                        .toArray();
             }
         }
     }

@@ -25,9 +25,6 @@ final class Task {
     final Need need;
     final long allMet;
 
-    /** Cost of all prepare acts, in milliseconds; paid by every plan that has an act. */
-    final long prepareMs;
-
     private final Question question;
     private final long[] mustRelease;
     private final List<String> requiredTools;
@@ -36,9 +33,23 @@ final class Task {
     private final Set<List<Integer>> forbiddenMoves = new HashSet<>();
 
     Task(PlanRequest request) {
+        this(request, false);
+    }
+
+    /**
+     * Compiles a request.
+     *
+     * @param outside whether only plans count whose acts can be done with the device closed
+     */
+    Task(PlanRequest request, boolean outside) {
         Rules rules = request.rules();
         question =
-                new Question(request.device(), request.start(), Optional.of(request.goal()), rules);
+                new Question(
+                        request.device(),
+                        request.start(),
+                        Optional.of(request.goal()),
+                        rules,
+                        outside);
         c = question.c;
         need = question.need;
         requiredTools = List.copyOf(rules.requiredTools());
@@ -56,10 +67,6 @@ final class Task {
                     "at most 62 tools, parts and moves can be required, not " + requirements);
         }
         allMet = (1L << requirements) - 1;
-        prepareMs =
-                request.device().prepares().values().stream()
-                        .mapToLong(prepare -> prepare.ms() + prepare.restoreMs())
-                        .sum();
         mustRelease = new long[Bits.words(c.nodes)];
         for (int j : need.released()) {
             Bits.set(mustRelease, j);
@@ -89,8 +96,9 @@ final class Task {
         }
         if (need.reach() >= 0) {
             return !Bits.get(at.released, need.reach())
-                    && c.options[need.reach()].length > 0
-                    && available(at, need.reach());
+                    && available(at, need.reach())
+                    && Arrays.stream(c.options[need.reach()])
+                            .anyMatch(option -> c.unstrained(option, at.released));
         }
         if (need.teardown()) {
             for (int p = 0; p < c.parts; p++) {
@@ -112,8 +120,8 @@ final class Task {
     }
 
     /**
-     * Returns whether a node may be released: its covers are away, its supplies cut, and no
-     * required move becomes impossible.
+     * Returns whether a node may be released by a way that nothing strains: its covers are away, its
+     * supplies cut, and no required move becomes impossible.
      */
     boolean available(Position at, int node) {
         char site = at.place[c.site[node]];
@@ -122,15 +130,20 @@ final class Task {
                 return false;
             }
         }
-        return (c.needs[node] == 0 || (c.needs[node] & ~cut(at)) == 0) && !breaks(at, node);
+        return (c.needs[node] == 0 || (c.needs[node] & ~c.cut(at.released)) == 0)
+                && !breaks(at, node);
     }
 
-    private long cut(Position at) {
-        long cut = c.startCut;
-        for (int j = Bits.next(at.released, 0); j >= 0; j = Bits.next(at.released, j + 1)) {
-            cut |= c.cuts[j];
+    /**
+     * Returns whether parts that nothing else keeps may be moved together as far as power goes: the
+     * supplies that the move needs are cut, and those of the nodes that it makes let go.
+     */
+    boolean unpowered(Position at, int[] parts) {
+        long needs = c.moving.needs(parts);
+        for (int j : c.moving.given(parts, at.released)) {
+            needs |= c.needs[j];
         }
-        return cut;
+        return needs == 0 || (needs & ~c.cut(at.released)) == 0;
     }
 
     boolean forbidden(int[] parts) {

@@ -48,7 +48,7 @@ final class Works {
             int move = c.nodes + p;
             if (before[move] != null) {
                 for (int j : c.nodesOf[p]) {
-                    if (!c.slack[j] && before[j] != null && !Bits.get(before[j], move)) {
+                    if (!c.slack[j] && !c.gives[j] && before[j] != null && !Bits.get(before[j], move)) {
                         Bits.addAll(before[move], before[j]);
                     }
                 }
@@ -89,6 +89,20 @@ final class Works {
         return postures.work(needs, this::before);
     }
 
+    /** A node that gives may be released by a move, at no set-up of its own. */
+    private long[] withoutGiving(long[] needs) {
+        long[] others = needs;
+        for (int j = Bits.next(needs, 0); j >= 0 && j < c.nodes; j = Bits.next(needs, j + 1)) {
+            if (c.gives[j]) {
+                if (others == needs) {
+                    others = needs.clone();
+                }
+                Bits.clear(others, j);
+            }
+        }
+        return others;
+    }
+
     private final class View {
         private final Visits visits;
         private final int[][] classes;
@@ -113,7 +127,8 @@ final class Works {
             }
         }
 
-        OrderWork work(long[] needs, IntFunction<long[]> rows) {
+        OrderWork work(long[] all, IntFunction<long[]> rows) {
+            long[] needs = withoutGiving(all);
             int n = Bits.count(needs);
             int[] names = new int[n];
             int[][] itemClasses = new int[n][];

@@ -9,9 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.files.PluginFiles;
 import reseat.files.ScriptFile;
 import reseat.files.ScriptFile.Language;
-import reseat.spi.Plugins;
 
 /** The scripts that ship, on their fixtures. */
 class ShippedScriptsTest {
@@ -30,7 +30,7 @@ class ShippedScriptsTest {
         for (ScriptFile script : folder.scripts()) {
             approvals = approvals.approve(script, "test", LocalDate.of(2026, 3, 2));
             javaScripts += script.language() == Language.JAVA ? 1 : 0;
-            List<Fixture> own = Fixture.of(script, Plugins.bundled().families());
+            List<Fixture> own = Fixture.of(script, PluginFiles.bundled().families());
             assertTrue(own.stream().anyMatch(Fixture::hasFinding), script.file());
             assertTrue(own.stream().anyMatch(Fixture::hasNearMiss), script.file());
             for (Fixture each : own) {

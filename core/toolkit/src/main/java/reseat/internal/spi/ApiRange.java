@@ -15,10 +15,10 @@ public record ApiRange(int least, int most) {
     private static final Pattern RANGE =
             Pattern.compile("([\\[(])\\s*([0-9]{1,6})\\s*,\\s*([0-9]{1,6})\\s*([])])|([0-9]{1,6})");
 
-    static ApiRange parse(String text) throws Refusal {
+    static ApiRange parse(String text) {
         Matcher m = RANGE.matcher(text.strip());
         if (!m.matches()) {
-            throw new Refusal(
+            throw new IllegalArgumentException(
                     "its api is invalid: \"" + text + "\"; expected a version range such as [1,2)");
         }
         if (m.group(5) != null) {
@@ -40,8 +40,8 @@ public record ApiRange(int least, int most) {
             if (parse(range).holds(version)) {
                 return Optional.empty();
             }
-        } catch (Refusal e) {
-            return Optional.of(e.why());
+        } catch (IllegalArgumentException e) {
+            return Optional.ofNullable(e.getMessage());
         }
         return Optional.of(
                 "it is written for version "

@@ -1,7 +1,4 @@
-/**
- * Loads plugins: finds them, reads their descriptions, gives each its own layer, and validates what
- * they contribute.
- */
+/** How the description of a plugin is found and compared with the version of the interface. */
 @NullMarked
 package reseat.internal.spi;
 

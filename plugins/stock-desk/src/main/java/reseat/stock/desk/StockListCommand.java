@@ -14,7 +14,6 @@ import reseat.stock.Stock;
 import reseat.stock.StockException;
 import reseat.stock.StockItem;
 import reseat.text.JsonText;
-import reseat.text.Table;
 
 /** Lists the lines of a stock. */
 final class StockListCommand implements Command {

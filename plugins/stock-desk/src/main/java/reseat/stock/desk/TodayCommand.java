@@ -22,11 +22,9 @@ import reseat.spi.CommandInfo;
 import reseat.spi.CommandOption;
 import reseat.spi.CommandOption.Kind;
 import reseat.spi.PlanOptions;
-import reseat.stock.CanDo;
 import reseat.stock.Reservation;
 import reseat.stock.Stock;
 import reseat.stock.StockException;
-import reseat.stock.Today;
 
 /** Lists the repairs that can be done today with the shop's stock. */
 final class TodayCommand implements Command {

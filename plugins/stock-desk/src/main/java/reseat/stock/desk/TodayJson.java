@@ -3,12 +3,8 @@ package reseat.stock.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import reseat.stock.Availability;
-import reseat.stock.CanDo;
 import reseat.stock.Reservation;
 import reseat.stock.StockItem;
-import reseat.stock.StockNeed;
-import reseat.stock.Today;
 import reseat.text.JsonText;
 
 /** Answers to "can it be done today", as JSON. The format is described in core/docs/stock.md. */

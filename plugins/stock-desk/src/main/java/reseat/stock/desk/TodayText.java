@@ -8,11 +8,7 @@ import java.util.stream.Collectors;
 import reseat.model.Device;
 import reseat.sheet.Names;
 import reseat.spi.CommandCall;
-import reseat.stock.Availability;
-import reseat.stock.CanDo;
 import reseat.stock.StockItem;
-import reseat.stock.StockNeed;
-import reseat.text.Table;
 import reseat.text.TimeText;
 
 /** Answers to "can it be done today", as text. */
