@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import reseat.check.Finding;
-import reseat.check.Found;
+import reseat.console.check.Found;
 
 /**
  * Groups findings by their cause: those that say the same of several things, each by its name, are

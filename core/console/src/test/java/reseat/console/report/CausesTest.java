@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.check.Finding;
-import reseat.check.Found;
+import reseat.console.check.Found;
 import reseat.model.Origin;
 import reseat.model.Severity;
 
