@@ -243,12 +243,12 @@ class DeviceChecksTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "board-screw: {kind: screw, holds: [board, case], under: [lid, shelf], ",
-                "horn-plug: {kind: wire-plug, holds: [horn, board], under: [lid], ",
-                "tuner-hook: {kind: cable-hook, holds: [tuner, board], under: [lid], "
+                "board-screw: {kind: screw,",
+                "horn-plug: {kind: wire-plug,",
+                "tuner-hook: {kind: cable-hook,"
             })
     void findIsolatorsOffThePath(String joint) {
-        Device device = Radio.with(joint + "needs: [main]", joint + "cuts: [main]");
+        Device device = Radio.with(joint, joint + " cuts: [main],");
         assertEquals(
                 List.of(
                         "isolator-off-path /joints/"
@@ -265,7 +265,7 @@ class DeviceChecksTest {
                         Radio.with(
                                 "jack: {name: Jack, kind: module",
                                 "jack: {name: Service link, kind: link",
-                                "jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid], needs: [main]}",
+                                "jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid]}",
                                 "jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid], cuts: [main]}")));
         assertEquals(
                 List.of(),
@@ -273,7 +273,7 @@ class DeviceChecksTest {
                         Radio.with(
                                 "cell-plug: {kind: wire-plug, holds: [cell, board], under: [lid], cuts: [main]}",
                                 "cell-plug: {kind: wire-plug, holds: [cell, jack], under: [lid]}",
-                                "jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid], needs: [main]}",
+                                "jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid]}",
                                 "jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid], cuts: [main]}")));
     }
 
@@ -310,7 +310,7 @@ class DeviceChecksTest {
                 List.of("joint-without-cover /joints/face-clip"),
                 Radio.found(
                         Radio.with(
-                                "face-clip: {kind: clip, holds: [face, lid], under: [case]}",
+                                "face-clip: {kind: clip, holds: [face, shelf], under: [case]}",
                                 "face-clip: {kind: clip, holds: [face, shelf]}")));
     }
 

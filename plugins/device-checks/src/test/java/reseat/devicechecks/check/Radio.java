@@ -22,7 +22,7 @@ final class Radio {
             base: case
             usualPosture: face-up
             supplies:
-              main: {name: Main cell}
+              main: {name: Main cell, of: cell}
             tools: {steel-spatula: {name: Steel spatula}, scalpel: {name: Scalpel}, hot-air-gun: {name: Hot air}, pliers: {name: Pliers}}
             screwTypes:
               m2: {thread: M2x0.4, length: 4 mm, head: pan, headDiameter: 4 mm, drive: T6, class: 8.8}
@@ -41,16 +41,16 @@ final class Radio {
               lid-screw: {kind: screw, holds: [lid, case], screw: m2}
               cell-plug: {kind: wire-plug, holds: [cell, board], under: [lid], cuts: [main]}
               cell-pad: {kind: pad-bond, holds: [cell, case], under: [lid]}
-              shelf-screw: {kind: screw, holds: [shelf, board, case], under: [lid], needs: [main], screw: m2}
-              board-screw: {kind: screw, holds: [board, case], under: [lid, shelf], needs: [main], screw: m2}
-              tuner-plug: {kind: board-to-board, holds: [tuner, board], under: [lid], needs: [main]}
-              tuner-hook: {kind: cable-hook, holds: [tuner, board], under: [lid], needs: [main]}
-              horn-plug: {kind: wire-plug, holds: [horn, board], under: [lid], needs: [main]}
-              horn-screw: {kind: screw, holds: [horn, case], under: [lid], needs: [main], screw: m2}
-              jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid], needs: [main]}
+              shelf-screw: {kind: screw, holds: [shelf, board, case], under: [lid], screw: m2}
+              board-screw: {kind: screw, holds: [board, case], under: [lid, shelf], screw: m2}
+              tuner-plug: {kind: board-to-board, holds: [tuner, board], under: [lid]}
+              tuner-hook: {kind: cable-hook, holds: [tuner, board], under: [lid]}
+              horn-plug: {kind: wire-plug, holds: [horn, board], under: [lid]}
+              horn-screw: {kind: screw, holds: [horn, case], under: [lid], screw: m2}
+              jack-plug: {kind: wire-plug, holds: [jack, board], under: [lid]}
               jack-screw: {kind: screw, holds: [jack, case], screw: m2, ways: {usual: {posture: face-down}}} # from behind
-              face-plug: {kind: zif-connector, holds: [face, board], under: [lid], slack: true, needs: [main]}
-              face-clip: {kind: clip, holds: [face, lid], under: [case]}
+              face-plug: {kind: zif-connector, holds: [face, board], under: [lid], slack: true}
+              face-clip: {kind: clip, holds: [face, shelf], under: [case]}
               knob-fit: {kind: press-fit, holds: [knob, case]}
             tests:
               power: {text: Switch it on, of: [cell, board]}
