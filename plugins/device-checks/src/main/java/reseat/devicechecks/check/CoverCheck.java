@@ -2,10 +2,8 @@ package reseat.devicechecks.check;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import reseat.check.Check;
 import reseat.check.CheckInfo;
 import reseat.check.CheckInput;
@@ -14,7 +12,6 @@ import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Part;
 import reseat.model.Severity;
-import reseat.text.ListText;
 
 /** Finds joints inside a device that nothing hides. */
 final class CoverCheck implements Check {
@@ -62,25 +59,26 @@ final class CoverCheck implements Check {
                         || (toBase && otherPosture(joint, part))) {
                     return;
                 }
-                evidence.add(part.id() + " lies under " + ListText.and(part.under()));
+                evidence.add(part.id() + " lies under " + part.under().get(0));
             } else if (!toBase && hidden(device, closed, joint, part)) {
                 evidence.add("every other joint of " + part.id() + " is hidden");
             } else {
                 return;
             }
         }
-        Set<String> covers =
+        String cover =
                 parts.stream()
                         .flatMap(part -> part.under().stream())
-                        .collect(Collectors.toCollection(LinkedHashSet::new));
+                        .findFirst()
+                        .map(id -> ", such as " + id)
+                        .orElse("");
         Finding.Draft draft = input.finding("/joints/" + joint.id());
         evidence.forEach(draft::evidence);
         found.add(
                 draft.says(
                         joint.id()
                                 + " can be reached while the device is closed, but all that it holds lies inside.",
-                        "State under for it"
-                                + (covers.isEmpty() ? "." : ", such as " + List.copyOf(covers) + ".")));
+                        "State under for it" + cover + "."));
     }
 
     /** From the back, a joint may be open though its part is covered. */

@@ -44,10 +44,11 @@ final class IsolatorCheck implements Check {
                     "interlocks?",
                     "breakers?",
                     "isolators?",
-                    "disconnectors?",
-                    "supply",
-                    "mains",
-                    "power");
+                    "disconnectors?");
+
+    /** Words that tell no cell from another. */
+    private static final Set<String> COMMON =
+            Set.of("cell", "cells", "battery", "pack", "the", "on", "of", "a", "in", "power", "");
 
     @Override
     public CheckInfo info() {
@@ -122,6 +123,7 @@ final class IsolatorCheck implements Check {
 
     private static boolean sharesWord(String one, String other) {
         Set<String> words = new LinkedHashSet<>(words(one));
+        words.removeAll(COMMON);
         words.retainAll(words(other));
         return !words.isEmpty();
     }

@@ -73,7 +73,11 @@ final class PowerCheck implements Check {
         List<Finding> found = new ArrayList<>();
         for (LiveActs.Live act : LiveActs.of(plan)) {
             for (Supply supply : device.supplies().values()) {
-                Optional<String> cell = supply.of().filter(id -> touches(device, act.act(), id));
+                // a file that does not say which cell it comes from is read by its names
+                Optional<String> cell =
+                        IsolatorCheck.sources(device, supply.id()).stream()
+                                .filter(id -> touches(device, act.act(), id))
+                                .findFirst();
                 if (cell.isPresent()
                         && act.live().contains(supply.id())
                         && !onTheWay(device.power(), supply.id(), act.act())) {

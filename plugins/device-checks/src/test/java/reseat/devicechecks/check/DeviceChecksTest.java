@@ -258,6 +258,21 @@ class DeviceChecksTest {
     }
 
     @Test
+    void findAnIsolatorOfAnotherCell() {
+        Device device =
+                Radio.with(
+                        "main: {name: Main cell, of: cell}",
+                        "main: {name: Main cell, of: cell}\n  spare: {name: Spare pack}",
+                        "jack: {name: Jack, kind: module",
+                        "jack: {name: Spare pack, kind: cell",
+                        "cuts: [main]}",
+                        "cuts: [main, spare]}");
+        assertEquals(
+                List.of("isolator-off-path /joints/cell-plug/cuts"),
+                Radio.found(device).stream().filter(f -> f.startsWith("isolator")).toList());
+    }
+
+    @Test
     void acceptALinkAndABoardBetweenCellAndBoard() {
         assertEquals(
                 List.of(),
