@@ -31,7 +31,9 @@ final class Causes {
 
     private static List<Object> cause(Found found) {
         Finding finding = Objects.requireNonNull(found.finding());
-        Pattern own = Pattern.compile("(?<![\\w.-])" + Pattern.quote(name(finding)) + "(?![\\w-]|\\.\\w)");
+        Pattern own =
+                Pattern.compile(
+                        "(?<![\\w.-])" + Pattern.quote(name(finding)) + "(?![\\w-]|\\.\\w)");
         return List.of(
                 finding.check(),
                 finding.severity(),

@@ -128,11 +128,17 @@ final class Plausible {
         length(Limit.BOSS, at + "bossOuter", who + ": a boss", seat.bossOuterMm());
         seat.behind()
                 .forEach(
-                        behind -> length(Limit.GAP, at + "behind", who + ": a gap", behind.gapMm()));
+                        behind ->
+                                length(Limit.GAP, at + "behind", who + ": a gap", behind.gapMm()));
         seat.torqueNm()
                 .ifPresent(
                         nm -> {
-                            over(Limit.TORQUE, at + "torque", who + ": a torque", nm, NumberText.figures(nm, 3) + " N·m");
+                            over(
+                                    Limit.TORQUE,
+                                    at + "torque",
+                                    who + ": a torque",
+                                    nm,
+                                    NumberText.figures(nm, 3) + " N·m");
                             if (nm < LEAST_TORQUE_NM && told.add(at(at + "torque"))) {
                                 problems.warning(
                                         at(at + "torque"),
@@ -162,7 +168,12 @@ final class Plausible {
     }
 
     private void length(Limit limit, String at, String what, double mm) {
-        over(limit, at, what, mm, mm >= 1000 ? NumberText.figures(mm / 1000, 3) + " m" : NumberText.mm(mm));
+        over(
+                limit,
+                at,
+                what,
+                mm,
+                mm >= 1000 ? NumberText.figures(mm / 1000, 3) + " m" : NumberText.mm(mm));
     }
 
     private void over(Limit limit, String at, String what, double value, String written) {

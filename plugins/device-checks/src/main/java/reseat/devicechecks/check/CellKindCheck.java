@@ -42,8 +42,7 @@ final class CellKindCheck implements Check {
         List<Finding> found = new ArrayList<>();
         for (Part part : input.device().parts().values()) {
             String name = Texts.lower(part.name()).replace('-', ' ').strip();
-            boolean byName =
-                    CELL_LAST.matcher(name).find() && !OTHER_CELL.matcher(name).find();
+            boolean byName = CELL_LAST.matcher(name).find() && !OTHER_CELL.matcher(name).find();
             boolean source =
                     input.device().supplies().values().stream()
                             .filter(supply -> supply.of().equals(Optional.of(part.id())))

@@ -32,8 +32,7 @@ final class Closed {
         parts = device.power().outsideParts();
         for (Joint joint : device.joints().values()) {
             joint.holds()
-                    .forEach(
-                            id -> jointsOf.computeIfAbsent(id, i -> new ArrayList<>()).add(joint));
+                    .forEach(id -> jointsOf.computeIfAbsent(id, i -> new ArrayList<>()).add(joint));
             if (isConnector(joint)) {
                 joint.under().forEach(id -> opening.merge(id, 1, Integer::sum));
             }

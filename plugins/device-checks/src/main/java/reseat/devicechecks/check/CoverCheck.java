@@ -96,7 +96,10 @@ final class CoverCheck implements Check {
         List<Joint> others =
                 device.joints().values().stream()
                         .filter(other -> other.holds().contains(part.id()))
-                        .filter(other -> !Set.copyOf(other.holds()).equals(Set.copyOf(joint.holds())))
+                        .filter(
+                                other ->
+                                        !Set.copyOf(other.holds())
+                                                .equals(Set.copyOf(joint.holds())))
                         .toList();
         return !others.isEmpty()
                 && others.stream().noneMatch(closed::reaches)

@@ -66,7 +66,6 @@ final class Hazards {
     /** Returns whether a hazard speaks of cells, or of a part by its name. */
     static boolean speaksOfCell(Hazard hazard, Part part) {
         String said = Texts.lower(text(hazard));
-        return Texts.CELL.matcher(said).find()
-                || said.contains(Texts.lower(part.name()));
+        return Texts.CELL.matcher(said).find() || said.contains(Texts.lower(part.name()));
     }
 }

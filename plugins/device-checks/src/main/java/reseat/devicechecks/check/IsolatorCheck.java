@@ -137,7 +137,9 @@ final class IsolatorCheck implements Check {
         Set<String> near = new LinkedHashSet<>(cells);
         for (Joint other : device.joints().values()) {
             if (isConnector(device, other) && other.holds().stream().anyMatch(cells::contains)) {
-                other.holds().stream().filter(id -> !Optional.of(id).equals(hub)).forEach(near::add);
+                other.holds().stream()
+                        .filter(id -> !Optional.of(id).equals(hub))
+                        .forEach(near::add);
             }
         }
         near.remove(device.base());

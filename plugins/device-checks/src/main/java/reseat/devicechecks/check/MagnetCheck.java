@@ -47,9 +47,7 @@ final class MagnetCheck implements Check {
                                     .isPresent();
             boolean byName =
                     HAS_MAGNET.matcher(Texts.lower(part.name()).replace('-', ' ')).find()
-                            || HAS_MAGNET
-                                    .matcher(Texts.lower(device.kindOf(part).title()))
-                                    .find();
+                            || HAS_MAGNET.matcher(Texts.lower(device.kindOf(part).title())).find();
             boolean warned =
                     Stream.concat(
                                     Hazards.of(device, part).stream(),
@@ -64,8 +62,7 @@ final class MagnetCheck implements Check {
                         input.finding("/parts/" + part.id())
                                 .evidence("kind " + part.kind())
                                 .says(
-                                        part.id()
-                                                + " has a magnet, and no hazard speaks of it.",
+                                        part.id() + " has a magnet, and no hazard speaks of it.",
                                         "Give the part or its kind a hazard such as magnet."));
             } else if (byName && !marked) {
                 found.add(

@@ -101,10 +101,22 @@ final class PowerCheck implements Check {
         Device device = input.device();
         List<Finding> found = new ArrayList<>();
         for (Joint joint : input.jointsInView()) {
-            add(input, "/joints/" + joint.id(), joint.id(), joint.holds(), device.power().waived(joint), found);
+            add(
+                    input,
+                    "/joints/" + joint.id(),
+                    joint.id(),
+                    joint.holds(),
+                    device.power().waived(joint),
+                    found);
         }
         for (Part part : device.parts().values()) {
-            add(input, "/parts/" + part.id(), part.id(), List.of(part.id()), device.power().waived(part), found);
+            add(
+                    input,
+                    "/parts/" + part.id(),
+                    part.id(),
+                    List.of(part.id()),
+                    device.power().waived(part),
+                    found);
         }
         return found;
     }
@@ -131,9 +143,7 @@ final class PowerCheck implements Check {
                                                 + ", and the device file says that "
                                                 + supply
                                                 + ", which comes from it, need not be cut.",
-                                        "Leave needs out, or name "
-                                                + supply
-                                                + " in it."));
+                                        "Leave needs out, or name " + supply + " in it."));
             }
         }
     }
@@ -200,8 +210,7 @@ final class PowerCheck implements Check {
     private static boolean saidByKind(Device device, Act act) {
         if (act instanceof Act.Release release) {
             Joint joint = device.joint(release.joint());
-            return joint.needs().isPresent()
-                    && joint.needs().equals(device.kindOf(joint).needs());
+            return joint.needs().isPresent() && joint.needs().equals(device.kindOf(joint).needs());
         }
         return ((Act.MoveParts) act)
                 .parts().stream()

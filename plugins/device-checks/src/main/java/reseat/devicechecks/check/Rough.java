@@ -48,7 +48,12 @@ enum Rough {
                     "saws?",
                     "chisels?",
                     "cutting \\w+"),
-            Texts.word("cut(?:s|ting)?", "slic\\w+", "slit\\w*", "saw(?:s|ing)?", "scrap(?:e|es|ing)")),
+            Texts.word(
+                    "cut(?:s|ting)?",
+                    "slic\\w+",
+                    "slit\\w*",
+                    "saw(?:s|ing)?",
+                    "scrap(?:e|es|ing)")),
     /** It bends. */
     LEVER(
             "a lever",

@@ -32,8 +32,7 @@ final class WornConnectorCheck implements Check {
 
     @Override
     public List<Finding> run(CheckInput input) {
-        Set<String> view =
-                input.jointsInView().stream().map(Joint::id).collect(Collectors.toSet());
+        Set<String> view = input.jointsInView().stream().map(Joint::id).collect(Collectors.toSet());
         List<CycleRow> rows =
                 input.planFacts()
                         .map(facts -> facts.wear())

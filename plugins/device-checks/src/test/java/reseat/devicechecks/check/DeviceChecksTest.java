@@ -68,10 +68,13 @@ class DeviceChecksTest {
         assertEquals(
                 List.of("cell-not-marked /parts/cell"),
                 Radio.found(
-                        Radio.with("{name: Cell, kind: cell,", "{name: Main battery, kind: module,")));
+                        Radio.with(
+                                "{name: Cell, kind: cell,", "{name: Main battery, kind: module,")));
         assertEquals(
                 List.of(),
-                Radio.found(Radio.with("{name: Tuner, kind: module", "{name: Load cell, kind: sensor")));
+                Radio.found(
+                        Radio.with(
+                                "{name: Tuner, kind: module", "{name: Load cell, kind: sensor")));
     }
 
     @ParameterizedTest
@@ -113,8 +116,7 @@ class DeviceChecksTest {
                 Radio.with(
                         "supplies:",
                         "hazards: {lithium-cell: {signal: NOTICE, nature: Lithium cell, consequence: It may get warm, avoidance: Take care}}\nsupplies:");
-        assertEquals(
-                List.of("signal-word-mild /hazards/lithium-cell/signal"), Radio.found(device));
+        assertEquals(List.of("signal-word-mild /hazards/lithium-cell/signal"), Radio.found(device));
     }
 
     @Test
@@ -223,7 +225,11 @@ class DeviceChecksTest {
                                 + ", outline: [[10, 10], [20, 10], [20, 20]]}}, margin: 1 mm}}");
         List<Finding> found = Radio.findings(CheckInput.of(device));
         assertEquals(findings, found.size(), found.toString());
-        found.forEach(f -> assertEquals("rough-on-cell " + Severity.WARNING, f.check() + " " + f.severity()));
+        found.forEach(
+                f ->
+                        assertEquals(
+                                "rough-on-cell " + Severity.WARNING,
+                                f.check() + " " + f.severity()));
     }
 
     @ParameterizedTest
@@ -335,7 +341,9 @@ class DeviceChecksTest {
     @CsvSource({"29, 0", "30, 1"})
     void countTheCyclesOfAConnector(int made, int findings) {
         Device device =
-                Radio.with("horn-plug: {kind: wire-plug,", "horn-plug: {kind: wire-plug, madeCycles: " + made + ",");
+                Radio.with(
+                        "horn-plug: {kind: wire-plug,",
+                        "horn-plug: {kind: wire-plug, madeCycles: " + made + ",");
         assertEquals(findings, Radio.found(device).size(), Radio.found(device).toString());
     }
 

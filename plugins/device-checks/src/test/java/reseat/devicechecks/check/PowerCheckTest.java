@@ -22,17 +22,29 @@ class PowerCheckTest {
     void findsWorkOnACellBeforeItIsUnplugged() {
         assertEquals(
                 List.of("live-cell-work /joints/cell-pad", "supply-not-cut /joints/cell-pad"),
-                found(Radio.with(), "release:cell-pad/usual", "release:cell-plug/usual", "move:cell"));
+                found(
+                        Radio.with(),
+                        "release:cell-pad/usual",
+                        "release:cell-plug/usual",
+                        "move:cell"));
         assertEquals(
                 List.of(),
-                found(Radio.with(), "release:cell-plug/usual", "release:cell-pad/usual", "move:cell"));
+                found(
+                        Radio.with(),
+                        "release:cell-plug/usual",
+                        "release:cell-pad/usual",
+                        "move:cell"));
     }
 
     @Test
     void findsAPlanThatGoesInsideAndNeverCuts() {
         assertEquals(
                 List.of("supply-not-cut /joints/tuner-plug"),
-                found(Radio.with(), "release:tuner-plug/usual", "release:tuner-hook/usual", "move:tuner"));
+                found(
+                        Radio.with(),
+                        "release:tuner-plug/usual",
+                        "release:tuner-hook/usual",
+                        "move:tuner"));
         assertEquals(
                 List.of(),
                 found(Radio.with(), "release:cell-plug/usual", "release:tuner-plug/usual"));
@@ -63,11 +75,14 @@ class PowerCheckTest {
                 List.of("live-cell-work /joints/cell-pad/needs"),
                 Radio.found(
                         Radio.with(
-                                "cell-pad: {kind: pad-bond,", "cell-pad: {kind: pad-bond, needs: [],")));
+                                "cell-pad: {kind: pad-bond,",
+                                "cell-pad: {kind: pad-bond, needs: [],")));
         assertEquals(
                 List.of("live-cell-work /parts/cell/needs"),
                 Radio.found(
-                        Radio.with("kind: cell, under: [lid]", "kind: cell, needs: [], under: [lid]")));
+                        Radio.with(
+                                "kind: cell, under: [lid]",
+                                "kind: cell, needs: [], under: [lid]")));
     }
 
     @Test
@@ -89,8 +104,7 @@ class PowerCheckTest {
                 Arrays.asList(
                                 outside
                                         ? inside
-                                        : Stream.concat(
-                                                        Arrays.stream(OPEN), Arrays.stream(inside))
+                                        : Stream.concat(Arrays.stream(OPEN), Arrays.stream(inside))
                                                 .toArray(String[]::new))
                         .stream()
                         .map(id -> new CostedAct(Act.parse(id), "hand", "face-up", 1000, 1000, 0))

@@ -78,8 +78,7 @@ final class BossCheck extends JointCheck {
         double outer = screw.seat().bossOuterMm().getAsDouble();
         double d = thread.get().diameterMm();
         boolean plastic =
-                screw.seat().form() == Seat.Form.FORMED
-                        && ThreadMatchCheck.plastic(input, screw);
+                screw.seat().form() == Seat.Form.FORMED && ThreadMatchCheck.plastic(input, screw);
         double least =
                 plastic
                         ? input.tables().rule("plastic-boss-diameters").low()

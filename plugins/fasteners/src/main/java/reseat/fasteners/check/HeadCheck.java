@@ -86,8 +86,7 @@ final class HeadCheck extends JointCheck {
             return;
         }
         double d = thread.diameterMm();
-        type.headDiameterMm()
-                .ifPresent(head -> width(input, type, thread, head, found));
+        type.headDiameterMm().ifPresent(head -> width(input, type, thread, head, found));
         OptionalDouble height = type.headHeightMm();
         if (height.isPresent()
                 && (height.getAsDouble() > 2 * d
@@ -141,11 +140,15 @@ final class HeadCheck extends JointCheck {
                                                 type,
                                                 "headDiameter",
                                                 HEAD.severity(),
-                                                message + " with a head of the form " + type.head() + ".",
+                                                message
+                                                        + " with a head of the form "
+                                                        + type.head()
+                                                        + ".",
                                                 List.of(
                                                         "the standard has "
                                                                 + NumberText.mm(
-                                                                        size.headMm().getAsDouble()),
+                                                                        size.headMm()
+                                                                                .getAsDouble()),
                                                         size.source()))));
     }
 

@@ -44,8 +44,7 @@ final class ThreadMatchCheck extends JointCheck {
 
     private void look(
             CheckInput input, BoltedFacts.Screwed screw, ScrewThread own, List<Finding> found) {
-        Optional<ScrewThread> seat =
-                screw.seat().thread().flatMap(name -> thread(input, name));
+        Optional<ScrewThread> seat = screw.seat().thread().flatMap(name -> thread(input, name));
         boolean forming = own.series() == ScrewThread.Series.FORMING;
         String type = screw.type().id();
         String joint = screw.joint().id();

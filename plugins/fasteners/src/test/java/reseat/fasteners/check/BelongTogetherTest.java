@@ -22,7 +22,10 @@ class BelongTogetherTest {
     void findsASeatWithAnotherThread(String thread) {
         assertEquals(
                 List.of("seat-thread-differs ERROR /joints/lid-screw"),
-                only("seat-thread-differs", "seat: {form: insert,", "seat: {thread: " + thread + ", form: insert,"));
+                only(
+                        "seat-thread-differs",
+                        "seat: {form: insert,",
+                        "seat: {thread: " + thread + ", form: insert,"));
     }
 
     @Test
@@ -39,7 +42,8 @@ class BelongTogetherTest {
 
     @Test
     void acceptsTheSameThreadWrittenInAnotherWay() {
-        assertEquals(List.of(), Tin.found("seat: {form: insert,", "seat: {thread: M2, form: insert,"));
+        assertEquals(
+                List.of(), Tin.found("seat: {form: insert,", "seat: {thread: M2, form: insert,"));
     }
 
     @Test
@@ -73,7 +77,12 @@ class BelongTogetherTest {
         List<String> found =
                 Tin.found(
                                 HEAD,
-                                "headDiameter: " + head + ", headHeight: " + height + ", drive: " + drive,
+                                "headDiameter: "
+                                        + head
+                                        + ", headHeight: "
+                                        + height
+                                        + ", drive: "
+                                        + drive,
                                 "kind: screw\n    holds: [lid, tray]",
                                 "kind: screw\n    ways: {usual: {kind: unscrew, tool: hand}}\n    holds: [lid, tray]")
                         .stream()
@@ -81,7 +90,9 @@ class BelongTogetherTest {
                         .toList();
         assertEquals(
                 finding.isEmpty() ? List.of() : List.of(finding + " /screwTypes/m2"),
-                found.stream().filter(f -> !f.startsWith("head") || finding.startsWith("head")).toList());
+                found.stream()
+                        .filter(f -> !f.startsWith("head") || finding.startsWith("head"))
+                        .toList());
     }
 
     @ParameterizedTest
@@ -105,17 +116,24 @@ class BelongTogetherTest {
     void findsACountersunkScrewInPlasticButNotInAnInsert() {
         assertEquals(
                 List.of("countersunk-in-plastic WARNING /joints/foot-screw"),
-                only("countersunk-in-plastic", "st: {thread: ST2, length: 6 mm, head: pan", "st: {thread: ST2, length: 6 mm, head: countersunk"));
+                only(
+                        "countersunk-in-plastic",
+                        "st: {thread: ST2, length: 6 mm, head: pan",
+                        "st: {thread: ST2, length: 6 mm, head: countersunk"));
         assertEquals(
                 List.of(),
-                only("countersunk-in-plastic", "m2: {thread: M2x0.4, length: 4 mm, head: pan", "m2: {thread: M2x0.4, length: 4 mm, head: countersunk"));
+                only(
+                        "countersunk-in-plastic",
+                        "m2: {thread: M2x0.4, length: 4 mm, head: pan",
+                        "m2: {thread: M2x0.4, length: 4 mm, head: countersunk"));
     }
 
     @ParameterizedTest
     @CsvSource({"0.018 N·m, 1", "0.03 N·m, 1", "0.1 N·m, 0", "0.18 N·m, 0"})
     void findsATorqueThatIsAFractionOfTheNeed(String torque, int findings) {
         assertEquals(
-                findings, only("torque-below-need", "torque: 0.18 N·m", "torque: " + torque).size());
+                findings,
+                only("torque-below-need", "torque: 0.18 N·m", "torque: " + torque).size());
     }
 
     @ParameterizedTest
@@ -149,7 +167,8 @@ class BelongTogetherTest {
 
     @Test
     void findsABondThatIsCutWithoutKeepOuts() {
-        String keepOuts = "keepOuts: {flex: {part: glass, outline: [[40, 20], [50, 20], [50, 30]]}}";
+        String keepOuts =
+                "keepOuts: {flex: {part: glass, outline: [[40, 20], [50, 20], [50, 30]]}}";
         assertEquals(
                 List.of("bond-without-keep-outs WARNING /joints/glass-bond"),
                 Tin.found(keepOuts, "keepOuts: {}"));
@@ -159,7 +178,12 @@ class BelongTogetherTest {
                 "the one cable that hangs on it is missing");
         assertEquals(
                 List.of(),
-                only("bond-without-keep-outs", keepOuts, "keepOuts: {}", "kind: cut-to-depth", "kind: heat-and-lift"),
+                only(
+                        "bond-without-keep-outs",
+                        keepOuts,
+                        "keepOuts: {}",
+                        "kind: cut-to-depth",
+                        "kind: heat-and-lift"),
                 "nothing is cut");
     }
 
@@ -170,7 +194,10 @@ class BelongTogetherTest {
                 severity.isEmpty()
                         ? List.of()
                         : List.of("cut-deeper-than-part " + severity + " /joints/glass-bond"),
-                only("cut-deeper-than-part", "{edge: 0, depth: 4 mm}", "{edge: " + edge + ", depth: " + depth + "}"));
+                only(
+                        "cut-deeper-than-part",
+                        "{edge: 0, depth: 4 mm}",
+                        "{edge: " + edge + ", depth: " + depth + "}"));
     }
 
     @Test
