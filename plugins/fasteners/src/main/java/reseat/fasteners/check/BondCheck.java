@@ -45,16 +45,6 @@ final class BondCheck extends JointCheck {
                     List.of("bonds", "safety"),
                     List.of());
 
-    private static final CheckInfo DEEP =
-            new CheckInfo(
-                    "cut-deeper-than-part",
-                    "Cut goes deeper than the part",
-                    "A depth given for an edge that is more than half of the part, an error where it is all of it; a strip that lies outside the part.",
-                    "The blade comes out on the other side, or meets what lies in the middle. Common practice, no source.",
-                    Severity.WARNING,
-                    List.of("bonds", "safety", "data"),
-                    List.of());
-
     private static final Pattern CLEANING =
             Pattern.compile(
                     "\\b(?:clean\\w*|wipes?|cloths?|alcohol|isopropyl|ipa|solvents?|swabs?|gloves?|remover|water)\\b");
@@ -69,9 +59,9 @@ final class BondCheck extends JointCheck {
         super(info);
     }
 
-    /** Returns the checks. */
+    /** Returns both checks. */
     static List<Check> all() {
-        return List.of(new BondCheck(ADHESIVE), new BondCheck(KEEP_OUTS), new BondCheck(DEEP));
+        return List.of(new BondCheck(ADHESIVE), new BondCheck(KEEP_OUTS));
     }
 
     @Override
@@ -83,10 +73,8 @@ final class BondCheck extends JointCheck {
             }
             if (is(ADHESIVE)) {
                 joint.ways().values().forEach(way -> adhesive(input, joint, way, found));
-            } else if (is(KEEP_OUTS)) {
-                keepOuts(input, joint, found);
             } else {
-                joint.bond().ifPresent(bond -> deep(input, joint, bond, found));
+                keepOuts(input, joint, found);
             }
         }
         return found;
@@ -258,59 +246,5 @@ final class BondCheck extends JointCheck {
 
     private static boolean isCable(Device device, String part) {
         return device.kindOf(device.part(part)).role().equals(Optional.of(Kind.Role.CABLE));
-    }
-
-    private void deep(CheckInput input, Joint joint, Bond bond, List<Finding> found) {
-        double[] x = bond.edge().stream().mapToDouble(Point::xMm).sorted().toArray();
-        double[] y = bond.edge().stream().mapToDouble(Point::yMm).sorted().toArray();
-        if (x.length < 3) {
-            return;
-        }
-        double width = Math.min(x[x.length - 1] - x[0], y[y.length - 1] - y[0]);
-        for (Bond.GivenDepth given : bond.givenDepths()) {
-            if (given.depthMm() > width / 2) {
-                found.add(
-                        finding(
-                                input,
-                                given.depthMm() >= width ? Severity.ERROR : DEEP.severity(),
-                                joint.id(),
-                                "bond/givenDepths",
-                                "The depth of "
-                                        + NumberText.mm(given.depthMm())
-                                        + " given for edge "
-                                        + given.edge()
-                                        + " of "
-                                        + joint.id()
-                                        + " is more than half of the "
-                                        + NumberText.mm(width)
-                                        + " that the part measures.",
-                                List.of(),
-                                "Compare the depth and its unit with the maker's document."));
-            }
-        }
-        for (Bond.Strip strip : bond.strips()) {
-            boolean outside =
-                    strip.path().stream()
-                            .anyMatch(
-                                    p ->
-                                            p.xMm() < x[0] - strip.widthMm()
-                                                    || p.xMm() > x[x.length - 1] + strip.widthMm()
-                                                    || p.yMm() < y[0] - strip.widthMm()
-                                                    || p.yMm() > y[y.length - 1] + strip.widthMm());
-            if (outside) {
-                found.add(
-                        finding(
-                                input,
-                                joint.id(),
-                                "bond/strips/" + strip.id(),
-                                "Strip "
-                                        + strip.id()
-                                        + " of "
-                                        + joint.id()
-                                        + " lies outside the part.",
-                                List.of(),
-                                "Correct the path of the strip, or the edge."));
-            }
-        }
     }
 }

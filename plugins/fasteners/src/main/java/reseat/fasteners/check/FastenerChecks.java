@@ -29,6 +29,7 @@ public final class FastenerChecks {
         checks.addAll(ReuseCheck.all());
         checks.addAll(BossCheck.all());
         checks.addAll(CutDepthCheck.all());
+        checks.add(new CutExtentCheck());
         checks.addAll(BondCheck.all());
         return List.copyOf(checks);
     }
