@@ -62,7 +62,7 @@ final class PowerCheck implements Check {
 
     @Override
     public List<Finding> run(CheckInput input) {
-        if (info == NEVER) {
+        if (info.id().equals(NEVER.id())) {
             return input.plan().map(plan -> notCut(input, plan)).orElse(List.of());
         }
         return input.plan().map(plan -> live(input, plan)).orElseGet(() -> waived(input));
