@@ -1,5 +1,6 @@
 package reseat.given;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -214,7 +215,11 @@ public final class TestDevice {
                         false,
                         List.of(),
                         List.of(),
-                        Map.of("usual", way("hand", List.of())),
+                        Map.of("usual", way(
+                                        "hand",
+                                        List.of(
+                                                new ConsumableUse(
+                                                        "glue", BigDecimal.ONE, "piece")))),
                         Optional.empty(),
                         Optional.of(bond),
                         0));

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import reseat.check.CheckInfo;
 import reseat.check.Finding;
 import reseat.console.check.Checked;
@@ -41,26 +40,13 @@ public final class TextReport {
 
     private void findings(Checked checked) {
         List<Found> open = outcome.open(checked);
-        open.stream()
-                .collect(
-                        Collectors.groupingBy(
-                                f ->
-                                        List.of(
-                                                f.finding().at(),
-                                                f.finding().check(),
-                                                f.finding().message(),
-                                                f.finding().evidence(),
-                                                f.variants()),
-                                LinkedHashMap::new,
-                                Collectors.toList()))
-                .values()
-                .forEach(this::finding);
+        Causes.of(open).forEach(this::finding);
         if (!open.isEmpty() && outcome.report().checked().size() > 1) {
             line(Outcome.device(checked) + ": " + Outcome.counted(open));
         }
     }
 
-    /** Merges findings that differ only in their subject. */
+    /** Prints findings of one cause: the first, with the names of all. */
     private void finding(List<Found> alike) {
         Found found = alike.get(0);
         Finding first = found.finding();
@@ -75,11 +61,7 @@ public final class TextReport {
                         + "]"
                         + (found.everywhere() ? "" : " in " + String.join(", ", found.variants())));
         if (alike.size() > 1) {
-            line(
-                    "    "
-                            + alike.stream()
-                                    .map(each -> each.finding().subject())
-                                    .collect(Collectors.joining(", ")));
+            line(terminal.fitted("    " + Causes.names(alike)));
         }
         line(terminal.fitted("    " + first.message()));
         first.evidence().forEach(fact -> line(terminal.fitted("    - " + fact)));

@@ -87,6 +87,7 @@ public final class DeviceReader {
         Assembly assembly = new Assembly(tree, stated, file, resolved, problems);
         Draft draft = assembly.draft();
         new Soundness(draft, places, problems).run(() -> held(tree));
+        new Plausible(draft, places, problems).run();
         if (problems.hasErrors()) {
             return Optional.empty();
         }

@@ -17,14 +17,20 @@ public final class FastenerChecks {
     public static List<Check> all() {
         List<Check> checks = new ArrayList<>();
         checks.add(new UnknownNamesCheck());
+        checks.addAll(HeadCheck.all());
+        checks.add(new ThreadMatchCheck());
         checks.add(new WrongScrewCheck());
         checks.addAll(ReachCheck.all());
         checks.add(new TorqueLimitCheck());
+        checks.add(new TorqueNeedCheck());
         checks.add(new TorqueMissingCheck());
         checks.add(new TorqueAgreementCheck());
         checks.addAll(DriveCheck.all());
         checks.addAll(ReuseCheck.all());
+        checks.addAll(BossCheck.all());
         checks.addAll(CutDepthCheck.all());
+        checks.add(new CutExtentCheck());
+        checks.addAll(BondCheck.all());
         return List.copyOf(checks);
     }
 }

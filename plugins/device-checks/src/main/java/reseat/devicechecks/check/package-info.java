@@ -1,0 +1,2 @@
+/** The checks of hazards, power, covers, wear and tests. */
+package reseat.devicechecks.check;

@@ -1,0 +1,2 @@
+/** Contributes checks of hazards, power, covers, wear and tests. */
+package reseat.devicechecks;
