@@ -262,7 +262,8 @@ final class ShapeCheck {
     }
 
     private void unknown(String label, Origin at, String id, Scope scope) {
-        problems.error(
+        problems.shared(
+                scope.noun().split(" ")[0] + " " + id,
                 at,
                 label
                         + ": there is no "

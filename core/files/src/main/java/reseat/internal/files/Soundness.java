@@ -114,7 +114,8 @@ final class Soundness {
 
     private void joint(Joint joint, Set<String> cut) {
         if (joint.under().contains(joint.site())) {
-            problems.error(
+            problems.shared(
+                    "own site at " + at(joint, "/under"),
                     at(joint, "/under"),
                     "joint "
                             + joint.id()
@@ -125,7 +126,8 @@ final class Soundness {
         for (int i = 0; i < joint.needs().size(); i++) {
             String supply = joint.needs().get(i);
             if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
-                problems.error(
+                problems.shared(
+                        "no isolator of " + supply,
                         at(joint, "/needs"),
                         "joint " + joint.id() + " needs " + supply + " cut, but no joint cuts it");
             }
