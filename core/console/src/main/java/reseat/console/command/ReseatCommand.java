@@ -44,6 +44,7 @@ public final class ReseatCommand implements Runnable {
                     SchemaCommand.class,
                     CheckCommand.class,
                     ChecksCommand.class,
+                    KindsCommand.class,
                     TorqueCommand.class,
                     DriverCommand.class,
                     SwapCommand.class,
