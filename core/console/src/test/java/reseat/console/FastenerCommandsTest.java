@@ -65,7 +65,91 @@ class FastenerCommandsTest {
         Ran ran = Ran.reseat("torque", "--device", device, "--unit", "N·cm", "a");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().startsWith("12 N·cm  given by the maker"), ran.out());
+        assertTrue(
+                ran.out()
+                        .startsWith(
+                                "12 N·cm  stated in the device file (no source is stated)\n"
+                                        + "! The device file states this torque without a source:"),
+                ran.out());
+    }
+
+    @Test
+    void aTorqueIsTheMakersOnlyIfItsSourceIsStated() throws Exception {
+        Files.writeString(
+                Path.of(device),
+                DEVICE.replace("torque: 0.12 N·m", "torque: 0.12 N·m, torqueSource: sheet 7"));
+
+        String out = Ran.reseat("torque", "--device", device, "a").out();
+
+        assertTrue(out.startsWith("0.12 N·m  given by the maker (sheet 7)\n"), out);
+    }
+
+    @Test
+    void whatAGivenTorqueExceedsIsACaution() throws Exception {
+        Files.writeString(
+                Path.of(device),
+                DEVICE.replace("torque: 0.12 N·m", "torque: 1.2 N·m, torqueSource: sheet 7"));
+
+        String out = Ran.reseat("torque", "--device", device, "a").out();
+
+        assertTrue(out.contains("\n! By estimate the "), out);
+        assertTrue(out.contains("N·m, below the torque given.\n"), out);
+    }
+
+    @Test
+    void evidenceIsShownOnRequest() {
+        String words = "M1.6 8.8 into magnesium, 3 mm";
+
+        String brief = Ran.reseat("torque", words).out();
+        String full = Ran.reseat("torque", words, "--evidence").out();
+
+        assertTrue(brief.endsWith("Limits, inputs and formulas: --evidence.\n"), brief);
+        assertTrue(full.contains("\n      by VDI 2230: M = F (0.16 P"), full);
+        assertTrue(full.contains("\nInputs:\n  thread: M1.6"), full);
+    }
+
+    @Test
+    void anInsertIsLimitedByThePlasticAroundIt() {
+        String out =
+                Ran.reseat("torque", "M2 A2-70 pan T6 into brass insert in abs, 3 mm", "--evidence")
+                        .out();
+
+        assertTrue(out.contains("ESTIMATE (the insert is pulled out)"), out);
+        // π · 3 mm · 3 mm · 30 N/mm² · 0.5 = 424 N
+        assertTrue(out.contains("424 N that shears abs, 30 N/mm²"), out);
+    }
+
+    @Test
+    void thePartUnderTheHeadLimitsTheTorque() {
+        String out =
+                Ran.reseat("torque", "M2 8.8 pan T5 on abs into magnesium, 3 mm", "--evidence")
+                        .out();
+
+        assertTrue(out.contains("ESTIMATE (the part under the head gives way)"), out);
+        // π/4 (3.68² - 2.4²) mm² = 6.11 mm², at 45 N/mm² 275 N
+        assertTrue(out.contains("275 N at which 6.11 mm² of abs"), out);
+    }
+
+    @Test
+    void driversAreUnderstoodAsPeopleNameThem() {
+        for (String name : new String[] {"torx6", "Torx 6", "TX6", "T6"}) {
+            assertTrue(Ran.reseat("driver", name).out().startsWith("T6 in T6: fits"), name);
+        }
+        assertTrue(Ran.reseat("driver", "phillips0").out().startsWith("PH0 in PH0: fits"));
+        assertTrue(Ran.reseat("driver", "allen1.5").out().startsWith("H1.5 in H1.5: fits"));
+        assertTrue(
+                Ran.reseat("driver", "--thread", "M3", "--head", "grub").out().contains("H1.5"));
+    }
+
+    @Test
+    void aTipOnTheGroundOfTheHoleIsTold() throws Exception {
+        Files.writeString(
+                Path.of(device),
+                DEVICE.replace("threaded: 3.5 mm,", "threaded: 3.2 mm, depth: 3.5 mm,"));
+
+        String out = Ran.reseat("swap", device, "a", "--screw", "m2x5").out();
+
+        assertTrue(out.contains("before the head clamps: its tip touches the ground"), out);
     }
 
     @Test
@@ -159,7 +243,7 @@ class FastenerCommandsTest {
 
         assertEquals(into, Ran.reseat("torque", "M1.6 8.8 in magnesium, 3 mm").out());
         assertTrue(
-                Ran.reseat("torque", "M1.6 8.8 in magnesium, 0.12 in")
+                Ran.reseat("torque", "M1.6 8.8 in magnesium, 0.12 in", "--evidence")
                         .out()
                         .contains("engagement: 3.05 mm"));
     }

@@ -68,6 +68,9 @@ class StockCommandsTest {
 
         Ran tooShort = today("bramble", "dock-contacts");
         assertTrue(tooShort.out().contains("missing  180 mm of"), tooShort.out());
+        assertTrue(
+                tooShort.out().contains("(gasket-cord): 300 of 480 mm are in stock\n"),
+                tooShort.out());
         assertEquals(0, today("bramble", "scan-engine").code());
         assertEquals(0, today("sorrel", "display").code());
     }

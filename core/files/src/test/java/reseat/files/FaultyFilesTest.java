@@ -29,6 +29,11 @@ class FaultyFilesTest {
                 TinDevice.problems(folder.resolve("tin.yaml")));
     }
 
+    private void accepts(String found, String put) {
+        TinDevice.file(folder, "tin.yaml", TinDevice.TIN.replace(found, put));
+        assertEquals("", TinDevice.problems(folder.resolve("tin.yaml")));
+    }
+
     private String marked(String found, String put) {
         String text = TinDevice.TIN.replace(found, put);
         int mark = text.indexOf('»');
@@ -93,6 +98,32 @@ class FaultyFilesTest {
                 "tests:\n",
                 "tests:\n  x: »[1]\n",
                 "x: found a list, expected a map with the keys text, of and needs");
+    }
+
+    @Test
+    void decimalCommasAreNamed() {
+        refuses(
+                "outline: {width: 60 mm, height: 40 mm}",
+                "outline:\n  width: »1,2 mm\n  height: 40 mm",
+                "width: found \"1,2 mm\": numbers have a decimal point: write 1.2 mm");
+        refuses(
+                "m2x4: {thread: M2x0.4, length: 4 mm,",
+                "m2x4: {thread: M2x0.4, length: »4,5 mm,",
+                "length: found 4,5 mm, but numbers have a decimal point: write 4.5 mm");
+        refuses(
+                "clamped: 1.2 mm",
+                "clampedMm: »1,2",
+                "clampedMm: found 1,2, but numbers have a decimal point: write 1.2");
+    }
+
+    @Test
+    void timesHaveAUnit() {
+        refuses(
+                "tests:\n",
+                "prepare: {off: {text: Shut down, time: »20}}\ntests:\n",
+                "time: found \"20\" without a unit: write 20 s or 20 ms");
+        accepts("tests:\n", "prepare: {off: {text: Shut down, ms: 20}}\ntests:\n");
+        accepts("tests:\n", "prepare: {off: {text: Shut down, time: 0}}\ntests:\n");
     }
 
     @Test

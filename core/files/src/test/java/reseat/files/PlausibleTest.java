@@ -14,7 +14,7 @@ class PlausibleTest {
     @TempDir Path folder;
 
     private String problems(String found, String put) {
-        return Bench.problems(Bench.tin(folder, found, put));
+        return TinDevice.problems(TinDevice.tin(folder, found, put));
     }
 
     @Test

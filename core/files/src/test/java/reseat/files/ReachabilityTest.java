@@ -26,10 +26,8 @@ class ReachabilityTest {
     void aJointHiddenByThePartItHoldsIsNeverReached() {
         assertEquals(
                 """
-                box.yaml:7:3: error: part lid can never be moved: lid is held by nail and nail is hidden by lid (lid → nail \
-                → lid)
-                box.yaml:9:3: error: joint nail can never be released: nail is hidden by lid and lid is held by nail (nail → \
-                lid → nail)""",
+                box.yaml:9:42: error: joint nail can never be released: nail is hidden by lid and lid is held by nail (nail → \
+                lid → nail). And 1 that follows: lid. Without "nail is hidden by lid" everything would come apart""",
                 read("", "lid: {}", "nail: {kind: clip, holds: [lid, tray], under: lid}"));
     }
 
@@ -37,8 +35,8 @@ class ReachabilityTest {
     void aRingOfCoversThatNothingBreaksIsPrinted() {
         assertEquals(
                 """
-                box.yaml:7:3: error: part a can never be moved: a lies under b and b lies under a (a → b → a)
-                box.yaml:8:3: error: part b can never be moved: b lies under a and a lies under b (b → a → b)""",
+                box.yaml:8:7: error: part b can never be moved: b lies under a and a lies under b (b → a → b). And 1 that \
+                follows: a. Without "b lies under a" everything would come apart""",
                 read(
                         "",
                         "a: {under: b}\nb: {under: a}",
@@ -56,7 +54,7 @@ class ReachabilityTest {
                         "x: {kind: clip, holds: [a, tray]}\ny: {kind: clip, holds: [b,"
                                 + " tray]}\nz: {kind: clip, holds: [a, b]}"));
         assertEquals(
-                "box.yaml:8:3: error: parts a and b can never be separated: b lies"
+                "box.yaml:8:7: error: parts a and b can never be separated: b lies"
                         + " under a and a lies under b (b → a → b)",
                 read(
                         "",
@@ -79,8 +77,8 @@ class ReachabilityTest {
     void aRigidSocketUnderALidIsNeverReached() {
         assertEquals(
                 """
-                box.yaml:7:3: error: part lid can never be moved: lid is held by cable and cable is hidden by tray
-                box.yaml:9:3: error: joint cable can never be released: cable is hidden by tray""",
+                box.yaml:9:43: error: joint cable can never be released: cable is hidden by tray and lid is held by cable \
+                (cable → lid → cable). And 1 that follows: lid. Without "cable is hidden by tray" everything would come apart""",
                 read("", "lid: {}", "cable: {kind: clip, holds: [tray, lid], under: tray}"));
     }
 
@@ -98,12 +96,8 @@ class ReachabilityTest {
     void partsThatMustLeaveTogetherAgreeOnToolAndPosture() {
         assertEquals(
                 """
-                box.yaml:7:3: error: part a can never be moved: a leaves only by hand in face-up and together \
-                with b, which leaves by spudger in face-up
-                box.yaml:8:3: error: part b can never be moved: b leaves only by spudger in face-up and together \
-                with a, which leaves by hand in face-up
-                box.yaml:11:3: error: joint glue can never be released: glue is hidden by a and a leaves only by \
-                hand in face-up and together with b, which leaves by spudger in face-up""",
+                box.yaml:11:37: error: joint glue can never be released: glue is hidden by a and a is held by glue (glue → a → \
+                glue). And 2 that follow: a and b. Without "glue is hidden by a" everything would come apart""",
                 read(
                         "",
                         "a: {}\nb: {move: {tool: spudger}}",
@@ -115,18 +109,86 @@ class ReachabilityTest {
     void suppliesThatCutEachOtherLateAreARing() {
         assertEquals(
                 """
-                box.yaml:8:3: error: joint p can never be released: p needs s cut by q and q needs r cut by p (p → q → p)
-                box.yaml:9:3: error: joint q can never be released: q needs r cut by p and p needs s cut by q (q → p → q)"""
-                        .replace("box.yaml:8", "box.yaml:9")
-                        .replace("box.yaml:9:3: error: joint q", "box.yaml:10:3: error: joint q"),
+                box.yaml:9:39: error: joint p can never be released: p needs s cut by q and q needs r cut by p (p → q → p). \
+                And 2 that follow: q and lid. Without "p needs s cut by q" everything would come apart""",
                 read(
-                                "r: {}, s: {}",
-                                "lid: {}",
-                                "p: {kind: clip, holds: [lid, tray], needs: s, cuts:"
-                                        + " r}\nq: {kind: clip, holds: [lid, tray], needs: r, cuts: s}")
-                        .lines()
-                        .filter(line -> line.contains("joint"))
-                        .collect(java.util.stream.Collectors.joining("\n")));
+                        "r: {}, s: {}",
+                        "lid: {}",
+                        "p: {kind: clip, holds: [lid, tray], needs: s, cuts:"
+                                + " r}\nq: {kind: clip, holds: [lid, tray], needs: r, cuts: s}"));
+    }
+
+    @Test
+    void aPartThatLeavesInAnotherMannerThanItsFellowsIsTheCause() {
+        assertEquals(
+                """
+                box.yaml:8:7: error: part b can never be moved: b leaves only by spudger in face-up and together with a, which \
+                leaves by hand in face-up. And 2 that follow: plug and a. Without this everything would come apart""",
+                read(
+                        "",
+                        "a: {}\nb: {move: {tool: spudger}}",
+                        "snap: {kind: clip, holds: [b, tray]}\nplug: {kind: clip, holds: [a, b],"
+                                + " under: tray}"));
+    }
+
+    @Test
+    void eachCauseIsReportedOnce() {
+        assertEquals(
+                """
+                box.yaml:12:42: error: joint nail can never be released: nail is hidden by fan, fan is held by snap, snap is hidden \
+                by lid and lid is held by nail (nail → fan → snap → lid → nail). And 3 that follow: snap, lid and fan. Without \
+                "nail is hidden by fan" these would come apart
+                box.yaml:14:41: error: joint pin can never be released: pin is hidden by knob, knob lies under box and box is held \
+                by pin (pin → knob → box → pin). And 2 that follow: box and knob. Without "pin is hidden by knob" these would \
+                come apart""",
+                read(
+                        "",
+                        "lid: {}\nfan: {under: lid}\nbox: {}\nknob: {under: box}",
+                        """
+                        nail: {kind: clip, holds: [lid, tray], under: fan}
+                        snap: {kind: clip, holds: [fan, tray], under: lid}
+                        pin: {kind: clip, holds: [box, tray], under: knob}
+                        ring: {kind: clip, holds: [knob, tray]}"""));
+    }
+
+    @Test
+    void whatFollowsFromOneWrongFactIsFolded() {
+        StringBuilder parts = new StringBuilder("lid: {}\n");
+        StringBuilder joints =
+                new StringBuilder("nail: {kind: clip, holds: [lid, tray], under: [p7]}\n");
+        for (int i = 0; i < 30; i++) {
+            parts.append("p").append(i).append(": {under: lid}\n");
+            joints.append("j" + i + ": {kind: clip, holds: [p" + i + ", tray], under: lid}\n");
+        }
+        assertEquals(
+                """
+                box.yaml:39:50: error: joint nail can never be released: nail is hidden by p7, p7 is held by j7, j7 is hidden by \
+                lid and lid is held by nail (nail → p7 → j7 → lid → nail). And 61 that follow: j0, j1, j2, j3, j4, j5 and 55 \
+                more. Without "nail is hidden by p7" everything would come apart""",
+                read("", parts.toString(), joints.toString()));
+    }
+
+    @Test
+    void anUnknownNameIsReportedOnceWithTheOtherPlaces() {
+        assertEquals(
+                """
+                box.yaml:8:16: error: under: there is no part "lit". Did you mean "lid"? The same at 2 other places: lines 9, 11""",
+                read(
+                        "",
+                        "lid: {}\nfan: {under: lit}\nbox: {under: lit}",
+                        "snap: {kind: clip, holds: [lit, tray]}\npin: {kind: clip, holds: [lid, tray]}"));
+    }
+
+    @Test
+    void aSupplyThatNothingCutsIsReportedOnce() {
+        assertEquals(
+                """
+                box.yaml:9:42: error: joint snap needs cell cut, but no joint cuts it. The same at 1 other place: line 10""",
+                read(
+                        "cell: {}",
+                        "lid: {}",
+                        "snap: {kind: clip, holds: [lid, tray], needs: cell}\n"
+                                + "pin: {kind: clip, holds: [lid, tray], needs: cell}"));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import reseat.internal.graph.Compiled;
 import reseat.model.Goal;
 import reseat.model.Joint;
@@ -46,7 +47,7 @@ final class Obstacles {
                 return alone(goal + " is impossible: " + reach.joint() + " is already released");
             }
             if (c.options[node].length == 0) {
-                return alone(reach.joint() + " cannot be reached: " + shut(node));
+                return alone(reach.joint() + " cannot be reached: " + shut(node, "it"));
             }
         }
         if (!net.impossible(net.goalNeeds)) {
@@ -67,9 +68,7 @@ final class Obstacles {
                     .limit(1)
                     .forEach(
                             part -> {
-                                lines.add(
-                                        c.partIds[part]
-                                                + " is required to be moved, which is impossible");
+                                lines.add(c.partIds[part] + " is required to be moved");
                                 tellPart(part);
                             });
         }
@@ -101,13 +100,17 @@ final class Obstacles {
                 if (fact instanceof Fact.Apart apart
                         && (apart.part().equals(target) || apart.other().equals(target))) {
                     String other = apart.part().equals(target) ? apart.other() : apart.part();
-                    return target + " cannot be freed: it cannot get away from " + other;
+                    return steps.covers(c.part(other), c.part(target))
+                            ? target + " cannot be freed: " + other + " is in its way"
+                            : target + " cannot be freed: it cannot leave " + other;
                 }
             }
         }
-        return goal instanceof Goal.Teardown
-                ? "the device cannot be taken apart fully"
-                : "what is required is impossible";
+        String what =
+                goal instanceof Goal.Teardown
+                        ? "the device cannot be taken apart fully"
+                        : "what is required is impossible";
+        return fact instanceof Fact.Released ? what : what + ": " + without(fact);
     }
 
     private String without(Fact fact) {
@@ -121,17 +124,21 @@ final class Obstacles {
     }
 
     private static String ring(Fact fact) {
-        String first = "this closes a ring: ";
+        String first = "which closes a ring: ";
         if (fact instanceof Fact.Released released) {
-            String joints = ListText.ids(released.joints());
-            return first + "to release " + joints + ", " + joints + " must be released already";
+            return first + ListText.ids(released.joints()) + " would have to be released already";
         }
         if (fact instanceof Fact.Apart apart) {
-            String both = apart.part() + " and " + apart.other();
-            return first + "to part " + both + ", they must be apart already";
+            return first + apart.part() + " and " + apart.other() + " would have to be apart already";
         }
-        String supply = ((Fact.Cut) fact).supply();
-        return first + "to cut " + supply + ", it must be cut already";
+        return first + ((Fact.Cut) fact).supply() + " would have to be cut already";
+    }
+
+    /** Adds a sentence that was not said yet. */
+    private void say(String line) {
+        if (!lines.contains(line)) {
+            lines.add(line);
+        }
     }
 
     private void tell(Fact fact) {
@@ -148,46 +155,56 @@ final class Obstacles {
         } else if (fact instanceof Fact.Apart apart) {
             tellApart(apart);
         } else {
-            List<Integer> isolators = steps.isolators(((Fact.Cut) fact).supply());
-            lines.add(
-                    without(fact)
-                            + (isolators.isEmpty()
-                                    ? ": no joint isolates it"
-                                    : ": none of its isolators can be released"));
+            String supply = ((Fact.Cut) fact).supply();
+            List<Integer> isolators = steps.isolators(supply);
+            say(
+                    isolators.isEmpty()
+                            ? "no joint cuts " + supply
+                            : "only "
+                                    + ListText.or(
+                                            isolators.stream()
+                                                    .map(node -> net.released(node).joints())
+                                                    .map(ListText::ids)
+                                                    .toList())
+                                    + " cuts "
+                                    + supply);
             isolators.forEach(node -> tell(net.released(node)));
         }
         open.remove(fact);
     }
 
     private void tellJoint(int node, Fact.Released released) {
-        String joint = without(released) + ": ";
+        String joints = ListText.ids(released.joints());
         if (failures.shut(node)) {
-            lines.add(joint + shut(node));
+            say(shut(node, joints));
             return;
         }
         failures.nearest(steps.conditionsOfWays(node))
                 .ifPresent(
                         condition -> {
-                            lines.add(joint + keeps(node, released, condition.fact()));
+                            say(keeps(node, released, condition.fact()));
                             tell(condition.fact());
                         });
     }
 
     private String keeps(int node, Fact.Released released, Fact fact) {
-        String them = released.joints().size() == 1 ? "it" : "them";
+        String joints = ListText.ids(released.joints());
         if (fact instanceof Fact.Apart apart) {
-            return apart.part() + " hides " + them + " while it lies with " + apart.other();
+            return apart.part() + " hides " + joints;
         }
         if (fact instanceof Fact.Released tight) {
-            return ListText.ids(tight.joints()) + " would strain " + them + " while tight";
+            return ListText.ids(tight.joints()) + " would strain " + joints + " while tight";
         }
         return live(
+                joints,
+                released.joints().size() == 1,
                 ((Fact.Cut) fact).supply(),
                 graph.device().power().why(graph.device().joint(c.members[node][0])));
     }
 
     /** Why something waits for the cut of a supply. */
-    private static String live(String supply, List<Power.Need> needs) {
+    private static String live(
+            String who, boolean one, String supply, List<Power.Need> needs) {
         Power.Rule rule =
                 needs.stream()
                         .filter(need -> need.supply().equals(supply))
@@ -195,83 +212,103 @@ final class Obstacles {
                         .findFirst()
                         .orElse(Power.Rule.STATED);
         return switch (rule) {
-            case STATED -> "it is live while " + supply + " is not cut";
-            case POWER_FIRST -> "it is inside, so " + supply + " must be cut first";
-            case WORK_ON_CELL -> "that is work on the source of " + supply + ", which must be cut";
+            case STATED -> who + (one ? " needs " : " need ") + supply + " cut";
+            case POWER_FIRST ->
+                    who + (one ? " is" : " are") + " inside, so " + supply + " must be cut first";
+            case WORK_ON_CELL ->
+                    who
+                            + (one ? " is" : " are")
+                            + " work on the source of "
+                            + supply
+                            + ", which must be cut first";
         };
     }
 
+    /** Both sides fail; that the base stays, and what is in the way of what, has been said. */
     private void tellApart(Fact.Apart apart) {
         int part = c.part(apart.part());
         int other = c.part(apart.other());
-        lines.add(without(apart) + ": " + side(part, other) + ", and " + side(other, part));
         tellSide(part, other);
         tellSide(other, part);
     }
 
-    private String side(int part, int other) {
-        String id = c.partIds[part];
-        if (net.landmarks.isPinned(part)) {
-            return pinned(part);
-        }
-        if (steps.covers(other, part)) {
-            return id + " cannot go first because " + c.partIds[other] + " is in its way";
-        }
-        return failures.nearest(failures.between(part, other))
-                .map(
-                        condition ->
-                                ListText.ids(((Fact.Released) condition.fact()).joints())
-                                        + " cannot be released from "
-                                        + id)
-                .orElse(id + " cannot be moved");
-    }
-
     private void tellSide(int part, int other) {
-        if (net.landmarks.isPinned(part) || steps.covers(other, part)) {
+        if (steps.covers(other, part)) {
+            String inTheWay = c.partIds[other] + " is in its way";
+            boolean said = lines.get(lines.size() - 1).equals(head(c.partIds[part], inTheWay));
+            if (!said) {
+                say(c.partIds[other] + " is in the way of " + c.partIds[part]);
+            }
+            return;
+        }
+        if (net.landmarks.isPinned(part)) {
+            if (part != c.base) {
+                say(pinned(part));
+            }
             return;
         }
         Optional<Condition> joint = failures.nearest(failures.between(part, other));
-        joint.ifPresent(condition -> tell(condition.fact()));
+        joint.ifPresent(
+                condition -> {
+                    List<String> joints = ((Fact.Released) condition.fact()).joints();
+                    sayHolds(joints, part);
+                    tell(condition.fact());
+                });
         if (joint.isEmpty()) {
             tellPart(part);
         }
+    }
+
+    private void sayHolds(List<String> joints, int part) {
+        String holds = ListText.ids(joints) + Labels.verb(joints, " hold");
+        if (!lines.get(0).equals(head(c.partIds[part], holds + " it"))) {
+            say(holds + " " + c.partIds[part]);
+        }
+    }
+
+    private static String head(String target, String why) {
+        return target + " cannot be freed: " + why;
     }
 
     private void tellPart(int part) {
         if (!told.add(part)) {
             return;
         }
-        String cannot = c.partIds[part] + " cannot be moved: ";
         Optional<Condition> cause = failures.cause(part);
         if (cause.isEmpty()) {
-            lines.add(pinned(part));
+            say(pinned(part));
             return;
         }
         Condition condition = cause.get();
         if (condition.fact() instanceof Fact.Cut cut) {
-            lines.add(cannot + live(part, cut.supply()));
+            say(live(part, cut.supply()));
             tell(cut);
             return;
         }
         List<Integer> beyond = failures.beyond(part, condition);
-        String held =
-                condition.fact() instanceof Fact.Released released
-                        ? ListText.ids(released.joints())
-                                + Labels.verb(released.joints(), " hold")
-                                + " it to "
-                                + ListText.and(beyond.stream().map(p -> c.partIds[p]).toList())
-                        : c.partIds[beyond.get(0)] + " is in its way";
         Optional<String> alone = beyond.stream().flatMap(p -> stays(part, p).stream()).findFirst();
-        lines.add(cannot + held + alone.map(why -> ", and " + why).orElse(""));
+        if (condition.fact() instanceof Fact.Released released) {
+            sayHolds(released.joints(), part);
+        } else {
+            say(c.partIds[beyond.get(0)] + " is in the way of " + c.partIds[part]);
+        }
+        alone.ifPresent(this::say);
         tell(condition.fact());
         if (alone.isEmpty()) {
-            beyond.stream().filter(failures::partFails).limit(1).forEach(this::tellPart);
+            beyond.stream()
+                    .filter(p -> p != c.base)
+                    .filter(failures::partFails)
+                    .filter(p -> failures.cause(p).filter(same(condition)).isEmpty()).limit(1).forEach(this::tellPart);
         }
     }
 
     private String live(int part, String supply) {
         if (steps.liveOfMove(part).contains(supply)) {
-            return live(supply, graph.device().power().why(List.of(c.partIds[part])));
+            return live(
+                    c.partIds[part],
+                    true,
+                    supply,
+                    graph.device().power().why(List.of(c.partIds[part])));
         }
         List<String> lettingGo =
                 Arrays.stream(c.nodesOf[part])
@@ -282,10 +319,14 @@ final class Obstacles {
         return ListText.ids(lettingGo) + " would let go while " + supply + " is not cut";
     }
 
+    private static Predicate<Condition> same(Condition condition) {
+        return other -> other.fact().equals(condition.fact());
+    }
+
     /** Why another part can never come along. */
     private Optional<String> stays(int part, int other) {
         if (net.landmarks.isPinned(other)) {
-            return Optional.of(pinned(other));
+            return other == c.base ? Optional.empty() : Optional.of(pinned(other));
         }
         if (c.partClass[part] != c.partClass[other]) {
             return Optional.of(
@@ -313,18 +354,18 @@ final class Obstacles {
     }
 
     /** Why no way of a joint is left. */
-    private String shut(int node) {
+    private String shut(int node, String who) {
         if (node == net.question.need.reach() && c.options[node].length > 0) {
-            return "it must stay connected, because reaching it is the goal";
+            return who + " must stay connected, because reaching it is the goal";
         }
         Joint joint = graph.device().joint(c.members[node][0]);
         if (rules.forbiddenJoints().contains(joint.id())) {
-            return "that is forbidden";
+            return "releasing " + who + " is forbidden";
         }
         List<String> why = joint.ways().values().stream().map(way -> forbidden(way)).toList();
         return why.size() == 1
-                ? "it can only be released " + why.get(0)
-                : "each of its ways is ruled out: " + String.join("; ", why);
+                ? who + " can only be released " + why.get(0)
+                : "each way of releasing " + who + " is ruled out: " + String.join(", ", why);
     }
 
     private String forbidden(Way way) {

@@ -188,6 +188,26 @@ public final class FastenerTables {
                 .map(row -> headSize(form, row));
     }
 
+    /**
+     * Returns the usual size of a head with a drive: countersunk heads with a hexagon socket (ISO
+     * 10642) are wider than those with other recesses (ISO 7046). Empty as {@link
+     * #headSize(String, ScrewThread)} is.
+     */
+    public Optional<HeadSize> headSize(String head, ScrewThread thread, Optional<Drive> drive) {
+        String form = headForm(head);
+        boolean socket = drive.isPresent() && drive.get().system().equals("hex");
+        if (drive.isEmpty() || socket || !form.equals("countersunk")) {
+            return headSize(head, thread);
+        }
+        return rows(FastenerTable.HEADS).stream()
+                .filter(row -> row.text("head").equals(form))
+                .filter(row -> row.text("standard").equals("ISO 7046"))
+                .filter(row -> row.text("thread").equals(baseName(thread)))
+                .findFirst()
+                .map(row -> headSize(form, row))
+                .or(() -> headSize(head, thread));
+    }
+
     private HeadSize headSize(String form, TableRow row) {
         OptionalDouble head = row.number("headMm");
         double bearing =

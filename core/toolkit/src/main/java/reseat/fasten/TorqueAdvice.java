@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The torque of one seat: given by the maker, taken from the family's table, or estimated, in this
+ * The torque of one seat: given by the maker, stated without a source, taken from the family's table, or estimated, in this
  * order of preference.
  *
- * @param basis which of the three
+ * @param basis which of these
  * @param valueNm the torque in newton metres
  * @param lowNm lower end of its window in newton metres; the value itself where no window is known
  * @param highNm upper end of its window in newton metres; the value itself where no window is known
@@ -32,8 +32,10 @@ public record TorqueAdvice(
 
     /** The basis of a torque. */
     public enum Basis {
-        /** Given by the maker for this seat. */
+        /** Given for this seat by the maker, with the source stated. */
         MAKER,
+        /** Stated for this seat in the device file, without a source. */
+        STATED,
         /** Taken from the table of the device family. */
         FAMILY,
         /** Computed. */

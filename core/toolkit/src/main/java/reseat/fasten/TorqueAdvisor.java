@@ -1,14 +1,18 @@
 package reseat.fasten;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import reseat.fasten.TorqueAdvice.Basis;
 import reseat.internal.fasten.RequestText;
 import reseat.internal.fasten.TorqueEstimates;
 import reseat.model.Device;
 import reseat.model.ScrewType;
 import reseat.model.Seat;
+import reseat.text.NumberText;
 
 /**
  * Determines the torque of a screw: the one that the maker gives for the seat; else the one in the
@@ -20,6 +24,11 @@ public final class TorqueAdvisor {
     private static final String FAMILY_CAUTION =
             "This torque comes from the table of the device family, not from the maker."
                     + " The maker's service document and local codes take precedence, and the work"
+                    + " must be done by qualified people.";
+
+    private static final String NO_SOURCE_CAUTION =
+            "The device file states this torque without a source: it may not be the maker's. The"
+                    + " maker's service document and local codes take precedence, and the work"
                     + " must be done by qualified people.";
 
     private final FastenerTables tables;
@@ -81,10 +90,21 @@ public final class TorqueAdvisor {
         }
         if (seat.torqueNm().isPresent()) {
             double given = seat.torqueNm().getAsDouble();
-            String from =
-                    seat.torqueSource().isEmpty() ? "given by the maker" : seat.torqueSource();
+            boolean sourced = !seat.torqueSource().isEmpty();
+            List<String> cautions = new ArrayList<>();
+            if (!sourced) {
+                cautions.add(NO_SOURCE_CAUTION);
+            }
+            cautions.addAll(besides(estimate, given));
             return new TorqueAdvice(
-                    Basis.MAKER, given, given, given, from, estimate, noEstimate, List.of());
+                    sourced ? Basis.MAKER : Basis.STATED,
+                    given,
+                    given,
+                    given,
+                    sourced ? seat.torqueSource() : "no source is stated",
+                    estimate,
+                    noEstimate,
+                    cautions);
         }
         Optional<TableRow> family = familyRow(device, joint);
         if (family.isPresent()) {
@@ -97,7 +117,8 @@ public final class TorqueAdvisor {
                     family.get().source(),
                     estimate,
                     noEstimate,
-                    List.of(FAMILY_CAUTION));
+                    Stream.concat(Stream.of(FAMILY_CAUTION), besides(estimate, value).stream())
+                            .toList());
         }
         if (estimate.isEmpty()) {
             throw new FastenerInputException("No torque is given for " + joint + ". " + noEstimate);
@@ -112,6 +133,27 @@ public final class TorqueAdvisor {
                 estimate,
                 "",
                 only.cautions());
+    }
+
+    /** The cautions of a given torque: those about the seat, and a limit that it exceeds. */
+    private static List<String> besides(Optional<TorqueEstimate> estimate, double givenNm) {
+        if (estimate.isEmpty()) {
+            return List.of();
+        }
+        List<String> cautions = new ArrayList<>(estimate.get().cautions());
+        cautions.remove(TorqueEstimate.CAUTION);
+        estimate.get().limits().stream()
+                .filter(limit -> limit.utmostNm() < givenNm)
+                .min(Comparator.comparingDouble(TorqueEstimate.Limit::utmostNm))
+                .ifPresent(
+                        limit ->
+                                cautions.add(
+                                        "By estimate "
+                                                + limit.kind().words()
+                                                + " above "
+                                                + NumberText.figures(limit.utmostNm(), 3)
+                                                + " N·m, below the torque given."));
+        return cautions;
     }
 
     /**
@@ -178,10 +220,14 @@ public final class TorqueAdvisor {
             request.strength(tables.strengthClass("hardened"));
         }
         conditions.friction().ifPresent(request::friction);
-        if (type.headDiameterMm().isPresent()) {
+        if (tables.bearing(type.head()) == HeadSize.Bearing.NONE) {
+            request.head(tables.headSize(type.head(), thread.diameterMm()));
+        } else if (type.headDiameterMm().isPresent()) {
             request.head(tables.headSize(type.head(), type.headDiameterMm().getAsDouble()));
         } else {
-            tables.headSize(type.head(), thread).ifPresent(request::head);
+            tables.headSize(
+                            type.head(), thread, Optional.of(tables.drives().drive(type.drive())))
+                    .ifPresent(request::head);
         }
         request.drive(tables.drives().drive(type.drive()));
         seat.material().ifPresent(name -> request.material(tables.material(name)));

@@ -55,22 +55,48 @@ public record TorqueEstimate(
         /** What fails. */
         public enum Kind {
             /** The screw yields under tension and torsion together. */
-            SCREW_YIELD("the screw yields"),
+            SCREW_YIELD(
+                    "the screw yields",
+                    "VDI 2230: M = F (0.16 P + 0.58 d2 µ + (dw + dh)/4 µ), F at a share of yield"),
             /** The screw is twisted off; counts the torque in the thread alone. */
-            SCREW_TORSION("the screw is twisted off"),
+            SCREW_TORSION(
+                    "the screw is twisted off",
+                    "ISO 898-7: X Rm π/16 d3³, or the table of its standard, over the share of M"
+                            + " in the thread"),
             /** The thread of the screw strips. */
-            SCREW_THREAD("the thread of the screw strips"),
+            SCREW_THREAD(
+                    "the thread of the screw strips",
+                    "FED-STD-H28: shear area of the screw's thread times 0.6 Rm"),
             /** The thread of the seat strips. */
-            SEAT_THREAD("the thread of the seat strips"),
+            SEAT_THREAD(
+                    "the thread of the seat strips",
+                    "FED-STD-H28: shear area of the hole's thread times its shear strength; formed"
+                            + " in plastic π d L τ times a share"),
             /** The insert is pulled out of its part. */
-            INSERT("the insert is pulled out"),
+            INSERT(
+                    "the insert is pulled out",
+                    "the pull-out load given, or π D L τ of the plastic times a share (common"
+                            + " practice, no source)"),
+            /** The part under the head is crushed. */
+            HEAD_BEARING(
+                    "the part under the head gives way",
+                    "π/4 (dw² - dh²) times the tensile strength (common practice, no source)"),
             /** The driver or the recess fails. */
-            DRIVE("the driver or the recess gives way");
+            DRIVE(
+                    "the driver or the recess gives way",
+                    "the least torque that drivers of this size are sold or tested for");
 
             private final String words;
+            private final String formula;
 
-            Kind(String words) {
+            Kind(String words, String formula) {
                 this.words = words;
+                this.formula = formula;
+            }
+
+            /** Returns the formula and whose it is; core/docs/fasteners.md explains the letters. */
+            public String formula() {
+                return formula;
             }
 
             /** Returns what happens, as a clause. */

@@ -20,6 +20,8 @@ import reseat.model.Seat;
  * @param engagementMm length of engagement of full threads in millimetres
  * @param bossOuterMm outer diameter of the boss in millimetres; only for cautions
  * @param pullOutN load that pulls the insert out of its part in newtons; only for inserts
+ * @param around plastic around an insert
+ * @param clamped material that the head bears on
  * @param assumeCautiously whether friction, head and drive may be assumed if not given
  */
 public record TorqueRequest(
@@ -34,6 +36,8 @@ public record TorqueRequest(
         OptionalDouble engagementMm,
         OptionalDouble bossOuterMm,
         OptionalDouble pullOutN,
+        Optional<Material> around,
+        Optional<Material> clamped,
         boolean assumeCautiously) {
 
     public TorqueRequest {
@@ -77,6 +81,8 @@ public record TorqueRequest(
         private OptionalDouble engagementMm = OptionalDouble.empty();
         private OptionalDouble bossOuterMm = OptionalDouble.empty();
         private OptionalDouble pullOutN = OptionalDouble.empty();
+        private Optional<Material> around = Optional.empty();
+        private Optional<Material> clamped = Optional.empty();
         private boolean assume;
 
         private Builder() {}
@@ -136,6 +142,16 @@ public record TorqueRequest(
             return this;
         }
 
+        public Builder around(Material value) {
+            around = Optional.of(value);
+            return this;
+        }
+
+        public Builder clamped(Material value) {
+            clamped = Optional.of(value);
+            return this;
+        }
+
         /** Allows cautious assumptions for friction, head and drive. */
         public Builder assumeCautiously() {
             assume = true;
@@ -160,6 +176,8 @@ public record TorqueRequest(
                     engagementMm,
                     bossOuterMm,
                     pullOutN,
+                    around,
+                    clamped,
                     assume);
         }
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param under parts that are in the way of moving this one
  * @param move how it is moved; empty only for the base
  * @param spareIncludes parts included in its spare unit, which may stay on it
- * @param spare order number; empty if it is not sold
+ * @param spare order number; empty if none is known
  * @param hazards ids of hazards that any act on the part brings, besides those of its kind
  * @param inspect what to inspect when it is out; each a sentence
  * @param needs supplies that must be cut before it is moved; empty if not stated, so that {@link

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  * @param strengthClass property class or grade ("8.8", "A2-70", "brass"); empty if unknown
  * @param finish finish or colour; empty if not stated
  * @param patch whether it carries a locking patch, which holds only once
- * @param spare order number; empty if it is not sold
+ * @param spare order number; empty if none is known
  */
 public record ScrewType(
         String id,

@@ -47,6 +47,9 @@ public final class Units {
             Pattern.compile(
                     "([-+]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]{1,3})?)\\s*(.*)");
 
+    /** A number with a decimal comma, and the rest. */
+    private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]+,[0-9]+([^0-9,.].*)?");
+
     private static final Map<Quantity, Map<String, BigDecimal>> FACTORS =
             Map.of(
                     Quantity.LENGTH,
@@ -121,6 +124,10 @@ public final class Units {
             throw new IllegalArgumentException(expected(quantity, "this is not one"));
         }
         String unit = parts.group(2).strip();
+        if (COMMA.matcher(text.strip()).matches()) {
+            throw new IllegalArgumentException(
+                    "numbers have a decimal point: write " + text.strip().replaceFirst(",", "."));
+        }
         if (unit.isEmpty()) {
             throw new IllegalArgumentException(expected(quantity, "the unit is missing"));
         }
@@ -132,9 +139,6 @@ public final class Units {
     }
 
     private static String wrongUnit(Quantity wanted, String unit) {
-        if (unit.startsWith(",")) {
-            return "write the decimal point as a point, not as a comma";
-        }
         for (Quantity other : Quantity.values()) {
             if (other != wanted && find(other, unit) != null) {
                 return "\"" + unit + "\" is a unit of " + other.noun();

@@ -7,7 +7,7 @@ import java.util.Optional;
  *
  * @param id id of the part or of the screw type
  * @param name display name
- * @param number order number; empty if it is not sold
+ * @param number order number; empty if none is known
  * @param count how many
  * @param reason why it is needed
  */

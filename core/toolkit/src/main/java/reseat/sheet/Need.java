@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param name display name; for screws the visible and orderable properties
  * @param quantity how much, greater than zero
  * @param unit the unit it is counted in ("piece", "mm", "ml")
- * @param number order number; empty if it has none or is not sold
+ * @param number order number; empty if none is known
  * @param why why it is needed, in a few words; empty if the kind makes it clear
  * @param text the whole line as it is printed
  */

@@ -176,6 +176,66 @@ class StrengthTablesTest {
         }
     }
 
+    /** ISO 8839 CU2 and CU3: trfastenings.com technical tables. */
+    @ParameterizedTest
+    @CsvSource({"M1.6, 0.10", "M2, 0.21", "M2.5, 0.45", "M3, 0.8", "M3.5, 1.3", "M4, 1.9", "M5, 3.8"})
+    void brassBreaksAtTheTableOfItsStandard(String thread, String torque) {
+        assertTrue(torsion(thread + " brass into steel, 3 mm").contains(figure(torque) + " N·m of ISO 8839 (trfastenings"));
+    }
+
+    /** ISO 3506-1: Optimas table. */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, A2-50, 0.15", "M2, A2-50, 0.3", "M2.5, A2-50, 0.6", "M1.6, A2-70, 0.2",
+        "M2, A2-70, 0.4", "M2.5, A2-70, 0.9", "M3, A2-70, 1.6", "M4, A2-70, 3.8",
+        "M5, A2-70, 7.8", "M1.6, A2-80, 0.24", "M2, A2-80, 0.48", "M2.5, A2-80, 0.96",
+        "M3, A2-80, 1.8"
+    })
+    void stainlessBreaksAtTheTableOfItsStandard(String thread, String grade, String torque) {
+        assertTrue(torsion(thread + " " + grade + " into steel, 3 mm").contains(figure(torque) + " N·m of ISO 3506-1 (Optimas"));
+    }
+
+    private String torsion(String words) {
+        TorqueAdvisor advisor = TorqueAdvisor.of(tables);
+        return advisor.estimate(advisor.read(words)).limits().stream()
+                .filter(limit -> limit.kind() == TorqueEstimate.Limit.Kind.SCREW_TORSION)
+                .findFirst()
+                .orElseThrow()
+                .told();
+    }
+
+    private static String figure(String number) {
+        return "breaking torque " + new java.math.BigDecimal(number).stripTrailingZeros().toPlainString();
+    }
+
+    /** Head diameter, and recess number: fullerfasteners.com ISO 7046-2 and ISO 7047. */
+    @ParameterizedTest
+    @CsvSource({
+        "M1.6, 3.0, PH0", "M2, 3.8, PH0", "M2.5, 4.7, PH1", "M3, 5.5, PH1", "M3.5, 7.3, PH2",
+        "M4, 8.4, PH2", "M5, 9.3, PH2", "M6, 11.3, PH3", "M8, 15.8, PH4", "M10, 18.3, PH4"
+    })
+    void countersunkHeadsWithACrossRecessAreThoseOfIso7046And7047(
+            String thread, double headMm, String drive) {
+        for (String head : new String[] {"countersunk", "raised-countersunk"}) {
+            assertEquals(
+                    headMm,
+                    tables.headSize(
+                                    head,
+                                    tables.thread(thread),
+                                    java.util.Optional.of(tables.drives().drive(drive)))
+                            .orElseThrow()
+                            .headMm()
+                            .orElseThrow());
+            assertTrue(
+                    tables.rows(FastenerTable.DRIVE_BY_SCREW).stream()
+                            .filter(row -> row.text("head").equals(head))
+                            .filter(row -> row.text("standard").startsWith("ISO 704"))
+                            .filter(row -> row.text("thread").equals(thread))
+                            .anyMatch(row -> row.text("drive").equals(drive)),
+                    head + " " + thread);
+        }
+    }
+
     /** DIN 7500 screws: mastik.pt page697. */
     @ParameterizedTest
     @CsvSource({

@@ -195,8 +195,8 @@ class TorqueAdvisorTest {
                 "M2 8.8 into steel",
                 "8.8 into steel, 2 mm",
                 "M10 brass into steel, 8 mm",
-                "",
-                "M2 8.8 set into steel, 2 mm"
+                "M2 8.8 T25 into steel, 2 mm",
+                ""
             })
     void refusesWordsThatCannotBeWorkedWith(String text) {
         assertFalse(message(() -> advisor.estimate(advisor.read(text))).isBlank());
@@ -208,7 +208,10 @@ class TorqueAdvisorTest {
         "'M2 8.8 into cheddar, 2 mm', There is no material \"cheddar\"",
         "'M10 brass into steel, 8 mm', known up to M6 only",
         "'M2 8.8 into steel, 2 mm, 3 mm', A second length",
-        "'M2 8.8 set into steel, 2 mm', give its diameter"
+        "'M2 8.8 T25 into steel, 2 mm', 'T25 is 4.5 mm across and does not fit into the widest head known for M2'",
+        "'M2 8.8 pan PH3 into steel, 2 mm', 'does not fit into a head of 4 mm'",
+        "'M2 8.8 grub T8 into steel, 2 mm', 'T8 is 2.4 mm across and does not fit into a screw of 2 mm'",
+        "'M2 8.8 head 40 mm into steel, 3 mm', 'too wide for M2'"
     })
     void saysWhy(String text, String why) {
         String message = message(() -> advisor.estimate(advisor.read(text)));

@@ -44,6 +44,7 @@ public final class ReseatCommand implements Runnable {
                     SchemaCommand.class,
                     CheckCommand.class,
                     ChecksCommand.class,
+                    KindsCommand.class,
                     TorqueCommand.class,
                     DriverCommand.class,
                     SwapCommand.class,
@@ -67,8 +68,8 @@ public final class ReseatCommand implements Runnable {
         List<Class<?>> named =
                 COMMANDS.stream()
                         .filter(type -> words.length > 0 && isNamed(type, words[0]))
-                        // inspects the options of all commands
-                        .filter(type -> type != CompletionCommand.class)
+                        // the script inspects the options of all commands
+                        .filter(type -> type != CompletionCommand.class || asksForIds(words))
                         .toList();
         CommandLine line = new CommandLine(new ReseatCommand());
         if (named.isEmpty() && words.length > 0) {
@@ -80,6 +81,10 @@ public final class ReseatCommand implements Runnable {
         }
         named.forEach(line::addSubcommand);
         return line;
+    }
+
+    private static boolean asksForIds(String... words) {
+        return words.length > 1 && words[1].startsWith(CompletionCommand.IDS);
     }
 
     /**

@@ -93,7 +93,10 @@ final class SwapCommand implements Callable<Integer> {
     private static String line(StackUp swap) {
         return swap.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ')
                 + "  "
-                + swap.told();
+                + swap.told()
+                + (swap.missing().isEmpty() || swap.outcome() == StackUp.Outcome.UNKNOWN
+                        ? ""
+                        : " Not known: " + String.join(", ", swap.missing()) + ".");
     }
 
     private static Map<String, Object> shape(StackUp swap) {

@@ -83,6 +83,11 @@ final class TorqueCommand implements Callable<Integer> {
             description = "Unit to print in; default: N·m.")
     private String unit = "N·m";
 
+    @Option(
+            names = "--evidence",
+            description = "Show every limit with its formula, and the inputs with their sources.")
+    private boolean evidence;
+
     @Option(names = "--json", description = "Print the result as JSON.")
     private boolean json;
 
@@ -154,6 +159,7 @@ final class TorqueCommand implements Callable<Integer> {
         String basis =
                 switch (advice.basis()) {
                     case MAKER -> "given by the maker";
+                    case STATED -> "stated in the device file";
                     case FAMILY -> "of the family table";
                     case ESTIMATE -> "ESTIMATE";
                 };
@@ -189,6 +195,10 @@ final class TorqueCommand implements Callable<Integer> {
                             + ".");
         }
         estimate.assumptions().forEach(assumption -> out.println("? " + assumption));
+        if (!evidence) {
+            out.println("Limits, inputs and formulas: --evidence.");
+            return;
+        }
         out.println("Limits, cautious and utmost:");
         for (TorqueEstimate.Limit limit : estimate.limits()) {
             out.println(
@@ -200,6 +210,7 @@ final class TorqueCommand implements Callable<Integer> {
                             + limit.kind().words()
                             + ": "
                             + limit.told());
+            out.println("      by " + limit.kind().formula());
         }
         out.println("Inputs:");
         for (TorqueEstimate.Input input : estimate.inputs()) {
@@ -275,7 +286,9 @@ final class TorqueCommand implements Callable<Integer> {
                                                         "utmostNm",
                                                         l.utmostNm(),
                                                         "told",
-                                                        l.told()))
+                                                        l.told(),
+                                                        "formula",
+                                                        l.kind().formula()))
                                 .toList(),
                 "inputs",
                         estimate.inputs().stream()

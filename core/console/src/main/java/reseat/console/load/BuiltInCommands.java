@@ -19,6 +19,7 @@ public final class BuiltInCommands {
                     "facts",
                     "graph",
                     "judge",
+                    "kinds",
                     "new",
                     "plan",
                     "plugins",

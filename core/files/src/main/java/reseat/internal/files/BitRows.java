@@ -17,6 +17,16 @@ final class BitRows {
         this.words = new long[count * width];
     }
 
+    private BitRows(long[] words, int width) {
+        this.words = words;
+        this.width = width;
+    }
+
+    /** Returns other rows with the same bits. */
+    BitRows copy() {
+        return new BitRows(words.clone(), width);
+    }
+
     boolean get(int row, int bit) {
         return (words[row * width + (bit >>> 6)] & 1L << bit) != 0;
     }

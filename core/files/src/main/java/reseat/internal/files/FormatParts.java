@@ -255,8 +255,8 @@ final class FormatParts {
     }
 
     private static Shape setup() {
-        Shape toTool = new Shape.Table(Scope.TOOL, value(ScalarType.TIME), "a tool");
-        Shape toPosture = new Shape.Table(Scope.NEW, value(ScalarType.TIME), "a posture");
+        Shape toTool = new Shape.Table(Scope.TOOL, value(ScalarType.TABLE_TIME), "a tool");
+        Shape toPosture = new Shape.Table(Scope.NEW, value(ScalarType.TABLE_TIME), "a posture");
         return group(
                 "setup",
                 List.of(

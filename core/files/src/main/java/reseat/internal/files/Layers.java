@@ -64,14 +64,8 @@ final class Layers {
 
     private Defaults defaults(String id, DeviceFamily family) {
         String name = "family " + id;
-        byte[] data;
-        try (InputStream in = family.openDefaults()) {
-            data = in.readNBytes(Sources.MAX_BYTES);
-        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
-            // third-party code: whatever it throws is reported as a problem of its data
-            problems.error(
-                    new Origin(name, 0, 0),
-                    "the data of this family cannot be read: " + e.getMessage());
+        byte[] data = data(name, family).orElse(null);
+        if (data == null) {
             return BuiltIn.defaults();
         }
         Given before = GIVEN.get(id);
@@ -91,6 +85,19 @@ final class Layers {
         Defaults defaults = Defaults.of(over);
         GIVEN.put(id, new Given(ByteBuffer.wrap(data), defaults));
         return defaults;
+    }
+
+    /** Returns the bytes of a family's data; reports why there are none. */
+    Optional<byte[]> data(String name, DeviceFamily family) {
+        try (InputStream in = family.openDefaults()) {
+            return Optional.of(in.readNBytes(Sources.MAX_BYTES));
+        } catch (IOException | RuntimeException | LinkageError | StackOverflowError e) {
+            // third-party code: whatever it throws is reported as a problem of its data
+            problems.error(
+                    new Origin(name, 0, 0),
+                    "the data of this family cannot be read: " + e.getMessage());
+            return Optional.empty();
+        }
     }
 
     private void unknownDefaults(Node.Fields family) {

@@ -1,5 +1,6 @@
 package reseat.internal.files;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,31 +13,45 @@ import reseat.model.Part;
 /**
  * The parts and joints of a device, numbered in the order of the file, their covers as bit rows,
  * and what must be cut and released before them, computed where the file does not state it. Callers
- * must not modify it.
+ * must not modify it, unless it is their own copy.
  */
 final class Numbered {
 
     private final Device device;
     private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<String, Integer> jointNumbers = new HashMap<>();
 
     final List<Part> parts;
     final List<Joint> joints;
     final int base;
 
-    /** For each joint, the parts that it holds; the last is its site. */
+    /** For each joint, the parts it holds, the site last. */
     final int[][] holds;
 
     /** For each joint, the parts that hide it. */
     final BitRows hiders;
 
-    /** For each part, the parts in the way of moving it. */
+    /** For each part, the parts that it is under. */
     final BitRows covers;
 
     /** For each joint, the supplies that must be cut before it is released. */
     final List<List<String>> needs;
 
+    /**
+     * For each part, the supplies that it states must be cut before any move of it. What the rules
+     * demand of a move depends on all of its parts, but never makes one impossible: whatever is cut
+     * first can be cut first, or the rules do not apply to it.
+     */
+    final List<List<String>> partNeeds;
+
     /** For each joint that some joint strains, what strains each of its ways; else empty. */
     final List<List<int[]>> strains;
+
+    /** For each part, the tool and the posture with which it leaves, in words; "" for the base. */
+    final List<String> manners;
+
+    /** Joints that count as holding nothing; see {@link #copy}. */
+    final boolean[] loose;
 
     Numbered(Device device) {
         this.device = device;
@@ -52,6 +67,7 @@ final class Numbered {
         this.hiders = new BitRows(m, n);
         for (int j = 0; j < m; j++) {
             Joint joint = this.joints.get(j);
+            jointNumbers.put(joint.id(), j);
             holds[j] = new int[joint.holds().size()];
             for (int k = 0; k < holds[j].length; k++) {
                 holds[j][k] = of(joint.holds().get(k));
@@ -59,27 +75,52 @@ final class Numbered {
             setAll(hiders, j, joint.under());
         }
         this.covers = new BitRows(n, n);
+        this.partNeeds = new ArrayList<>();
+        this.manners = new ArrayList<>();
         for (int p = 0; p < n; p++) {
-            setAll(covers, p, this.parts.get(p).under());
+            Part part = this.parts.get(p);
+            setAll(covers, p, part.under());
+            partNeeds.add(part.needs().orElse(List.of()));
+            manners.add(
+                    part.move()
+                            .map(move -> "by " + move.tool() + " in " + move.posture())
+                            .orElse(""));
         }
-        this.needs = joints.stream().map(device.power()::needs).toList();
-        Map<String, Integer> jointNumbers = new HashMap<>();
-        joints.forEach(joint -> jointNumbers.put(joint.id(), jointNumbers.size()));
-        this.strains = joints.stream().map(joint -> strains(joint, jointNumbers)).toList();
+        this.needs = new ArrayList<>(joints.stream().map(device.power()::needs).toList());
+        this.strains = new ArrayList<>(joints.stream().map(this::strainsOf).toList());
+        this.loose = new boolean[m];
     }
 
-    private List<int[]> strains(Joint joint, Map<String, Integer> jointNumbers) {
+    private Numbered(Numbered all) {
+        this.device = all.device;
+        this.numbers.putAll(all.numbers);
+        this.jointNumbers.putAll(all.jointNumbers);
+        this.parts = all.parts;
+        this.joints = all.joints;
+        this.base = all.base;
+        this.holds = all.holds;
+        this.hiders = all.hiders.copy();
+        this.covers = all.covers.copy();
+        this.needs = new ArrayList<>(all.needs);
+        this.partNeeds = new ArrayList<>(all.partNeeds);
+        this.strains = new ArrayList<>(all.strains);
+        this.manners = new ArrayList<>(all.manners);
+        this.loose = all.loose.clone();
+    }
+
+    /** Returns a copy in which a caller may leave out facts, to see what would then be possible. */
+    Numbered copy() {
+        return new Numbered(this);
+    }
+
+    private List<int[]> strainsOf(Joint joint) {
         List<int[]> byWay =
                 joint.ways().values().stream()
                         .map(way -> device.strainedBy(joint, way))
-                        .map(ids -> numbers(ids, jointNumbers))
+                        .map(ids -> ids.stream().mapToInt(this::ofJoint).toArray())
                         .toList();
-        boolean some = byWay.stream().allMatch(way -> way.length > 0);
-        return some ? byWay : List.of();
-    }
-
-    private static int[] numbers(List<String> ids, Map<String, Integer> numbers) {
-        return ids.stream().mapToInt(id -> Objects.requireNonNull(numbers.get(id), id)).toArray();
+        boolean all = byWay.stream().allMatch(way -> way.length > 0);
+        return all ? byWay : List.of();
     }
 
     /** Returns whether some way of a joint is strained by none that is not released. */
@@ -95,18 +136,14 @@ final class Numbered {
         return device.power().needs(List.of(parts.get(part).id()));
     }
 
-    /**
-     * Returns the supplies that a part states must be cut before any move of it. What the rules
-     * demand of a move depends on all of its parts, but never makes one impossible: whatever is cut
-     * first can be cut first, or the rules do not apply to it.
-     */
-    List<String> needsAlways(int part) {
-        return parts.get(part).needs().orElse(List.of());
-    }
-
     /** Returns the number of a part. */
     int of(String part) {
         return Objects.requireNonNull(numbers.get(part), part);
+    }
+
+    /** Returns the number of a joint. */
+    int ofJoint(String joint) {
+        return Objects.requireNonNull(jointNumbers.get(joint), joint);
     }
 
     /** Returns the part in whose place a joint is. */

@@ -12,7 +12,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import reseat.model.Joint;
-import reseat.model.Move;
 import reseat.model.Part;
 
 /**
@@ -94,7 +93,7 @@ final class Reachability {
             for (int p : holds[j]) {
                 held.set(j, p);
             }
-            rigid[j] = !joints.get(j).slack();
+            rigid[j] = !joints.get(j).slack() && !all.loose[j];
         }
         this.parted = new BitRows(n, n);
         this.along = new BitRows(n, n);
@@ -111,8 +110,7 @@ final class Reachability {
         Map<List<Object>, Integer> first = new HashMap<>();
         for (int p = 0; p < parts.size(); p++) {
             if (p != base) {
-                Move move = parts.get(p).move().orElseThrow();
-                Integer row = first.putIfAbsent(List.of(island[p], move.tool(), move.posture()), p);
+                Integer row = first.putIfAbsent(List.of(island[p], all.manners.get(p)), p);
                 rows.set(row == null ? p : row, p);
             }
         }
@@ -143,7 +141,7 @@ final class Reachability {
     /** Returns a part of a train that needs a supply cut that is not, or -1. */
     private int live(int train) {
         for (int p = trains.next(train, 0); p >= 0; p = trains.next(train, p + 1)) {
-            if (!cut.containsAll(all.needsAlways(p))) {
+            if (!cut.containsAll(all.partNeeds.get(p))) {
                 return p;
             }
         }
@@ -175,17 +173,16 @@ final class Reachability {
             }
         }
         for (String cover : parts.get(p).under()) {
-            if (!parted.get(p, all.of(cover))) {
-                with.add(all.of(cover));
+            int q = all.of(cover);
+            if (all.covers.get(p, q) && !parted.get(p, q)) {
+                with.add(q);
             }
         }
         return with;
     }
 
     private boolean agree(int p, int q) {
-        Move one = parts.get(p).move().orElseThrow();
-        Move other = parts.get(q).move().orElseThrow();
-        return one.tool().equals(other.tool()) && one.posture().equals(other.posture());
+        return all.manners.get(p).equals(all.manners.get(q));
     }
 
     private boolean growParted() {
@@ -240,9 +237,11 @@ final class Reachability {
     }
 
     /** Parts that hide a joint and cannot be separated from its site. */
-    private List<String> hiding(Joint joint) {
-        int site = all.of(joint.site());
-        return joint.under().stream().filter(u -> !parted.get(all.of(u), site)).toList();
+    private List<String> hiding(int j) {
+        return joints.get(j).under().stream()
+                .filter(u -> all.hiders.get(j, all.of(u)))
+                .filter(u -> !parted.get(all.of(u), all.site(j)))
+                .toList();
     }
 
     /**
@@ -259,14 +258,33 @@ final class Reachability {
         return apart;
     }
 
-    /** Returns whether some plan may release a joint. */
-    boolean canRelease(String jointId) {
+    /**
+     * Returns what no plan does, joints first, in the order of the file: joints that it cannot
+     * release, parts that it cannot move, and parts that it can move, but never away from another.
+     * One other part is enough for each.
+     */
+    List<Stuck> stuck() {
+        List<Stuck> stuck = new ArrayList<>();
+        String home = parts.get(base).id();
         for (int j = 0; j < released.length; j++) {
-            if (joints.get(j).id().equals(jointId)) {
-                return released[j];
+            if (!released[j]) {
+                stuck.add(new Stuck(joints.get(j).id(), true, home));
             }
         }
-        throw new IllegalArgumentException("no joint " + jointId);
+        for (int p = 0; p < moves.length; p++) {
+            if (p != base && !moves[p]) {
+                stuck.add(new Stuck(parts.get(p).id(), false, home));
+            }
+        }
+        for (int p = 0; p < moves.length; p++) {
+            for (int q = 0; q < p; q++) {
+                if (p != base && q != base && moves[p] && moves[q] && !parted.get(p, q)) {
+                    stuck.add(new Stuck(parts.get(p).id(), false, parts.get(q).id()));
+                    break;
+                }
+            }
+        }
+        return stuck;
     }
 
     /** Returns whether some plan may move a part. */
@@ -274,26 +292,23 @@ final class Reachability {
         return moves[all.of(partId)];
     }
 
-    /** Returns whether some plan may bring two parts to different places. */
-    boolean canPart(String one, String other) {
-        return parted.get(all.of(one), all.of(other));
-    }
-
     /** Returns the first fact that prevents the release of a joint that cannot be released. */
     Obstacle obstacleTo(Joint joint) {
-        int number = joints.indexOf(joint);
-        Optional<Obstacle> live = live("", all.needs.get(number));
+        int j = all.ofJoint(joint.id());
+        Optional<Obstacle> live = live("", all.needs.get(j));
         if (live.isPresent()) {
             return live.get();
         }
-        List<String> hiding = hiding(joint);
+        List<String> hiding = hiding(j);
         if (!hiding.isEmpty()) {
-            return new Obstacle("is hidden by", hiding.get(0), false, false);
+            return new Obstacle(
+                    Obstacle.Fact.COVER, "is hidden by", hiding.get(0), hiding.get(0));
         }
-        for (int[] strains : all.strains.get(number)) {
+        for (int[] strains : all.strains.get(j)) {
             for (int other : strains) {
                 if (!released[other]) {
-                    return new Obstacle("is strained by", joints.get(other).id(), true, false);
+                    String id = joints.get(other).id();
+                    return new Obstacle(Obstacle.Fact.STRAIN, "is strained by", id, id);
                 }
             }
         }
@@ -313,18 +328,18 @@ final class Reachability {
                                         .map(
                                                 isolator ->
                                                         new Obstacle(
+                                                                Obstacle.Fact.NEED,
                                                                 who + "needs " + supply + " cut by",
                                                                 isolator.id(),
-                                                                true,
-                                                                false))
+                                                                supply))
                                         .orElse(
                                                 new Obstacle(
+                                                        Obstacle.Fact.NO_ISOLATOR,
                                                         who
                                                                 + "needs a supply cut that nothing"
                                                                 + " cuts:",
                                                         supply,
-                                                        false,
-                                                        true)));
+                                                        supply)));
     }
 
     /**
@@ -343,19 +358,19 @@ final class Reachability {
                         hot == p
                                 ? ""
                                 : "leaves only together with " + parts.get(hot).id() + ", which ";
-                return live(who, all.needsAlways(hot)).orElseThrow();
+                return live(who, all.partNeeds.get(hot)).orElseThrow();
             }
             for (int q = trains.next(p, 0); q >= 0; q = trains.next(p, q + 1)) {
                 if (island[q] == island[p] && !agree(p, q)) {
                     return new Obstacle(
+                            Obstacle.Fact.MANNER,
                             "leaves only "
-                                    + manner(p)
+                                    + all.manners.get(p)
                                     + " and together with "
                                     + parts.get(q).id()
                                     + ", which leaves",
-                            manner(q),
-                            false,
-                            true);
+                            all.manners.get(q),
+                            parts.get(q).id());
                 }
                 goal = island[q] == island[p] ? goal : q;
             }
@@ -375,30 +390,51 @@ final class Reachability {
             step = Objects.requireNonNull(stepTo.get(step));
         }
         String next = parts.get(step).id();
-        if (part.under().contains(next) && !parted.get(p, step)) {
-            return new Obstacle("lies under", next, false, false);
+        if (all.covers.get(p, step) && !parted.get(p, step)) {
+            return new Obstacle(Obstacle.Fact.COVER, "lies under", next, next);
         }
         for (int j = 0; j < holds.length; j++) {
             Joint joint = joints.get(j);
             if (rigid[j] && held.get(j, p) && joint.holds().contains(next)) {
-                return new Obstacle("is held by", joint.id(), true, false);
+                return new Obstacle(Obstacle.Fact.HOLD, "is held by", joint.id(), joint.id());
             }
         }
         throw new IllegalStateException(part.id() + " takes along " + next + " for no reason");
     }
 
-    private String manner(int p) {
-        Move move = parts.get(p).move().orElseThrow();
-        return "by " + move.tool() + " in " + move.posture();
-    }
+    /**
+     * A joint that cannot be released, or a part that cannot be separated from another.
+     *
+     * @param id its id
+     * @param joint whether it is a joint
+     * @param from the part from which it cannot be separated; of a joint the base, which says nothing
+     */
+    record Stuck(String id, boolean joint, String from) {}
 
     /**
-     * An obstacle.
+     * The fact that is in the way of an act.
      *
+     * @param fact its kind
      * @param how how, as the middle of a sentence
-     * @param id id of the joint or part
-     * @param joint whether it is a joint
-     * @param last whether it is the last of the chain
+     * @param words the end of the sentence
+     * @param of id of the part, joint or supply that is in the way
      */
-    record Obstacle(String how, String id, boolean joint, boolean last) {}
+    record Obstacle(Fact fact, String how, String words, String of) {
+
+        /** The kinds of facts, by who is in the way. */
+        enum Fact {
+            /** A part, of what it covers. */
+            COVER,
+            /** A joint, of a part that it holds. */
+            HOLD,
+            /** The isolator of a supply, of a joint that needs it cut; {@code of} is the supply. */
+            NEED,
+            /** Nothing cuts the supply {@code of}. */
+            NO_ISOLATOR,
+            /** A joint, of one that it strains while it is tight. */
+            STRAIN,
+            /** A part that would have to leave in another manner at the same time. */
+            MANNER
+        }
+    }
 }

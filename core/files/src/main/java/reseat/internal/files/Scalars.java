@@ -30,6 +30,8 @@ final class Scalars {
     /** The beginning of an index string, valid or not; every other time begins with a number. */
     private static final Pattern INDEX_STRING = Pattern.compile("\\(?\\s*[A-Za-z]\\s*[0-9]");
 
+    private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]{1,9},[0-9]{1,9}");
+
     private Scalars() {}
 
     /** The types of single values. */
@@ -51,6 +53,8 @@ final class Scalars {
         SEAT_TORQUE("a torque"),
         MS("a whole number of milliseconds"),
         TIME("a time"),
+        /** A time in a full table of set-ups, where a bare number is in milliseconds. */
+        TABLE_TIME("a time"),
         DWELL("a time");
 
         private final String expected;
@@ -87,8 +91,24 @@ final class Scalars {
             case TEXT -> text(scalar);
             case FORMAT -> format(scalar);
             case BOOL -> bool(scalar);
-            case TIME -> duration(scalar, Duration.Basis.DEVICE);
+            case TIME, TABLE_TIME -> duration(scalar, Duration.Basis.DEVICE);
             default -> number(type, scalar);
+        }
+    }
+
+    /** Refuses a time without a unit; resolved files alone have them, in milliseconds. */
+    static void unit(ScalarType type, Node.Scalar scalar) throws WrongValue {
+        boolean time = type == ScalarType.TIME || type == ScalarType.DWELL;
+        if (time && scalar.kind() == Node.ScalarKind.NUMBER && SureScalars.few(scalar) != 0) {
+            String number = scalar.text();
+            throw new WrongValue(
+                    "found "
+                            + scalar.describe()
+                            + " without a unit: write "
+                            + number
+                            + " s or "
+                            + number
+                            + " ms");
         }
     }
 
@@ -226,6 +246,13 @@ final class Scalars {
     }
 
     private static BigDecimal bare(ScalarType type, Node.Scalar scalar) throws WrongValue {
+        if (COMMA.matcher(scalar.text()).matches()) {
+            throw new WrongValue(
+                    "found "
+                            + scalar.describe()
+                            + ", but numbers have a decimal point: write "
+                            + scalar.text().replace(',', '.'));
+        }
         if (scalar.kind() != Node.ScalarKind.NUMBER || scalar.text().length() > MAX_NUMBER) {
             throw new WrongValue("found " + scalar.describe() + ", expected " + type.expected());
         }

@@ -145,7 +145,8 @@ public final class SchemaWriter {
             case LENGTH, TORQUE -> type("string").put("pattern", "^\\s*[+]?[0-9.]");
             case SEAT_LENGTH -> anyOf(value(ScalarType.MM), value(ScalarType.LENGTH));
             case SEAT_TORQUE -> anyOf(value(ScalarType.NM), value(ScalarType.TORQUE));
-            case TIME, DWELL -> anyOf(type("integer").put("minimum", 0), type("string"));
+            case TIME, DWELL, TABLE_TIME ->
+                    anyOf(type("integer").put("minimum", 0), type("string"));
         };
     }
 

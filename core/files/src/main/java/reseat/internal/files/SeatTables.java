@@ -202,7 +202,8 @@ final class SeatTables {
         Cell joint = row.get(header.indexOf("joint"));
         Cell seat = row.get(header.indexOf("seat"));
         if (!(joints.get(joint.text()) instanceof Node.Fields entry)) {
-            problems.error(
+            problems.shared(
+                    "joint entry " + joint.text(),
                     at(joint),
                     "joint: there is no joint entry "
                             + QuoteText.of(joint.text())

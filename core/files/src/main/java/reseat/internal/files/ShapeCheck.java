@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import reseat.internal.files.Scalars.ScalarType;
 import reseat.internal.files.Scalars.WrongValue;
 import reseat.internal.files.Shape.FormatKey;
@@ -18,6 +19,9 @@ final class ShapeCheck {
 
     /** Up to this size, the entries of a list are compared pairwise. */
     private static final int FEW = 8;
+
+    /** What a decimal comma leaves behind it. */
+    private static final Pattern AFTER_COMMA = Pattern.compile("[0-9]+(\\s*[^0-9\\s].*)?");
 
     private final KnownIds known;
     private final boolean resolved;
@@ -76,7 +80,8 @@ final class ShapeCheck {
     /** A fast test that accepts most valid scalars. */
     private boolean surely(Node.Scalar scalar, Shape shape) {
         if (shape instanceof Shape.Value value) {
-            return SureScalars.sound(value.type(), scalar);
+            boolean bareTime = resolved && value.type() == ScalarType.TIME;
+            return SureScalars.sound(bareTime ? ScalarType.MS : value.type(), scalar);
         }
         return shape instanceof Shape.Ref ref
                 && scalar.kind() != Node.ScalarKind.NULL
@@ -100,9 +105,13 @@ final class ShapeCheck {
             }
             return;
         }
+        Set<String> cut = decimalCommas(entries);
         entries.forEach(
                 (name, entry) -> {
                     FormatKey key = group.keys().get(name);
+                    if (cut.contains(name)) {
+                        return; // reported already
+                    }
                     if (key == null || (key.need() == Shape.Need.ONLY_RESOLVED && !resolved)) {
                         problems.error(
                                 entry.keyAt(),
@@ -127,6 +136,35 @@ final class ShapeCheck {
                         label + ": the key " + QuoteText.of(key.name()) + or + " is missing");
             }
         }
+    }
+
+    /**
+     * Reports values that a decimal comma cut in two: in braces, {@code length: 1,2 mm} is a length
+     * of 1 and a key "2 mm" without a value. Returns the keys concerned.
+     */
+    private Set<String> decimalCommas(EntryMap entries) {
+        Set<String> cut = new HashSet<>();
+        for (int i = 1; i < entries.size(); i++) {
+            if (entries.value(i).isNull()
+                    && AFTER_COMMA.matcher(entries.key(i)).matches()
+                    && entries.value(i - 1) instanceof Node.Scalar whole
+                    && whole.kind() == Node.ScalarKind.NUMBER) {
+                problems.error(
+                        whole.at(),
+                        entries.key(i - 1)
+                                + ": found "
+                                + whole.text()
+                                + ","
+                                + entries.key(i)
+                                + ", but numbers have a decimal point: write "
+                                + whole.text()
+                                + "."
+                                + entries.key(i));
+                cut.add(entries.key(i - 1));
+                cut.add(entries.key(i));
+            }
+        }
+        return cut;
     }
 
     private List<String> names(Shape.Group group) {
@@ -239,6 +277,9 @@ final class ShapeCheck {
         try {
             if (shape instanceof Shape.Value value) {
                 Scalars.check(value.type(), scalar);
+                if (!resolved) {
+                    Scalars.unit(value.type(), scalar);
+                }
             } else if (shape instanceof Shape.Choice choice) {
                 Scalars.choice(choice.words(), scalar);
             } else if (shape instanceof Shape.Ref ref) {
@@ -262,7 +303,8 @@ final class ShapeCheck {
     }
 
     private void unknown(String label, Origin at, String id, Scope scope) {
-        problems.error(
+        problems.shared(
+                scope.noun().split(" ")[0] + " " + id,
                 at,
                 label
                         + ": there is no "

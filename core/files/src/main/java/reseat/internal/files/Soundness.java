@@ -131,7 +131,10 @@ final class Soundness {
         for (int i = 0; i < needs.size(); i++) {
             String supply = needs.get(i);
             if (draft.supplies.containsKey(supply) && !cut.contains(supply)) {
-                problems.error(at, who + " needs " + supply + " cut, but no joint cuts it");
+                problems.shared(
+                        "no isolator of " + supply,
+                        at,
+                        who + " needs " + supply + " cut, but no joint cuts it");
             }
         }
     }
@@ -151,7 +154,8 @@ final class Soundness {
 
     private void joint(Joint joint, Set<String> cut) {
         if (joint.under().contains(joint.site())) {
-            problems.error(
+            problems.shared(
+                    "own site at " + at(joint, "/under"),
                     at(joint, "/under"),
                     "joint "
                             + joint.id()

@@ -17,7 +17,7 @@ final class SureScalars {
                     scalar.kind() == Node.ScalarKind.TEXT
                             && scalar.text().length() <= Scalars.MAX_TEXT;
             case BOOL -> scalar.kind() == Node.ScalarKind.BOOL;
-            case MS, TIME -> few(scalar) >= 0 && few(scalar) <= Duration.MAX_MS;
+            case MS, TABLE_TIME -> few(scalar) >= 0 && few(scalar) <= Duration.MAX_MS;
             case COUNT -> few(scalar) >= 0 && few(scalar) <= Scalars.MAX_COUNT.intValue();
             case COORDINATE, MM, SEAT_LENGTH ->
                     few(scalar) >= 0 && few(scalar) <= Scalars.MAX_MM.intValue();

@@ -33,7 +33,12 @@ record CompleteRequest(
         double engagementMm,
         OptionalDouble bossOuterMm,
         OptionalDouble pullOutN,
+        Optional<Material> around,
+        Optional<Material> clamped,
         List<String> assumptions) {
+
+    /** Head over thread diameter, at most: common practice, no source; washer heads reach 4. */
+    private static final double WIDEST = 5;
 
     private static final String SMALLEST = "1.5 of the diameter";
 
@@ -77,6 +82,11 @@ record CompleteRequest(
         HeadSize head = request.head().orElseGet(() -> smallestHead(tables, thread, assumptions));
         Seat.Form form = request.form().orElseGet(() -> form(thread, material, assumptions));
         refuseNarrow(thread, head, request.holeMm());
+        request.drive()
+                .ifPresent(
+                        drive ->
+                                new DriveRoom(tables, thread, drive)
+                                        .refuse(head, request.head().isPresent()));
         if (request.drive().isEmpty()) {
             assumptions.add("The drive was not given; it does not limit the value.");
         }
@@ -92,6 +102,8 @@ record CompleteRequest(
                 request.engagementMm().orElseThrow(),
                 request.bossOuterMm(),
                 request.pullOutN(),
+                request.around(),
+                request.clamped(),
                 List.copyOf(assumptions));
     }
 
@@ -107,6 +119,16 @@ record CompleteRequest(
                             + " is no wider than the thread "
                             + thread.designation()
                             + ".");
+        }
+        if (outer > WIDEST * thread.diameterMm()) {
+            throw new FastenerInputException(
+                    "A head of "
+                            + NumberText.mm(outer)
+                            + " is too wide for "
+                            + thread.designation()
+                            + "; no usual head is wider than "
+                            + NumberText.figures(WIDEST, 2)
+                            + " times the thread.");
         }
         if (holeMm.isPresent() && holeMm.getAsDouble() >= outer) {
             throw new FastenerInputException(
@@ -196,9 +218,12 @@ record CompleteRequest(
 
     private static double hole(
             FastenerTables tables, ScrewThread thread, HeadSize head, List<String> assumptions) {
+        if (head.bearing() == HeadSize.Bearing.NONE) {
+            return thread.diameterMm(); // nothing bears on its rim
+        }
         OptionalDouble table = tables.clearanceHoleMm(thread.diameterMm());
         double hole = table.orElse(1.15 * thread.diameterMm());
-        if (head.bearing() != HeadSize.Bearing.NONE && hole >= head.bearingMm()) {
+        if (hole >= head.bearingMm()) {
             assumptions.add(
                     "The hole under the head was not given; the head would fall through the "
                             + NumberText.mm(hole)

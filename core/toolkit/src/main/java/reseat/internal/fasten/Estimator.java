@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import reseat.fasten.Drive;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
+import reseat.fasten.HeadSize;
 import reseat.fasten.Material;
 import reseat.fasten.Rule;
 import reseat.fasten.ScrewThread;
@@ -26,6 +28,7 @@ final class Estimator {
     private final CompleteRequest in;
     private final List<Limit> limits = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
+    private String breakingSource = "";
 
     Estimator(FastenerTables tables, CompleteRequest in) {
         this.tables = tables;
@@ -39,6 +42,7 @@ final class Estimator {
         seatThread();
         screwThread();
         insert();
+        headBearing();
         drive();
         geometry();
         limits.sort(Comparator.comparingDouble(Limit::cautiousNm).thenComparing(Limit::kind));
@@ -103,7 +107,9 @@ final class Estimator {
                 shares(share)
                         + " of the breaking torque "
                         + figures(breaking, 3)
-                        + " N·m; the thread takes "
+                        + " N·m"
+                        + (breakingSource.isEmpty() ? "" : " of " + breakingSource)
+                        + "; the thread takes "
                         + figures(100 * part, 2)
                         + " % of the torque");
     }
@@ -111,6 +117,12 @@ final class Estimator {
     private double breakingTorqueNm() {
         StrengthClass strength = in.strength();
         double computed = ScrewFormulas.breakingTorqueNm(in.thread(), strength);
+        OptionalDouble table = publishedNm(strength);
+        if (table.isPresent()) {
+            return strength.kind().equals("forming")
+                    ? Math.min(computed, table.getAsDouble())
+                    : table.getAsDouble();
+        }
         if (strength.torsionRatio().isEmpty()) {
             cautions.add(
                     "No standard gives the torsional strength of "
@@ -123,15 +135,36 @@ final class Estimator {
                             + in.thread().designation()
                             + "; nominal diameters are used.");
         }
-        if (!strength.kind().equals("forming")) {
-            return computed;
-        }
+        return computed;
+    }
+
+    /** The breaking torque that a table gives for stainless, brass and thread-forming screws. */
+    private OptionalDouble publishedNm(StrengthClass strength) {
+        String standard =
+                switch (strength.kind()) {
+                    case "forming" -> "DIN 7500";
+                    case "stainless" -> "ISO 3506-1";
+                    case "brass" -> "ISO 8839";
+                    default -> "";
+                };
+        String name =
+                switch (strength.kind()) {
+                    case "stainless" -> strength.id().replaceFirst("^[A-Z][0-9]-", "");
+                    case "brass" -> "CU2";
+                    default -> strength.kind();
+                };
         return tables.rows(FastenerTable.BREAKING_TORQUES).stream()
-                .filter(row -> row.text("class").equals("forming"))
+                .filter(row -> row.text("standard").equals(standard))
+                .filter(row -> row.tag().equals("read") || row.tag().equals("shop"))
+                .filter(row -> row.text("class").equals(name))
                 .filter(row -> row.text("thread").equals(in.thread().designation()))
-                .mapToDouble(row -> Math.min(computed, row.required("torqueNm")))
                 .findFirst()
-                .orElse(computed);
+                .map(
+                        row -> {
+                            breakingSource = standard + " (" + row.source() + ")";
+                            return OptionalDouble.of(row.required("torqueNm"));
+                        })
+                .orElse(OptionalDouble.empty());
     }
 
     private void seatThread() {
@@ -208,6 +241,10 @@ final class Estimator {
         if (in.form() != Seat.Form.INSERT) {
             return;
         }
+        if (in.pullOutN().isEmpty() && in.around().isPresent()) {
+            aroundInsert(in.around().get());
+            return;
+        }
         if (in.pullOutN().isEmpty()) {
             cautions.add(
                     "The load that pulls the insert out of its part is not known; it"
@@ -222,6 +259,62 @@ final class Estimator {
                 torqueAtNm(share.low() * load),
                 torqueAtNm(share.high() * load),
                 shares(share) + " of the pull-out load " + figures(load, 3) + " N");
+    }
+
+    /** The plastic shears round the insert: the cylinder of its outside, as long as the thread. */
+    private void aroundInsert(Material plastic) {
+        double outer = tables.rule("insert-outer-diameters").low() * in.thread().diameterMm();
+        Rule share = tables.rule("plastic-torque-share");
+        double load =
+                StripFormulas.formedThreadN(
+                        outer,
+                        plastic.shear(),
+                        in.engagementMm(),
+                        tables.rule("plastic-strip-share").low());
+        add(
+                Limit.Kind.INSERT,
+                torqueAtNm(share.low() * load),
+                torqueAtNm(share.high() * load),
+                shares(share)
+                        + " of the load "
+                        + figures(load, 3)
+                        + " N that shears "
+                        + plastic.id()
+                        + ", "
+                        + figures(plastic.shear(), 4)
+                        + " N/mm², round an insert taken as "
+                        + mm(outer)
+                        + " wide and as long as the engagement");
+    }
+
+    private void headBearing() {
+        if (in.clamped().isEmpty() || in.head().bearing() != HeadSize.Bearing.FLAT) {
+            return;
+        }
+        Material under = in.clamped().get();
+        if (under.rm().isEmpty()) {
+            cautions.add("The strength of " + under.id() + " under the head is not known.");
+            return;
+        }
+        double outer = in.head().bearingMm();
+        double area = Math.PI / 4 * (outer * outer - in.holeMm() * in.holeMm());
+        double load = area * under.rm().getAsDouble();
+        Rule share =
+                tables.rule(under.thermoplastic() ? "plastic-torque-share" : "strip-share");
+        add(
+                Limit.Kind.HEAD_BEARING,
+                torqueAtNm(share.low() * load),
+                torqueAtNm(share.high() * load),
+                shares(share)
+                        + " of the load "
+                        + figures(load, 3)
+                        + " N at which "
+                        + figures(area, 3)
+                        + " mm² of "
+                        + under.id()
+                        + " reach its tensile strength "
+                        + figures(under.rm().getAsDouble(), 4)
+                        + " N/mm²");
     }
 
     private void drive() {
@@ -279,6 +372,11 @@ final class Estimator {
                                 + mm(least)
                                 + " and may widen or split before the thread strips.");
             }
+        }
+        if (in.head().bearing() == HeadSize.Bearing.NONE) {
+            cautions.add(
+                    "A set screw clamps by its tip; the friction there is left out, which makes"
+                            + " the value low.");
         }
         if (in.material().thermoplastic()) {
             cautions.add(

@@ -11,6 +11,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import reseat.fasten.FastenerInputException;
+import reseat.fasten.HeadSize;
+import reseat.fasten.Drive;
 import reseat.fasten.FastenerTable;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.ScrewThread;
@@ -37,8 +39,11 @@ public final class RequestText {
     private final TorqueRequest.Builder request = TorqueRequest.builder();
     private Optional<ScrewThread> thread = Optional.empty();
     private Optional<String> head = Optional.empty();
+    private Optional<Drive> drive = Optional.empty();
     private OptionalDouble headMm = OptionalDouble.empty();
     private boolean into;
+    private boolean on;
+    private boolean inBrass;
     private boolean engaged;
     private final Map<String, String> told = new HashMap<>();
 
@@ -107,6 +112,15 @@ public final class RequestText {
             engagement(word, length.getAsDouble());
         } else if (word.equalsIgnoreCase("into") || word.equalsIgnoreCase("in")) {
             into = true;
+        } else if (word.equalsIgnoreCase("on")) {
+            on = true;
+        } else if (on && has(FastenerTable.MATERIALS, word)) {
+            once("material under the head", word);
+            on = false;
+            request.clamped(tables.material(word));
+        } else if (inBrass && has(FastenerTable.MATERIALS, word)) {
+            once("material around the insert", word);
+            request.around(tables.material(word));
         } else if (word.equalsIgnoreCase("class")
                 || word.equalsIgnoreCase("deep")
                 || word.equalsIgnoreCase("head")) {
@@ -121,6 +135,7 @@ public final class RequestText {
                         || !has(FastenerTable.CLASSES, word))) {
             once("material", word);
             into = false;
+            inBrass = tables.material(word).group().equals("brass");
             request.material(tables.material(word));
         } else if (has(FastenerTable.CLASSES, word)) {
             once("property class", word);
@@ -136,7 +151,8 @@ public final class RequestText {
             head = Optional.of(word);
         } else if (tables.drives().find(word).isPresent()) {
             once("drive", word);
-            request.drive(tables.drives().drive(word));
+            drive = tables.drives().find(word);
+            request.drive(drive.get());
         } else {
             throw unknown(word);
         }
@@ -167,11 +183,14 @@ public final class RequestText {
 
     private void head(ScrewThread screw) {
         String form = head.orElse("pan");
-        if (headMm.isPresent()) {
+        if (tables.bearing(form) == HeadSize.Bearing.NONE) {
+            // set screws: no head, no size
+            request.head(tables.headSize(form, headMm.orElse(screw.diameterMm())));
+        } else if (headMm.isPresent()) {
             request.head(tables.headSize(form, headMm.getAsDouble()));
         } else if (head.isPresent()) {
             request.head(
-                    tables.headSize(form, screw)
+                    tables.headSize(form, screw, drive)
                             .orElseThrow(
                                     () ->
                                             new FastenerInputException(

@@ -185,7 +185,7 @@ public final class SeatReach {
         if (nearest < -tables.rule("pierce-mm").low()) {
             return Outcome.PIERCES;
         }
-        if (nearest <= 1e-9) {
+        if (nearest <= 1e-9 || bottom.orElse(1) <= 1e-9) {
             return Outcome.TOUCHES;
         }
         return engaged < leastMm - 1e-9 ? Outcome.STRIPS : Outcome.FITS;
@@ -211,8 +211,13 @@ public final class SeatReach {
                             : start
                                     + "bottoms "
                                     + mm(-bottom.orElse(0))
-                                    + " before the head clamps.";
-            case PIERCES, TOUCHES -> start + hits(behind);
+                                    + " before the head clamps: its tip touches the ground of the"
+                                    + " hole.";
+            case TOUCHES ->
+                    hits(behind).length() > 1
+                            ? start + hits(behind)
+                            : start + "touches the ground of the hole as the head clamps.";
+            case PIERCES -> start + hits(behind);
             case STRIPS ->
                     start
                             + "engages "

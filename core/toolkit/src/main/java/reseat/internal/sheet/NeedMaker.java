@@ -136,7 +136,7 @@ final class NeedMaker {
                         why,
                         (screw ? need.count() + " × " + need.id() + " (" + name + ")" : name)
                                 + ", "
-                                + need.number().map(n -> "order no. " + n).orElse("not sold")
+                                + need.number().map(n -> "order no. " + n).orElse("no order number known")
                                 + ": "
                                 + why));
     }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import reseat.model.Device;
 import reseat.sheet.Names;
@@ -34,7 +35,11 @@ final class TodayText {
                         what
                                 + (found.complete()
                                         ? "yes, everything is in stock."
-                                        : "no, something is missing."));
+                                        : "no, "
+                                                + (found.lines().size() - found.missing().size())
+                                                + " of "
+                                                + found.lines().size()
+                                                + " items are in stock."));
         if (!answer.avoided().isEmpty()) {
             call.line(
                     "  not with the best plan, but without "
@@ -87,6 +92,7 @@ final class TodayText {
     private static String missing(Availability.Line line) {
         StockNeed need = line.need();
         List<String> why = new ArrayList<>();
+        share(line).ifPresent(share -> why.add(share + " are in stock"));
         if (line.held().signum() > 0) {
             why.add(plain(line.held()) + " " + need.unit() + " are reserved for other jobs");
         }
@@ -113,6 +119,19 @@ final class TodayText {
                 + need.takes().get(0)
                 + ")"
                 + (why.isEmpty() ? ": there is none" : ": " + String.join("; ", why));
+    }
+
+    /** How much of a need is there: "6 of 8 piece"; empty if nothing is. */
+    private static Optional<String> share(Availability.Line line) {
+        BigDecimal there = line.need().quantity().subtract(line.missing());
+        return there.signum() > 0
+                ? Optional.of(
+                        plain(there)
+                                + " of "
+                                + plain(line.need().quantity())
+                                + " "
+                                + line.need().unit())
+                : Optional.empty();
     }
 
     void catalogue(List<CanDo> answers) {
@@ -148,6 +167,7 @@ final class TodayText {
                     .map(
                             line ->
                                     line.need().name()
+                                            + share(line).map(s -> " (" + s + ")").orElse("")
                                             + (line.expired().isEmpty() ? "" : " (expired)")
                                             + (line.held().signum() > 0 ? " (reserved)" : ""))
                     .collect(Collectors.joining(", ", "missing: ", ""));
