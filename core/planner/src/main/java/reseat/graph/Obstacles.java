@@ -81,7 +81,9 @@ final class Obstacles {
 
     private String head(Fact fact) {
         Goal goal = graph.goal().orElse(null);
-        if (goal instanceof Goal.Reach reach && !(fact instanceof Fact.Released)) {
+        if (goal instanceof Goal.Reach reach
+                && steps.conditionsOfRelease(c.node(reach.joint())).stream()
+                        .anyMatch(condition -> condition.fact().equals(fact))) {
             return reach.joint() + " cannot be reached: " + without(fact);
         }
         if (goal instanceof Goal.Free free) {

@@ -12,6 +12,7 @@ import reseat.graph.Work;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
+import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
@@ -83,6 +84,9 @@ public final class Why {
                         .filter(i -> is(acts.get(i), id, joint, part))
                         .boxed()
                         .toList();
+        if (where.isEmpty() && joint) {
+            where = lettingGo(device.joint(id));
+        }
         if (where.isEmpty() && !joint && !part) {
             throw new IllegalArgumentException(
                     id + " is neither an act of the plan nor a part or joint of " + device.id());
@@ -105,6 +109,22 @@ public final class Why {
             best = List.of("nothing later in this plan depends on " + id);
         }
         return new Explanation(id, best, necessity(id, joint, part, watch));
+    }
+
+    /** The move by which a joint lets go; none if no move makes it. */
+    private List<Integer> lettingGo(Joint joint) {
+        if (!joint.gives() || plan.request().start().released().contains(joint.id())) {
+            return List.of();
+        }
+        return IntStream.range(0, acts.size())
+                .filter(
+                        i ->
+                                acts.get(i) instanceof Act.MoveParts move
+                                        && joint.holds().stream().anyMatch(move.parts()::contains)
+                                        && !move.parts().containsAll(joint.holds()))
+                .limit(1)
+                .boxed()
+                .toList();
     }
 
     private static boolean is(Act act, String id, boolean joint, boolean part) {

@@ -59,6 +59,7 @@ final class RequestCheck {
 
     private void start(State start) {
         known("joint", device.joints().keySet(), start.released());
+        known("prepare act", device.prepares().keySet(), start.prepared());
         Set<String> placed = new HashSet<>();
         for (Set<String> place : start.places()) {
             known("part", device.parts().keySet(), place);

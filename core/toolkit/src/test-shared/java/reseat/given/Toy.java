@@ -22,7 +22,8 @@ import reseat.model.Way;
  * <p>A part: {@code "part lid under tape tool t5 takes 700 300 spare glass"}. A joint: {@code
  * "joint plug holds fan board under lid needs cell cuts dock slack tool t5 or spudger dearer 400
  * ruins label"}, its site last among what it holds; what it is dearer counts for the ways after
- * {@code or}. Both may be done {@code posture face-down}.
+ * {@code or}; {@code gives} and {@code strained screw} say that it lets go by itself, and what must
+ * be released before it. Both may be done {@code posture face-down}.
  */
 public final class Toy {
 
@@ -61,7 +62,7 @@ public final class Toy {
         List<String> keys =
                 List.of(
                         "part", "joint", "under", "tool", "posture", "takes", "spare", "holds",
-                        "needs", "cuts", "slack", "or", "dearer", "ruins");
+                        "needs", "cuts", "slack", "or", "dearer", "ruins", "gives", "strained");
         Map<String, List<String>> words = new LinkedHashMap<>();
         String key = "";
         for (String word : fact.split(" ")) {
@@ -122,7 +123,8 @@ public final class Toy {
                 all(words, "holds"),
                 all(words, "under"),
                 words.containsKey("slack"),
-                all(words, "needs"),
+                words.containsKey("gives"),
+                Optional.of(all(words, "needs")),
                 all(words, "cuts"),
                 ways,
                 Optional.empty(),
@@ -143,7 +145,8 @@ public final class Toy {
                 ruins,
                 "",
                 List.of(),
-                List.of());
+                List.of(),
+                Optional.of(all(words, "strained")));
     }
 
     private static String posture(Map<String, List<String>> words) {

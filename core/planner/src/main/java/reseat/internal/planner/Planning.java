@@ -116,6 +116,7 @@ public final class Planning {
                     Math.min(Bound.NEVER, bound + alwaysMs + moreMs),
                     outcome.ended());
         }
+        best = new Sparing(task).of(best);
         List<CostedAct> acts = acts(best, task.c);
         boolean inside = isInside(acts);
         long prepareMs = alwaysMs + (inside ? insideMs : 0);

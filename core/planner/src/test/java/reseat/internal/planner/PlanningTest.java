@@ -19,7 +19,13 @@ import reseat.plan.Watch;
 class PlanningTest {
 
     private static long prepareMs(PlanRequest request) {
+        return prepareMs(request, false);
+    }
+
+    private static long prepareMs(PlanRequest request, boolean onlyInside) {
         return request.device().prepares().values().stream()
+                .filter(prepare -> !request.start().prepared().contains(prepare.id()))
+                .filter(prepare -> prepare.onlyInside() == onlyInside)
                 .mapToLong(prepare -> prepare.ms() + prepare.restoreMs())
                 .sum();
     }
@@ -43,8 +49,9 @@ class PlanningTest {
                     assertInstanceOf(
                             PlanResult.Found.class,
                             Planning.plan(with(request, 1_000_000), Watch.NONE));
-            assertEquals(wanted, found.plan().totalMs());
-            assertEquals(wanted, found.plan().lowerBoundMs());
+            long total = found.plan().totalMs();
+            assertTrue(wanted <= total && total <= wanted + prepareMs(request, true));
+            assertEquals(total, found.plan().lowerBoundMs());
             prepared += prepareMs(request) > 0 ? 1 : 0;
         }
         assertTrue(prepared > 0, "no device has a prepare act");
@@ -55,6 +62,9 @@ class PlanningTest {
         long unfinished = 0;
         for (SmallDevices.Stand device : Trial.small(40)) {
             PlanRequest request = device.request();
+            if (prepareMs(request, true) > 0) {
+                continue; // then there are two searches
+            }
             for (int effort : new int[] {1, 3, 20}) {
                 Trial trial = new Trial(request, effort);
                 long bound =

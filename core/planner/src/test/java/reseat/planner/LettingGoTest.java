@@ -1,0 +1,103 @@
+package reseat.planner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.given.Toy;
+import reseat.model.Device;
+import reseat.model.Goal;
+import reseat.model.Rules;
+import reseat.plan.Plan;
+import reseat.plan.PlanRequest;
+import reseat.plan.PlanResult;
+import reseat.plan.Watch;
+import reseat.plan.Why;
+
+/** Joints that let go by themselves, and joints that would strain a way. */
+class LettingGoTest {
+
+    private static final Device CONTACTS =
+            Toy.of("part cell", "part board", "joint contacts holds cell board gives",
+                    "joint plug holds board frame");
+
+    private static final Goal CELL = new Goal.Free(List.of("cell"));
+
+    private static PlanResult plan(Device device, Goal goal, Rules rules) {
+        return new Planner().plan(PlanRequest.of(device, goal).with(rules), Watch.NONE);
+    }
+
+    private static Plan found(Device device, Goal goal, Rules rules) {
+        return assertInstanceOf(PlanResult.Found.class, plan(device, goal, rules)).plan();
+    }
+
+    private static List<String> acts(Plan plan) {
+        return plan.acts().stream().map(act -> act.act().id()).toList();
+    }
+
+    @Test
+    void aMoveMakesAJointLetGoAndTakesItsTime() {
+        Plan plan = found(CONTACTS, CELL, Rules.none());
+        assertEquals(List.of("move:cell"), acts(plan));
+        assertEquals(2 * (1000 + 500), plan.totalMs());
+        assertEquals(
+                List.of("contacts holds cell to board and must be released to free cell"),
+                Why.of(plan, new Planner()).explain("contacts").links());
+    }
+
+    @Test
+    void aMoveThatWouldReleaseAForbiddenJointIsNotAllowed() {
+        assertInstanceOf(
+                PlanResult.Impossible.class,
+                plan(CONTACTS, CELL, Rules.none().forbidJoints(List.of("contacts"))));
+    }
+
+    @Test
+    void aRequiredReleaseIsAnActOfItsOwnButARequiredJointMayLetGo() {
+        Rules joint = Rules.none().requireJoints(List.of("contacts"));
+        assertEquals(List.of("move:cell"), acts(found(CONTACTS, CELL, joint)));
+        Rules act = Rules.none().requireActs(List.of("release:contacts/hand"));
+        assertEquals(
+                List.of("release:contacts/hand", "move:cell"), acts(found(CONTACTS, CELL, act)));
+    }
+
+    @Test
+    void whatIsStrainedWaits() {
+        Device device =
+                Toy.of(
+                        "part lid",
+                        "joint clip holds lid frame tool spudger strained screw",
+                        "joint screw holds lid frame tool t5");
+        Plan plan = found(device, new Goal.Free(List.of("lid")), Rules.none());
+        assertEquals(
+                List.of("release:screw/t5", "release:clip/spudger", "move:lid"), acts(plan));
+        assertTrue(plan.proved());
+        Plan reach = found(device, new Goal.Reach("clip"), Rules.none());
+        assertEquals(List.of("release:screw/t5"), acts(reach));
+        assertEquals(
+                List.of(
+                        "screw would strain clip while tight and must be released to reach clip"),
+                Why.of(reach, new Planner()).explain("screw").links());
+    }
+
+    @Test
+    void whyThereIsNoWayNamesWhatStrains() {
+        Device device =
+                Toy.of(
+                        "part lid",
+                        "joint clip holds lid frame strained screw",
+                        "joint screw holds lid frame");
+        Rules rules = Rules.none().forbidJoints(List.of("screw"));
+        PlanResult.Impossible no =
+                assertInstanceOf(
+                        PlanResult.Impossible.class,
+                        plan(device, new Goal.Reach("clip"), rules));
+        assertEquals(
+                List.of(
+                        "clip cannot be reached: screw cannot be released",
+                        "screw cannot be released: that is forbidden"),
+                no.reasons());
+    }
+}
