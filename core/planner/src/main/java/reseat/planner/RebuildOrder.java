@@ -9,6 +9,7 @@ import reseat.internal.planner.ActOrderRules;
 import reseat.internal.planner.HalfOpen;
 import reseat.internal.planner.RebuildItems;
 import reseat.internal.planner.RebuildPairs;
+import reseat.internal.planner.RebuildSearch;
 import reseat.internal.planner.RebuildTests;
 import reseat.internal.planner.RebuildWriter;
 import reseat.internal.planner.Undoing;
@@ -25,6 +26,9 @@ final class RebuildOrder {
 
     /** Effort of the ordering; see {@link ActOrder}. */
     private static final Effort EFFORT = Effort.ofExpansions(50_000);
+
+    /** Sets of items that the exact search looks at before the ordering solver takes over. */
+    private static final long SEARCH_EFFORT = 20_000;
 
     private final Plan plan;
     private final Device device;
@@ -65,30 +69,40 @@ final class RebuildOrder {
             return Optional.empty();
         }
         RebuildTests tests = new RebuildTests(items);
-        List<OrderRequest.Before> before = new ArrayList<>();
-        if (all) {
-            for (Pair pair : new RebuildPairs(items, tests, rules.rules()).all()) {
-                before.add(new OrderRequest.Before(pair.earlier(), pair.later()));
-            }
+        List<Pair> pairs =
+                all ? new RebuildPairs(items, tests, rules.rules()).all() : List.of();
+        RebuildSearch.Outcome exact =
+                new RebuildSearch(items, pairs, rules, RebuildWriter.endPosture(plan))
+                        .find(SEARCH_EFFORT);
+        if (!exact.order().isEmpty()) {
+            return Optional.of(judged(items, tests, exact));
         }
-        OrderRequest request =
-                new OrderRequest(
-                        device.setup(),
-                        new OrderItem.Stance(device.hand(), RebuildWriter.endPosture(plan)),
-                        orderItems(items),
-                        before,
-                        Optional.of(
-                                new OrderRequest.Unit(device, items.end(), /* rebuild= */ true)),
-                        EFFORT);
-        return ActOrder.find(request, Watch.NONE) instanceof OrderAnswer.Found found
+        return ActOrder.find(request(items, pairs), Watch.NONE) instanceof OrderAnswer.Found found
                 ? Optional.of(
                         written(
                                 items,
                                 tests,
                                 found.order(),
-                                found.lowerBoundMs(),
-                                found.ended()))
+                                Math.max(exact.boundMs(), found.lowerBoundMs())))
                 : Optional.empty();
+    }
+
+    private OrderRequest request(RebuildItems items, List<Pair> pairs) {
+        return new OrderRequest(
+                device.setup(),
+                new OrderItem.Stance(device.hand(), RebuildWriter.endPosture(plan)),
+                orderItems(items),
+                pairs.stream()
+                        .map(pair -> new OrderRequest.Before(pair.earlier(), pair.later()))
+                        .toList(),
+                Optional.of(new OrderRequest.Unit(device, items.end(), /* rebuild= */ true)),
+                EFFORT);
+    }
+
+    private Rebuild judged(
+            RebuildItems items, RebuildTests tests, RebuildSearch.Outcome exact) {
+        ActOrder.requireValid(request(items, List.of()), exact.order());
+        return written(items, tests, exact.order(), exact.boundMs());
     }
 
     private static List<OrderItem> orderItems(RebuildItems items) {
@@ -111,16 +125,21 @@ final class RebuildOrder {
 
     private Rebuild backwards(RebuildItems items) {
         List<Integer> order = IntStream.range(0, items.size()).boxed().toList();
-        return written(items, new RebuildTests(items), order, 0, Plan.Ended.EXPANSIONS);
+        return written(items, new RebuildTests(items), order, 0);
     }
 
     private Rebuild written(
             RebuildItems items,
             RebuildTests tests,
             List<Integer> order,
-            long boundMs,
-            Plan.Ended ended) {
+            long boundMs) {
         List<RebuildAct> acts = new RebuildWriter(plan, items, tests).write(order);
-        return Rebuild.of(plan, acts, boundMs, ended, items.end());
+        long setups = acts.stream().mapToLong(RebuildAct::setupMs).sum();
+        return Rebuild.of(
+                plan,
+                acts,
+                boundMs,
+                setups == boundMs ? Plan.Ended.PROVED : Plan.Ended.EXPANSIONS,
+                items.end());
     }
 }

@@ -100,7 +100,7 @@ public record Stand(Device device, Set<String> released, Map<String, Integer> pl
     }
 
     /** Returns the parts in the place of a part, in the device's order. */
-    List<String> sharing(String part) {
+    public List<String> sharing(String part) {
         return place.keySet().stream().filter(other -> together(part, other)).toList();
     }
 

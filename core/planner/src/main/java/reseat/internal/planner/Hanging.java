@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import reseat.internal.order.Pair;
 import reseat.internal.order.Rule;
 import reseat.model.Device;
@@ -72,6 +73,18 @@ final class Hanging {
             }
         }
         return rules;
+    }
+
+    /** Returns the number of the move. */
+    int move() {
+        return move;
+    }
+
+    /** Returns whether the parts hang together while some joints are not released. */
+    boolean hangs(IntPredicate unreleased) {
+        Map<Integer, Joint> still = new LinkedHashMap<>(released);
+        still.keySet().removeIf(release -> !unreleased.test(release));
+        return reached(still.values()).size() == parts.size();
     }
 
     /** Returns the rule that an order breaks; none if the parts hang together in it. */

@@ -65,7 +65,11 @@ public final class RebuildWriter {
         for (int k = 0; k < order.size(); k++) {
             Undoing item = items.get(order.get(k));
             if (item.isLate()) {
-                test(readyFor(order.get(k)), stands.get(k));
+                List<FunctionTest> ready = readyFor(order.get(k));
+                while (!ready.isEmpty()) {
+                    test(ready, stands.get(k));
+                    ready = readyFor(order.get(k));
+                }
             }
             item(item, stands.get(k), stands.get(k + 1));
             done.add(order.get(k));
@@ -84,7 +88,7 @@ public final class RebuildWriter {
         return tests.due().stream()
                 .filter(test -> !test.leak() && !made.contains(test))
                 .filter(test -> !tests.needs(test).contains(closing) && tests.isReady(test, done))
-                .filter(test -> !rests.isDisturbedBy(test))
+                .filter(t -> items.get(closing).irreversible() || !rests.isDisturbedBy(t))
                 .toList();
     }
 
