@@ -27,8 +27,11 @@ final class RebuildOrder {
     /** Effort of the ordering; see {@link ActOrder}. */
     private static final Effort EFFORT = Effort.ofExpansions(50_000);
 
-    /** Sets of items that the exact search looks at before the ordering solver takes over. */
-    private static final long SEARCH_EFFORT = 20_000;
+    /**
+     * Effort of the exact search before the ordering solver takes over: sets of items that it looks
+     * at, times the number of items.
+     */
+    private static final long SEARCH_EFFORT = 200_000;
 
     private final Plan plan;
     private final Device device;
@@ -73,7 +76,7 @@ final class RebuildOrder {
                 all ? new RebuildPairs(items, tests, rules.rules()).all() : List.of();
         RebuildSearch.Outcome exact =
                 new RebuildSearch(items, pairs, rules, RebuildWriter.endPosture(plan))
-                        .find(SEARCH_EFFORT);
+                        .find(SEARCH_EFFORT / Math.max(1, items.size()));
         if (!exact.order().isEmpty()) {
             return Optional.of(judged(items, tests, exact));
         }

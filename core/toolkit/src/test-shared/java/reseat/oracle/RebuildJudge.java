@@ -355,6 +355,11 @@ public final class RebuildJudge {
         for (int at = 0; at < acts.size(); at++) {
             RebuildAct act = acts.get(at);
             Unit now = units.get(at);
+            boolean whileOn =
+                    act.kind() == RebuildAct.Kind.TEST || act.kind() == RebuildAct.Kind.SWITCH_OFF;
+            if (on != whileOn && (on || act.kind() == RebuildAct.Kind.SWITCH_OFF)) {
+                faults.add(act.kind() + " while the device is " + (on ? "on" : "off"));
+            }
             switch (act.kind()) {
                 case SWITCH_ON -> {
                     for (Joint joint : device.joints().values()) {
@@ -381,9 +386,6 @@ public final class RebuildJudge {
                     leak |= test.leak();
                 }
                 default -> {
-                    if (on && act.kind() != RebuildAct.Kind.WAIT) {
-                        faults.add(name(act) + " while the device is on");
-                    }
                     if (leak && act.kind().isUndoing()) {
                         faults.add(name(act) + " after a leak test");
                     }
