@@ -87,6 +87,25 @@ class RebuildAgainstJudgeTest {
     }
 
     @Test
+    void aUnitThatArrivesHalfOpenIsClosedWhole() {
+        int open = 0;
+        int whole = 0;
+        for (long seed = 1; seed <= DEVICES; seed++) {
+            List<SmallDevices.Stand> walk = SmallDevices.walk(seed, 4);
+            State start = walk.get(walk.size() - 1).request().start();
+            Optional<Plan> plan = plan(seed, new Goal.Teardown(), start);
+            if (plan.isPresent() && !start.released().isEmpty()) {
+                Rebuild rebuild = plan.get().rebuild();
+                open++;
+                whole += rebuild.end().equals(State.closed()) ? 1 : 0;
+                assertEquals(List.of(), RebuildJudge.faults(plan.get(), rebuild), plan::toString);
+            }
+        }
+        assertTrue(open >= DEVICES / 4, "only " + open + " units");
+        assertTrue(10 * whole >= 9 * open, whole + " of " + open + " are closed whole");
+    }
+
+    @Test
     void noOrderThatTheJudgeAcceptsHasLessSetups() {
         int compared = 0;
         int orders = 0;

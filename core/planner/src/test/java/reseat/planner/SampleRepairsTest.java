@@ -26,6 +26,7 @@ import reseat.model.Goal;
 import reseat.model.Rules;
 import reseat.model.State;
 import reseat.plan.Advice;
+import reseat.oracle.RebuildJudge;
 import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanNotes;
@@ -93,6 +94,7 @@ class SampleRepairsTest {
         assertEquals(
                 plan.acts().size(),
                 rebuild.acts().stream().filter(act -> act.kind().isUndoing()).count());
+        assertEquals(List.of(), RebuildJudge.faults(plan, rebuild));
         makesNothingLive(device, rebuild);
         agreesOnTurning(verdict, PlanNotes.of(plan, rebuild));
         comesBackFromItsFile(plan);
