@@ -258,10 +258,7 @@ class SheetFactsTest {
             if (back && rebuild.acts().get(at).act().isEmpty()) {
                 continue;
             }
-            Act act =
-                    back
-                            ? rebuild.acts().get(at).act().orElseThrow()
-                            : plan.acts().get(at).act();
+            Act act = back ? rebuild.acts().get(at).act().orElseThrow() : plan.acts().get(at).act();
             all.get(at).stream()
                     .filter(advice -> advice.kind() == Advice.Kind.HAZARD)
                     .forEach(
@@ -283,7 +280,12 @@ class SheetFactsTest {
                         for (String act : step.acts()) {
                             plan.releasedJoints().stream()
                                     .filter(joint -> act.startsWith("release:" + joint + "/"))
-                                    .flatMap(joint -> device(plan).power().needs(device(plan).joint(joint)).stream())
+                                    .flatMap(
+                                            joint ->
+                                                    device(plan)
+                                                            .power()
+                                                            .needs(device(plan).joint(joint))
+                                                            .stream())
                                     .forEach(
                                             supply -> {
                                                 needed.add(supply);

@@ -72,8 +72,7 @@ final class RebuildOrder {
             return Optional.empty();
         }
         RebuildTests tests = new RebuildTests(items);
-        List<Pair> pairs =
-                all ? new RebuildPairs(items, tests, rules.rules()).all() : List.of();
+        List<Pair> pairs = all ? new RebuildPairs(items, tests, rules.rules()).all() : List.of();
         RebuildSearch.Outcome exact =
                 new RebuildSearch(items, pairs, rules, RebuildWriter.endPosture(plan))
                         .find(SEARCH_EFFORT / Math.max(1, items.size()));
@@ -102,8 +101,7 @@ final class RebuildOrder {
                 EFFORT);
     }
 
-    private Rebuild judged(
-            RebuildItems items, RebuildTests tests, RebuildSearch.Outcome exact) {
+    private Rebuild judged(RebuildItems items, RebuildTests tests, RebuildSearch.Outcome exact) {
         ActOrder.requireValid(request(items, List.of()), exact.order());
         return written(items, tests, exact.order(), exact.boundMs());
     }
@@ -132,10 +130,7 @@ final class RebuildOrder {
     }
 
     private Rebuild written(
-            RebuildItems items,
-            RebuildTests tests,
-            List<Integer> order,
-            long boundMs) {
+            RebuildItems items, RebuildTests tests, List<Integer> order, long boundMs) {
         List<RebuildAct> acts = new RebuildWriter(plan, items, tests).write(order);
         long setups = acts.stream().mapToLong(RebuildAct::setupMs).sum();
         return Rebuild.of(

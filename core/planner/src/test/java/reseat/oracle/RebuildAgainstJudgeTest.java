@@ -252,8 +252,7 @@ class RebuildAgainstJudgeTest {
                 if (acts.equals(rebuild.acts())) {
                     continue;
                 }
-                Rebuild wrong =
-                        Rebuild.of(plan, acts, 0, Plan.Ended.EXPANSIONS, rebuild.end());
+                Rebuild wrong = Rebuild.of(plan, acts, 0, Plan.Ended.EXPANSIONS, rebuild.end());
                 (RebuildJudge.faults(plan, wrong).isEmpty() ? missed : found)
                         .merge(mutant.name, 1, Integer::sum);
             }

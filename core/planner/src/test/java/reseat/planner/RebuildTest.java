@@ -274,10 +274,8 @@ class RebuildTest {
                         .map(act -> id(act) + " " + act.brings())
                         .toList());
         Rebuild flexes =
-                Given.acts(
-                                Given.turned(),
-                                Given.move("deck", "flap"),
-                                Given.release("deck-flex")).rebuild();
+                Given.acts(Given.turned(), Given.move("deck", "flap"), Given.release("deck-flex"))
+                        .rebuild();
         assertEquals(
                 List.of(),
                 making(flexes, "deck-flex").brings(),
@@ -304,7 +302,8 @@ class RebuildTest {
                                 Given.turned(),
                                 Given.move("deck", "flap"),
                                 Given.release("lid-clip"),
-                                Given.move("lid")).rebuild();
+                                Given.move("lid"))
+                        .rebuild();
         assertEquals(
                 List.of(RebuildAct.Kind.PUT_BACK, RebuildAct.Kind.MAKE, RebuildAct.Kind.FOLD_BACK),
                 two.acts().stream().map(RebuildAct::kind).toList());

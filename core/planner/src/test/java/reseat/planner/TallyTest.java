@@ -45,8 +45,7 @@ class TallyTest {
     void showsAScrewThatIsLeftOver() {
         List<RebuildAct> short1 = new ArrayList<>(rebuild.acts());
         short1.removeIf(act -> act.joints().equals(List.of("board-screw.a")));
-        Rebuild forgot =
-                Rebuild.of(plan, short1, 0, Plan.Ended.TIME, plan.request().start());
+        Rebuild forgot = Rebuild.of(plan, short1, 0, Plan.Ended.TIME, plan.request().start());
         Tally open = Tally.of(plan, forgot);
 
         assertFalse(open.closes());

@@ -13,7 +13,6 @@ import reseat.plan.Advice;
 import reseat.plan.Advice.Kind;
 import reseat.plan.Plan;
 import reseat.plan.PlanNotes;
-import reseat.plan.Rebuild;
 
 /** What is told when a notebook is turned over while it is half apart, there and back. */
 class TurningNotesTest {

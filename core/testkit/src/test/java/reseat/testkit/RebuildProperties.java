@@ -90,10 +90,7 @@ class RebuildProperties {
             Rebuild whole = plan.rebuild();
             List<RebuildAct> half = whole.acts().subList(0, whole.acts().size() / 2);
             Tally tally =
-                    Tally.of(
-                            plan,
-                            Rebuild.of(
-                                    plan, half, 0, Plan.Ended.TIME, State.closed()));
+                    Tally.of(plan, Rebuild.of(plan, half, 0, Plan.Ended.TIME, State.closed()));
             open += tally.left();
             assertEquals(tally.left() == 0, tally.closes(), device.id());
         }

@@ -159,8 +159,7 @@ public final class PlanWriter {
                 .put("posture", act.posture())
                 .put("ms", act.ms())
                 .put("setupMs", act.setupMs());
-        act.rest()
-                .ifPresent(rest -> node.put("dwellMs", act.dwellMs()).put("rest", lower(rest)));
+        act.rest().ifPresent(rest -> node.put("dwellMs", act.dwellMs()).put("rest", lower(rest)));
         some(node, "brings", act.brings());
         if (!act.consumes().isEmpty()) {
             uses(node.putArray("consumes"), act.consumes());

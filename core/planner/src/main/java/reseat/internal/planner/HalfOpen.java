@@ -68,8 +68,7 @@ public final class HalfOpen {
                 grown = false;
                 for (Joint joint : device.joints().values()) {
                     List<String> here = joint.holds().stream().filter(place::contains).toList();
-                    if (!stand.isReleased(joint.id())
-                            && here.stream().anyMatch(group::contains)) {
+                    if (!stand.isReleased(joint.id()) && here.stream().anyMatch(group::contains)) {
                         grown |= group.addAll(here);
                     }
                 }

@@ -50,7 +50,8 @@ public final class Planning {
 
     private PlanResult run() {
         if (task.reached(task.start())) {
-            return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, rebuilds));
+            return new PlanResult.Found(
+                    new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, rebuilds));
         }
         Search search = new Search(task, limits);
         Search.Outcome outcome = search.run();

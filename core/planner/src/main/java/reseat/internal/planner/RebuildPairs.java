@@ -91,7 +91,10 @@ public final class RebuildPairs {
     /** Puts what closes for good, or has to rest, after all that can be done before it. */
     private void late() {
         List<Integer> late =
-                IntStream.range(0, items.size()).filter(at -> items.get(at).isLate()).boxed().toList();
+                IntStream.range(0, items.size())
+                        .filter(at -> items.get(at).isLate())
+                        .boxed()
+                        .toList();
         for (int closing : late) {
             for (FunctionTest test : tests.due()) {
                 List<Pair> needed =

@@ -235,7 +235,10 @@ public final class RebuildSearch {
             least += to.equals(tool) ? 0 : cheapest(tools, tool, to, table::toolChangeMs);
         }
         for (String to : postures) {
-            least += to.equals(posture) ? 0 : cheapest(postures, posture, to, table::postureChangeMs);
+            least +=
+                    to.equals(posture)
+                            ? 0
+                            : cheapest(postures, posture, to, table::postureChangeMs);
         }
         return least;
     }

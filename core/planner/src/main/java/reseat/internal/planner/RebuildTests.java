@@ -41,8 +41,7 @@ public final class RebuildTests {
     private boolean canBeMade(FunctionTest test, Stand end) {
         Set<String> used = new LinkedHashSet<>(test.of());
         used.addAll(test.needs());
-        boolean power =
-                device.supplies().keySet().stream().noneMatch(supply -> end.isCut(supply));
+        boolean power = device.supplies().keySet().stream().noneMatch(supply -> end.isCut(supply));
         return (power || !test.powered())
                 && used.stream()
                         .allMatch(

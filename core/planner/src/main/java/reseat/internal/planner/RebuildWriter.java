@@ -192,7 +192,8 @@ public final class RebuildWriter {
             if (here.stream().anyMatch(rests::isDisturbedBy)) {
                 rests.cure().ifPresent(wait -> rest(wait, now));
             }
-            Optional<FunctionTest> docked = here.stream().filter(FunctionTest::isDocked).findFirst();
+            Optional<FunctionTest> docked =
+                    here.stream().filter(FunctionTest::isDocked).findFirst();
             docked.ifPresent(test -> extra(RebuildAct.Kind.DOCK, test, now));
             here.stream().filter(t -> !t.powered()).forEach(t -> one(t, now));
             List<FunctionTest> powered = here.stream().filter(FunctionTest::powered).toList();
@@ -260,8 +261,7 @@ public final class RebuildWriter {
 
         static Closing of(Device device, Undoing item, List<Joint> closed) {
             if (!item.kind().isPlacing()) {
-                return new Closing(
-                        item.ms(), item.consumes(), item.irreversible(), item.dwellMs());
+                return new Closing(item.ms(), item.consumes(), item.irreversible(), item.dwellMs());
             }
             long ms = item.ms();
             List<ConsumableUse> consumes = new ArrayList<>();

@@ -78,6 +78,8 @@ final class Rests {
             }
         }
         return !curing.isEmpty()
-                && (test.isDocked() || test.leak() || test.of().stream().anyMatch(curing::contains));
+                && (test.isDocked()
+                        || test.leak()
+                        || test.of().stream().anyMatch(curing::contains));
     }
 }

@@ -100,8 +100,7 @@ public record Undoing(
                 device.joints().values().stream()
                         .filter(joint -> joint.gives() && leadsOut(joint, move.parts()))
                         .toList();
-        long ms =
-                move.parts().stream().mapToLong(p -> device.move(p).restoreMs()).max().orElse(0);
+        long ms = move.parts().stream().mapToLong(p -> device.move(p).restoreMs()).max().orElse(0);
         return new Undoing(
                 RebuildAct.Kind.PUT_BACK,
                 undoes,
@@ -169,8 +168,7 @@ public record Undoing(
     }
 
     private static long dwell(Device device, Joint joint, Way way) {
-        return Math.max(
-                device.kindOf(joint).dwellMs(), device.manipulation(way.kind()).dwellMs());
+        return Math.max(device.kindOf(joint).dwellMs(), device.manipulation(way.kind()).dwellMs());
     }
 
     private static boolean isIrreversible(Device device, Joint joint, Way way) {

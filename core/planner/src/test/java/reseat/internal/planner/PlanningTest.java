@@ -61,7 +61,8 @@ class PlanningTest {
                 long bound =
                         new Search(trial.task, trial.limits).run().lowerBoundMs()
                                 + prepareMs(request);
-                PlanResult result = Planning.plan(with(request, effort), Watch.NONE, Planner::rebuild);
+                PlanResult result =
+                        Planning.plan(with(request, effort), Watch.NONE, Planner::rebuild);
                 if (result instanceof PlanResult.Unfinished open) {
                     assertEquals(bound, open.lowerBoundMs());
                     unfinished += prepareMs(request) > 0 ? 1 : 0;
@@ -82,7 +83,9 @@ class PlanningTest {
                                 new Goal.Free(List.of("lid")))
                         .with(Rules.none().forbidTools(List.of("t5")));
         PlanResult.Impossible none =
-                assertInstanceOf(PlanResult.Impossible.class, Planning.plan(request, Watch.NONE, Planner::rebuild));
+                assertInstanceOf(
+                        PlanResult.Impossible.class,
+                        Planning.plan(request, Watch.NONE, Planner::rebuild));
         assertTrue(
                 none.reasons().stream().anyMatch(reason -> reason.contains("screw")),
                 () -> String.valueOf(none.reasons()));

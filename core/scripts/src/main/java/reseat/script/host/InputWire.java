@@ -157,7 +157,11 @@ final class InputWire {
                         Effort.DEFAULT,
                         leaveOpen);
         Verdict verdict = Simulator.simulate(device, file.start(), file.acts());
-        return new Plan(request, verdict.acts(), verdict.totalMs(), bound,
+        return new Plan(
+                request,
+                verdict.acts(),
+                verdict.totalMs(),
+                bound,
                 ended,
                 expansions,
                 Planner::rebuild);
