@@ -93,7 +93,7 @@ public record RebuildAct(
 
         /** Returns whether it undoes an act of a teardown: a closing, a placing, a prepare act. */
         public boolean isUndoing() {
-            return ordinal() <= UNDO_PREPARE.ordinal();
+            return this == MAKE || isPlacing() || this == UNDO_PREPARE;
         }
 
         /** Returns whether parts are set in place. */
