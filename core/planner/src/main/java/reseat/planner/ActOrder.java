@@ -54,9 +54,18 @@ public final class ActOrder {
     public static OrderAnswer find(OrderRequest request, Watch watch) {
         OrderAnswer answer = unjudged(request, watch);
         if (answer instanceof OrderAnswer.Found found) {
-            request.unit().ifPresent(unit -> requireValid(unit, request.items(), found.order()));
+            requireValid(request, found.order());
         }
         return answer;
+    }
+
+    /**
+     * Verifies an order with the simulator.
+     *
+     * @throws IllegalStateException if the simulator refuses it
+     */
+    static void requireValid(OrderRequest request, List<Integer> order) {
+        request.unit().ifPresent(unit -> requireValid(unit, request.items(), order));
     }
 
     /** Finds an order; the caller must have it judged by the simulator. */

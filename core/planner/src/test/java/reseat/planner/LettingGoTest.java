@@ -14,7 +14,7 @@ import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
-import reseat.plan.Why;
+import reseat.planner.Why;
 
 /** Joints that let go by themselves, and joints that would strain a way. */
 class LettingGoTest {

@@ -13,14 +13,13 @@ import reseat.plan.Advice;
 import reseat.plan.Advice.Kind;
 import reseat.plan.Plan;
 import reseat.plan.PlanNotes;
-import reseat.plan.Rebuild;
 
 /** What is told when a notebook is turned over while it is half apart, there and back. */
 class TurningNotesTest {
 
     private static PlanNotes notes(Act... acts) {
         Plan plan = Given.acts(Given.turned(), acts);
-        return PlanNotes.of(plan, Rebuild.of(plan));
+        return PlanNotes.of(plan, plan.rebuild());
     }
 
     /** The advice of one kind with the place of its act: "1 Deck still hangs ...". */

@@ -33,6 +33,7 @@ import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.Watch;
+import reseat.planner.Planner;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 import reseat.spi.DeviceFamily;
@@ -220,7 +221,8 @@ final class CheckSubject {
                     verdict.totalMs(),
                     0,
                     Plan.Ended.CANCELLED,
-                    0);
+                    0,
+                    Planner::rebuild);
         } catch (IllegalArgumentException e) {
             throw new BadInput(name + ": " + e.getMessage());
         }

@@ -73,6 +73,13 @@ final class PlanCommand implements Callable<Integer> {
     private boolean rebuildOnly;
 
     @Option(
+            names = "--leave-open",
+            description =
+                    "The rebuild leaves open what was open at the start; otherwise it closes the"
+                            + " unit whole.")
+    private boolean leaveOpen;
+
+    @Option(
             names = "--other",
             paramLabel = "N",
             description =
@@ -98,7 +105,12 @@ final class PlanCommand implements Callable<Integer> {
         Device device = deviceArgs.read(added.costs(plugins), err, plugins);
         PlanRequest request =
                 new PlanRequest(
-                        device, goal.goal(), start.start(device), rules.rules(), effort.effort());
+                        device,
+                        goal.goal(),
+                        start.start(device),
+                        rules.rules(),
+                        effort.effort(),
+                        leaveOpen);
         Terminal terminal = output.terminal();
         try (Thinking thinking = new Thinking(err, terminal.interactive())) {
             Plan plan = Planned.plan(request, thinking);

@@ -73,6 +73,10 @@ public final class ActOrderRules {
         return rules;
     }
 
+    List<Hanging> hangings() {
+        return hangings;
+    }
+
     /** Returns the further rules that an order breaks. */
     public List<Rule> brokenBy(int[] order) {
         List<Integer> teardown = new ArrayList<>();

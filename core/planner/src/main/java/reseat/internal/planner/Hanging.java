@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import reseat.internal.order.Pair;
 import reseat.internal.order.Rule;
 import reseat.model.Device;
@@ -76,6 +77,23 @@ final class Hanging {
                     }
                 });
         return rules;
+    }
+
+    /** Returns the number of the move. */
+    int move() {
+        return move;
+    }
+
+    /** Returns whether the parts hang together while some joints are not released. */
+    boolean hangs(IntPredicate unreleased) {
+        List<Joint> still = new ArrayList<>();
+        released.forEach(
+                (joint, by) -> {
+                    if (by.stream().allMatch(unreleased::test)) {
+                        still.add(joint);
+                    }
+                });
+        return reached(still).size() == parts.size();
     }
 
     /** Returns the rule that an order breaks; none if the parts hang together in it. */

@@ -17,6 +17,7 @@ import reseat.model.Way;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
+import reseat.plan.Rebuilds;
 import reseat.plan.Watch;
 
 /**
@@ -30,6 +31,7 @@ public final class Planning {
     private final PlanRequest request;
     private final Device device;
     private final Limits limits;
+    private final Rebuilds rebuilds;
 
     /** Cost of the prepare acts that every plan with an act needs, in milliseconds. */
     private final long alwaysMs;
@@ -59,7 +61,8 @@ public final class Planning {
         }
     }
 
-    private Planning(PlanRequest request, Watch watch) {
+    private Planning(PlanRequest request, Watch watch, Rebuilds rebuilds) {
+        this.rebuilds = rebuilds;
         this.request = request;
         this.device = request.device();
         this.limits = new Limits(request.effort(), watch);
@@ -72,15 +75,16 @@ public final class Planning {
      *
      * @param request a request that is valid for its device
      * @param watch receives progress and may cancel
+     * @param rebuilds what the plan carries to make its rebuild
      */
-    public static PlanResult plan(PlanRequest request, Watch watch) {
-        return new Planning(request, watch).run();
+    public static PlanResult plan(PlanRequest request, Watch watch, Rebuilds rebuilds) {
+        return new Planning(request, watch, rebuilds).run();
     }
 
     private PlanResult run() {
         Task task = new Task(request);
         if (task.reached(task.start()) && !prepareRequired()) {
-            return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0));
+            return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, rebuilds));
         }
         Found outside = insideMs > 0 ? search(new Task(request, true), 0) : Found.NOTHING;
         Found found = outside.or(search(task, insideMs));
@@ -96,7 +100,8 @@ public final class Planning {
                         found.totalMs,
                         found.lowerBoundMs,
                         found.ended,
-                        limits.expansions()));
+                        limits.expansions(),
+                        rebuilds));
     }
 
     /**

@@ -14,6 +14,7 @@ import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
+import reseat.planner.Planner;
 
 /** What a search comes to as a result: with prepare acts, bounds and reasons. */
 class PlanningTest {
@@ -48,7 +49,7 @@ class PlanningTest {
             PlanResult.Found found =
                     assertInstanceOf(
                             PlanResult.Found.class,
-                            Planning.plan(with(request, 1_000_000), Watch.NONE));
+                            Planning.plan(with(request, 1_000_000), Watch.NONE, Planner::rebuild));
             long total = found.plan().totalMs();
             assertTrue(wanted <= total && total <= wanted + prepareMs(request, true));
             assertEquals(total, found.plan().lowerBoundMs());
@@ -70,7 +71,8 @@ class PlanningTest {
                 long bound =
                         new Search(trial.task, trial.limits).run().lowerBoundMs()
                                 + prepareMs(request);
-                PlanResult result = Planning.plan(with(request, effort), Watch.NONE);
+                PlanResult result =
+                        Planning.plan(with(request, effort), Watch.NONE, Planner::rebuild);
                 if (result instanceof PlanResult.Unfinished open) {
                     assertEquals(bound, open.lowerBoundMs());
                     unfinished += prepareMs(request) > 0 ? 1 : 0;
@@ -91,7 +93,9 @@ class PlanningTest {
                                 new Goal.Free(List.of("lid")))
                         .with(Rules.none().forbidTools(List.of("t5")));
         PlanResult.Impossible none =
-                assertInstanceOf(PlanResult.Impossible.class, Planning.plan(request, Watch.NONE));
+                assertInstanceOf(
+                        PlanResult.Impossible.class,
+                        Planning.plan(request, Watch.NONE, Planner::rebuild));
         assertTrue(
                 none.reasons().stream().anyMatch(reason -> reason.contains("screw")),
                 () -> String.valueOf(none.reasons()));

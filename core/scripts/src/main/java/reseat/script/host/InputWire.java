@@ -28,6 +28,7 @@ import reseat.model.Joint;
 import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
+import reseat.planner.Planner;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 import reseat.stock.StockItem;
@@ -74,6 +75,7 @@ final class InputWire {
             out.writeLong(input.plan().get().lowerBoundMs());
             Wire.text(out, input.plan().get().ended().name());
             out.writeLong(input.plan().get().expansions());
+            out.writeBoolean(input.plan().get().request().leaveOpen());
         }
         out.writeBoolean(input.stock().isPresent());
         if (input.stock().isPresent()) {
@@ -145,15 +147,24 @@ final class InputWire {
         long bound = in.readLong();
         Plan.Ended ended = Plan.Ended.valueOf(Wire.text(in));
         long expansions = in.readLong();
+        boolean leaveOpen = in.readBoolean();
         PlanRequest request =
                 new PlanRequest(
                         device,
                         file.goal().orElseThrow(),
                         file.start(),
                         file.rules(),
-                        Effort.DEFAULT);
+                        Effort.DEFAULT,
+                        leaveOpen);
         Verdict verdict = Simulator.simulate(device, file.start(), file.acts());
-        return new Plan(request, verdict.acts(), verdict.totalMs(), bound, ended, expansions);
+        return new Plan(
+                request,
+                verdict.acts(),
+                verdict.totalMs(),
+                bound,
+                ended,
+                expansions,
+                Planner::rebuild);
     }
 
     private static void stock(StockItem item, DataOutputStream out) throws IOException {

@@ -93,10 +93,10 @@ final class RebuildSteps {
                 "pass / fail",
                 details,
                 Step.Facts.NONE,
-                progress.onBeforeRebuild(test.before()),
+                progress.onBeforeRebuild(test.at()),
                 0,
                 0,
-                progress.rebuildMs(test.before()));
+                progress.rebuildMs(test.at()));
     }
 
     private Step step(Run run) {
@@ -110,7 +110,7 @@ final class RebuildSteps {
         Optional<SeatOrder> order = run.fastening().map(fastening -> fastening.order());
         return new Step(
                 run.number(),
-                acts.stream().map(act -> act.act().id()).toList(),
+                acts.stream().flatMap(act -> act.act().stream()).map(Act::id).toList(),
                 Optional.empty(),
                 before.inFull(),
                 before.reminders(),
@@ -132,7 +132,8 @@ final class RebuildSteps {
 
     static List<String> joints(List<RebuildAct> acts) {
         return acts.stream()
-                .map(RebuildAct::act)
+                .filter(act -> act.kind() != RebuildAct.Kind.WAIT)
+                .flatMap(act -> act.act().stream())
                 .filter(Act.Release.class::isInstance)
                 .map(act -> ((Act.Release) act).joint())
                 .toList();

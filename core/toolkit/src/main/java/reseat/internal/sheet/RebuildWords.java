@@ -38,13 +38,17 @@ final class RebuildWords {
 
     String text(Run run, List<RebuildAct> acts) {
         RebuildAct first = acts.get(0);
-        if (first.act() instanceof Act.Prepared prepared) {
+        Act undone = first.act().orElse(null);
+        if (undone == null || first.kind() == RebuildAct.Kind.WAIT) {
+            return first.kind() + ".";
+        }
+        if (undone instanceof Act.Prepared prepared) {
             Prepare prepare = source.prepare(prepared);
             return prepare.restore().isEmpty()
                     ? "Undo \"" + prepare.text() + "\"."
                     : Source.sentence(prepare.restore());
         }
-        if (first.act() instanceof Act.Release release) {
+        if (undone instanceof Act.Release release) {
             List<String> ids = RebuildSteps.joints(acts);
             if (run.fastening().isPresent()) {
                 return screws(device.joint(release.joint()), ids);
@@ -53,7 +57,7 @@ final class RebuildWords {
                     + ": "
                     + names.counted(ids);
         }
-        List<String> parts = ((Act.MoveParts) first.act()).parts();
+        List<String> parts = ((Act.MoveParts) undone).parts();
         boolean folded = first.kind() == RebuildAct.Kind.FOLD_BACK;
         return words.restoreVerb(
                         device.move(parts.get(0)).kind(), folded ? "Fold back" : "Set in place")
@@ -92,7 +96,7 @@ final class RebuildWords {
             fastenings.of(run.fastening().get()).stream()
                     .map(Source::sentence)
                     .forEach(details::add);
-        } else if (first.act() instanceof Act.Release release) {
+        } else if (first.act().orElse(null) instanceof Act.Release release) {
             Way way = source.way(release);
             String restore =
                     way.restore().isEmpty()
@@ -109,7 +113,7 @@ final class RebuildWords {
             details.add(
                     "Full strength after " + TimeText.unbroken(waitMs) + "; no load until then.");
         }
-        if (first.act() instanceof Act.MoveParts move) {
+        if (first.act().orElse(null) instanceof Act.MoveParts move) {
             adhesive(run, move, details);
         }
         return details;
@@ -122,7 +126,7 @@ final class RebuildWords {
         List<RebuildAct> all = source.rebuild().acts();
         for (int at = run.last() + 1; at < all.size(); at++) {
             RebuildAct later = all.get(at);
-            if (later.act() instanceof Act.Release release
+            if (later.act().orElse(null) instanceof Act.Release release
                     && holdsDown(device.joint(release.joint()), move.parts())) {
                 (later.irreversible() ? closing : beneath).add(source.runs().numberBack(at));
             }

@@ -91,13 +91,15 @@ final class Runs {
         List<RebuildAct> acts = back.acts();
         int at = 0;
         while (at <= acts.size()) {
-            for (PlacedTest test : back.tests()) {
-                if (test.before() == at) {
-                    add(List.of(), Optional.empty(), Optional.of(test));
-                }
-            }
             if (at == acts.size()) {
                 return;
+            }
+            int each = at;
+            Optional<PlacedTest> test =
+                    back.tests().stream().filter(placed -> placed.at() == each).findFirst();
+            if (test.isPresent()) {
+                add(List.of(at++), Optional.empty(), test);
+                continue;
             }
             if (nothingToDo(acts.get(at))) {
                 at++;
@@ -115,7 +117,7 @@ final class Runs {
 
     /** A preparation that leaves nothing behind, such as wiping the seams clean. */
     private boolean nothingToDo(RebuildAct back) {
-        if (!(back.act() instanceof Act.Prepared prepared)) {
+        if (!(back.act().orElse(null) instanceof Act.Prepared prepared)) {
             return false;
         }
         Prepare prepare = Objects.requireNonNull(device.prepares().get(prepared.prepare()));
@@ -130,8 +132,9 @@ final class Runs {
         return first.tool().equals(next.tool())
                 && first.posture().equals(next.posture())
                 && fastening(at).isEmpty()
-                && back.tests().stream().noneMatch(test -> test.before() == at)
-                && alike(first.act(), next.act());
+                && first.kind() == next.kind()
+                && first.act().isPresent()
+                && alike(first.act().get(), next.act().orElseThrow());
     }
 
     private Optional<Fastening> fastening(int at) {

@@ -23,7 +23,7 @@ record Source(
         Runs runs) {
 
     static Source of(Plan plan) {
-        Rebuild rebuild = Rebuild.of(plan);
+        Rebuild rebuild = plan.rebuild();
         Device device = plan.request().device();
         return new Source(
                 plan,

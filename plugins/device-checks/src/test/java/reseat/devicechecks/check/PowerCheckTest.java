@@ -116,7 +116,10 @@ class PowerCheckTest {
                         2000L * acts.size(),
                         0,
                         Plan.Ended.TIME,
-                        0);
+                        0,
+                        made -> {
+                            throw new AssertionError("the check asks for no rebuild");
+                        });
         return Radio.findings(CheckInput.of(device).withPlan(plan)).stream()
                 .map(finding -> finding.check() + " " + finding.subject())
                 .toList();
