@@ -1,5 +1,6 @@
 package reseat.model;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,6 +103,16 @@ public record Joint(
      */
     public String site() {
         return holds.get(holds.size() - 1);
+    }
+
+    /**
+     * Returns whether it lets go by itself, unless it is released already, when some parts are
+     * moved away from the others.
+     *
+     * @param moved ids of the parts that are moved together
+     */
+    public boolean letsGo(Collection<String> moved) {
+        return gives && holds.stream().anyMatch(moved::contains) && !moved.containsAll(holds);
     }
 
     /** Returns whether its release cuts a supply. */

@@ -260,9 +260,7 @@ final class Reach {
 
         private boolean letsGo(Joint joint) {
             return released.contains(joint.id())
-                    || (joint.gives()
-                            ? cut.containsAll(power.needs(joint))
-                            : joint.slack());
+                    || (joint.gives() ? cut.containsAll(power.needs(joint)) : joint.slack());
         }
 
         private void giveWay(String part) {

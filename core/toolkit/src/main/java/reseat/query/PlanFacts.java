@@ -243,8 +243,13 @@ public final class PlanFacts {
                             plan.acts().get(i),
                             notes.teardown().get(i),
                             List.copyOf(live)));
-            if (plan.acts().get(i).act() instanceof Act.Release release) {
+            Act act = plan.acts().get(i).act();
+            if (act instanceof Act.Release release) {
                 live.removeAll(device.joint(release.joint()).cuts());
+            } else if (act instanceof Act.MoveParts move) {
+                device.joints().values().stream()
+                        .filter(joint -> joint.letsGo(move.parts()))
+                        .forEach(joint -> live.removeAll(joint.cuts()));
             }
         }
         return List.copyOf(rows);

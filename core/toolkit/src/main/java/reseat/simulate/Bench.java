@@ -112,7 +112,7 @@ final class Bench {
 
     /** Returns the joints that let go when some parts are moved away from the others. */
     List<Joint> giving(Collection<String> parts) {
-        return leadingOut(parts).stream().filter(Joint::gives).toList();
+        return unreleased().stream().filter(joint -> joint.letsGo(parts)).toList();
     }
 
     /**

@@ -35,7 +35,8 @@ final class Gate {
         if (joint == null) {
             return because("the device has no joint \"" + jointId + "\"");
         }
-        if (!joint.ways().containsKey(way)) {
+        Way taken = joint.ways().get(way);
+        if (taken == null) {
             return because(
                     words.joint(joint)
                             + " is not released by \""
@@ -46,7 +47,7 @@ final class Gate {
                                             .map(w -> "\"" + w + "\"")
                                             .toList()));
         }
-        return reach(joint).or(() -> strained(joint, joint.ways().get(way)));
+        return reach(joint).or(() -> strained(joint, taken));
     }
 
     /**

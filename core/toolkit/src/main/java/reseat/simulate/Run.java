@@ -109,9 +109,7 @@ final class Run {
         List<Note> notes = notes(way.posture());
         CostedAct costed = charge(act, way.tool(), way.posture(), way.ms(), way.restoreMs());
         bench.release(joint.id());
-        steps.add(
-                new Step(
-                        costed, Optional.empty(), List.of(), List.of(), freedBy(joint), notes));
+        steps.add(new Step(costed, Optional.empty(), List.of(), List.of(), freedBy(joint), notes));
         return Optional.empty();
     }
 
@@ -178,8 +176,7 @@ final class Run {
     private CostedAct charge(
             Act act, String nextTool, String nextPosture, long ms, long restoreMs) {
         long setup =
-                device.setup()
-                        .setupMs(tool, posture, nextTool, nextPosture, bench.isLaidAside());
+                device.setup().setupMs(tool, posture, nextTool, nextPosture, bench.isLaidAside());
         worked = true;
         tool = nextTool;
         posture = nextPosture;

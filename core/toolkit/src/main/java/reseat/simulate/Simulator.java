@@ -34,8 +34,8 @@ import reseat.model.State;
  * </ul>
  *
  * <p>Set-ups are charged between consecutive acts, from the bare hand in the usual posture; nothing
- * is charged at the end. A change of posture costs more while a part lies aside. Acts that the rules forbid are carried out and reported: the device allows
- * them, the user does not.
+ * is charged at the end. A change of posture costs more while a part lies aside. Acts that the
+ * rules forbid are carried out and reported: the device allows them, the user does not.
  *
  * <p>Tools that rules forbid or require are those of releases and moves; a prepare act uses none. A
  * required part has been moved if it no longer lies with the base, a required joint is released if
@@ -106,7 +106,6 @@ public final class Simulator {
                 steps,
                 bench.state(),
                 goal.flatMap(goalCheck::missing),
-                new RuleCheck(device, rules)
-                        .check(steps, bench));
+                new RuleCheck(device, rules).check(steps, bench));
     }
 }

@@ -12,8 +12,8 @@ import reseat.model.CostedAct;
  * @param departure how the parts of a move left; empty for a release and a prepare act
  * @param tethers joints by which the parts of a move still hang, in the order of the device file;
  *     empty unless they were laid aside
- * @param gave joints that let go by themselves as the parts of a move came away, in the order of the
- *     device file; their times are in those of the act
+ * @param gave joints that let go by themselves as the parts of a move came away, in the order of
+ *     the device file; their times are in those of the act
  * @param freed parts that nothing outside their place holds any more since this act: those of a
  *     move that lifts off, and those laid aside earlier whose last joint a release undid; in the
  *     order of the device file

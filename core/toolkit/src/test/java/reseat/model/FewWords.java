@@ -159,7 +159,9 @@ final class FewWords {
             kind = words.get(0);
             id = words.get(1).replace(":", "");
             int at = 2;
-            while (words.get(1).endsWith(":") && holds.size() < 3 && at < words.size()
+            while (words.get(1).endsWith(":")
+                    && holds.size() < 3
+                    && at < words.size()
                     && !isFact(words.get(at))) {
                 holds.add(words.get(at++));
             }

@@ -98,8 +98,7 @@ class PowerTest {
 
         @Test
         void theBaseIsNeverOutsideNorIsWhatItHides() {
-            Power power =
-                    FewWords.device("cover lid", "clip catch: lid frame under=frame").power();
+            Power power = FewWords.device("cover lid", "clip catch: lid frame under=frame").power();
             assertEquals(Set.of(), power.outsideJoints());
             assertEquals(Set.of(), power.outsideParts());
         }
@@ -132,8 +131,7 @@ class PowerTest {
                                     "supply cell of=pack")
                             .power();
             assertEquals(Set.of("skin", "lid"), power.partsOnTheWay("cell"));
-            assertEquals(
-                    Set.of("skin-clip", "lid-screw", "plug"), power.jointsOnTheWay("cell"));
+            assertEquals(Set.of("skin-clip", "lid-screw", "plug"), power.jointsOnTheWay("cell"));
         }
 
         @Test
@@ -326,9 +324,7 @@ class PowerTest {
                             "connector plug: pack frame slack under=one cuts=cell",
                             "supply cell of=pack");
             assertEquals(
-                    Map.of(
-                            "cell",
-                            "moving one part at a time, nobody reaches plug, which cuts it"),
+                    Map.of("cell", "moving one part at a time, nobody reaches plug, which cuts it"),
                     device.power().dropped());
             assertEquals(List.of(), why(device, "pack"));
             assertEquals(List.of(), why(device, "fan"));
@@ -395,8 +391,7 @@ class PowerTest {
         void theRulesApplyUnlessAllStateSomething() {
             Device device = laptop("part lamp under=lid needs=mains", "supply mains");
             assertEquals(
-                    List.of(
-                            new Need("mains", Rule.STATED), new Need("cell", Rule.POWER_FIRST)),
+                    List.of(new Need("mains", Rule.STATED), new Need("cell", Rule.POWER_FIRST)),
                     why(device, "lamp", "fan"));
         }
 

@@ -21,6 +21,7 @@ import reseat.graph.Needed;
 import reseat.graph.StepGraph;
 import reseat.graph.Work;
 import reseat.model.Act;
+import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Rules;
 import reseat.model.State;
@@ -224,12 +225,12 @@ class GraphAgainstOracleTest {
 
     /** What was done, told as the graph tells works. */
     private static final class Done {
-        private final Case of;
         private final Set<String> released = new HashSet<>();
         private final Set<String> moved = new HashSet<>();
+        private final Device device;
 
         Done(Case of) {
-            this.of = of;
+            device = of.device();
             released.addAll(of.start().released());
         }
 
@@ -238,13 +239,9 @@ class GraphAgainstOracleTest {
                 released.add(release.joint());
             } else if (act instanceof Act.MoveParts move) {
                 moved.addAll(move.parts());
-                for (Joint joint : of.device().joints().values()) {
-                    if (joint.gives()
-                            && joint.holds().stream().anyMatch(move.parts()::contains)
-                            && !move.parts().containsAll(joint.holds())) {
-                        released.add(joint.id());
-                    }
-                }
+                device.joints().values().stream()
+                        .filter(joint -> joint.letsGo(move.parts()))
+                        .forEach(joint -> released.add(joint.id()));
             }
         }
 

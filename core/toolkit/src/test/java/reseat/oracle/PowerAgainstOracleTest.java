@@ -77,7 +77,8 @@ class PowerAgainstOracleTest {
         }
         outside += power.outsideParts().size();
         dropped += power.dropped().size();
-        circular += (int) power.dropped().values().stream().filter(w -> w.contains("another")).count();
+        circular +=
+                (int) power.dropped().values().stream().filter(w -> w.contains("another")).count();
     }
 
     private void joint(Masks masks, int j) {

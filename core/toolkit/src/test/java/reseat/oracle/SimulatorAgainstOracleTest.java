@@ -83,8 +83,7 @@ class SimulatorAgainstOracleTest {
         System.out.printf(
                 "Simulator against oracle: %d plans with one fault allowed, %d refused, %d of them valid.%n",
                 allowed, refused, valid);
-        assertTrue(
-                Seeds.devices(500) < 500 || (allowed > 300 && refused > 2_000 && valid > 300));
+        assertTrue(Seeds.devices(500) < 500 || (allowed > 300 && refused > 2_000 && valid > 300));
     }
 
     private void faultyPlans(long seed) {
@@ -111,9 +110,7 @@ class SimulatorAgainstOracleTest {
             assertEquals(total, verdict.totalMs(), acts::toString);
             assertEquals(walker.state(), verdict.end());
             assertEquals(
-                    all && walker.valid(),
-                    verdict.valid(),
-                    () -> acts + " " + verdict.sentences());
+                    all && walker.valid(), verdict.valid(), () -> acts + " " + verdict.sentences());
             allowed += all ? 1 : 0;
             refused += all ? 0 : 1;
             valid += all && walker.valid() ? 1 : 0;

@@ -174,8 +174,7 @@ class CostRulesTest {
     void aPartThatLiesAsideAtTheStartCountsForTheFirstTurn() {
         book.turnOpen(40);
         State start = new State(Set.of(), List.of(Set.of("lid")));
-        Verdict verdict =
-                Simulator.simulate(book.device(), start, List.of(release("fan-screw")));
+        Verdict verdict = Simulator.simulate(book.device(), start, List.of(release("fan-screw")));
         assertEquals(700 + 40, verdict.acts().get(0).setupMs());
     }
 
@@ -208,7 +207,8 @@ class CostRulesTest {
 
     @Test
     void theyMayBeDoneForWorkOutsideTooAndCostTheirTime() {
-        assertEquals(55 + 3000, run(inside.part("foot"), prepared("drain"), move("foot")).totalMs());
+        assertEquals(
+                55 + 3000, run(inside.part("foot"), prepared("drain"), move("foot")).totalMs());
     }
 
     @Test
