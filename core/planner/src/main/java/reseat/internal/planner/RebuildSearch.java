@@ -122,7 +122,7 @@ public final class RebuildSearch {
                 return new Outcome(List.of(), Long.MAX_VALUE, node.least);
             }
             boolean aside = hangs.at(node.done);
-            for (int item : next(node, aside)) {
+            for (int item : next(node)) {
                 long cost = node.cost + setup(node.stance, stanceOf[item], aside);
                 BitSet done = (BitSet) node.done.clone();
                 done.set(item);
@@ -165,7 +165,7 @@ public final class RebuildSearch {
     }
 
     /** One item for each set-up after which nothing is lost, and every other that may come. */
-    private List<Integer> next(Node node, boolean aside) {
+    private List<Integer> next(Node node) {
         List<Integer> next = new ArrayList<>();
         Set<Integer> seen = new LinkedHashSet<>();
         for (int item = node.done.nextClearBit(0);
