@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,7 +19,8 @@ import reseat.sheet.Caution;
 
 /**
  * Turns advice into messages: each in full where it first applies, as a reminder later. Hazards to
- * people are repeated at each step; hazards to things are repeated after some steps.
+ * people are repeated unless the step before has them; hazards to things are repeated after some
+ * steps.
  */
 final class Cautions {
 
@@ -60,13 +62,22 @@ final class Cautions {
         return before;
     }
 
+    /** Adds messages that do not come from advice; each is known by its subject. */
+    Before with(Before before, List<Caution> more) {
+        for (Caution each : more) {
+            add(each, "own " + each.subject(), before);
+        }
+        before.inFull.sort(Comparator.comparing(Caution::signal));
+        return before;
+    }
+
     private void add(Caution caution, String key, Before before) {
         int step = caution.step();
         Integer said = first.putIfAbsent(key, step);
+        int since = step - last.getOrDefault(key, -REMEMBERED - 1);
         if (said == null) {
             before.inFull.add(caution);
-        } else if (caution.signal() != Signal.NOTICE
-                || last.getOrDefault(key, -REMEMBERED) + REMEMBERED < step) {
+        } else if (since > (caution.signal() == Signal.NOTICE ? REMEMBERED : 1)) {
             before.reminders.add(
                     new Caution(
                             caution.signal(),
@@ -75,7 +86,7 @@ final class Cautions {
                             caution.text(),
                             caution.hazard(),
                             said));
-        } else {
+        } else if (caution.signal() == Signal.NOTICE) {
             return;
         }
         last.put(key, step);
@@ -105,8 +116,9 @@ final class Cautions {
                 step);
     }
 
-    private static String brief(Hazard hazard) {
-        return hazard.id().replace('-', ' ');
+    static String brief(Hazard hazard) {
+        String nature = hazard.nature();
+        return nature.substring(0, 1).toLowerCase(Locale.ROOT) + nature.substring(1);
     }
 
     /** Returns the advice that belongs to a step itself, as sentences. */

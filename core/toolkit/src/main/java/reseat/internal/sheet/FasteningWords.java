@@ -8,6 +8,7 @@ import reseat.fasten.SeatOrder;
 import reseat.fasten.TighteningPattern.Stage;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.ScrewType;
 import reseat.model.Seat;
 import reseat.plan.Fastening;
 import reseat.sheet.Names;
@@ -71,6 +72,12 @@ record FasteningWords(Device device, Names names) {
 
     private String restore(String id) {
         Joint joint = device.joint(id);
+        ScrewType type = device.screwTypes().get(seat(id).screw());
+        if (type != null && type.patch()) {
+            return "New "
+                    + type.id()
+                    + ", its locking patch holds once: start by hand, then tighten; scrap the old";
+        }
         String kind = device.kindOf(joint).restore();
         return kind.isEmpty() ? "Start by hand on the old thread, then tighten" : kind;
     }

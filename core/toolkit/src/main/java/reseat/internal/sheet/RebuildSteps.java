@@ -39,7 +39,7 @@ final class RebuildSteps {
         cautions.begin();
         List<RebuildAct> acts = source.rebuild().acts();
         Groups groups =
-                new Groups(acts.isEmpty() ? source.device().usualPosture() : acts.get(0).posture());
+                new Groups(source.device(), acts.isEmpty() ? source.device().usualPosture() : acts.get(0).posture());
         for (Run run : source.runs().rebuild()) {
             if (run.test().isPresent()) {
                 PlacedTest test = run.test().get();
@@ -85,6 +85,7 @@ final class RebuildSteps {
         closing = test.closing();
         return new Step(
                 run.number(),
+                Step.Kind.TEST,
                 List.of(),
                 Optional.of(test.test().id()),
                 List.of(),
@@ -110,6 +111,7 @@ final class RebuildSteps {
         Optional<SeatOrder> order = run.fastening().map(fastening -> fastening.order());
         return new Step(
                 run.number(),
+                Step.Kind.WORK,
                 acts.stream().map(act -> act.act().id()).toList(),
                 Optional.empty(),
                 before.inFull(),
@@ -120,6 +122,7 @@ final class RebuildSteps {
                 new Step.Facts(
                         words.screws(joints(acts)),
                         order,
+                        Map.of(),
                         Map.of(),
                         uses,
                         List.of(),

@@ -12,9 +12,14 @@ import reseat.plan.PlacedTest;
  * @param acts places of its acts in the teardown or the rebuild, in order
  * @param fastening the screws that it puts in, if it does
  * @param test the test that it is, if it is one; it has no acts then
+ * @param check the check that it is, if it is one; it has no acts then
  */
 record Run(
-        int number, List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {
+        int number,
+        List<Integer> acts,
+        Optional<Fastening> fastening,
+        Optional<PlacedTest> test,
+        Optional<CheckPoint> check) {
 
     Run {
         acts = List.copyOf(acts);

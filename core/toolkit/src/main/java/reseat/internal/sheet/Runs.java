@@ -25,23 +25,44 @@ final class Runs {
     private final List<Run> teardown = new ArrayList<>();
     private final List<Run> rebuild = new ArrayList<>();
 
-    Runs(Plan plan, Rebuild back) {
+    Runs(Plan plan, Rebuild back, CheckPoints checks) {
         this.device = plan.request().device();
         this.back = back;
         List<CostedAct> acts = plan.acts();
         int at = 0;
-        while (at < acts.size()) {
+        while (at <= acts.size()) {
+            checks.before(at).forEach(this::check);
+            if (at == acts.size()) {
+                break;
+            }
             List<Integer> group = new ArrayList<>(List.of(at));
             CostedAct first = acts.get(at++);
             while (at < acts.size()
+                    && checks.before(at).isEmpty()
                     && acts.get(at).tool().equals(first.tool())
                     && acts.get(at).posture().equals(first.posture())
                     && alike(first.act(), acts.get(at).act())) {
                 group.add(at++);
             }
-            teardown.add(new Run(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
+            teardown.add(
+                    new Run(
+                            teardown.size() + 1,
+                            group,
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty()));
         }
         joinRebuild();
+    }
+
+    private void check(CheckPoint check) {
+        teardown.add(
+                new Run(
+                        teardown.size() + 1,
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(check)));
     }
 
     List<Run> teardown() {
@@ -141,7 +162,13 @@ final class Runs {
     }
 
     private void add(List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {
-        rebuild.add(new Run(teardown.size() + rebuild.size() + 1, acts, fastening, test));
+        rebuild.add(
+                new Run(
+                        teardown.size() + rebuild.size() + 1,
+                        acts,
+                        fastening,
+                        test,
+                        Optional.empty()));
     }
 
     /** Joints of one kind between the same parts, released the same way; screws of one type. */
