@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Kind;
@@ -47,32 +48,42 @@ final class CheckPoints {
         }
     }
 
+    /** A cell is looked at once it shows, or before the work on it if that comes first. */
     private void cells() {
+        Set<String> known = new HashSet<>();
         for (int at = 0; at < plan.acts().size(); at++) {
-            List<String> seen = notes.uncovers().get(at).stream().filter(this::isCell).toList();
-            if (!seen.isEmpty()) {
-                before.get(at + 1).add(new CheckPoint(CheckPoint.Kind.CELL_SEEN, seen));
-            }
+            Act act = plan.acts().get(at).act();
+            boolean alone = !(act instanceof Act.MoveParts move) || move.parts().size() == 1;
+            List<String> worked = alone ? fresh(touched(act), this::isCell, known) : List.of();
+            add(at, CheckPoint.Kind.CELL_SEEN, worked);
+            add(
+                    at + 1,
+                    CheckPoint.Kind.CELL_SEEN,
+                    fresh(notes.uncovers().get(at), this::isCell, known));
         }
     }
 
     /** It is measured as soon as it can be reached: once uncovered, or before the work on it. */
     private void charged() {
-        Set<String> measured = new HashSet<>();
+        Set<String> known = new HashSet<>();
         for (int at = 0; at < plan.acts().size(); at++) {
-            List<String> touched = touched(plan.acts().get(at).act()).stream()
-                    .filter(this::storesCharge).filter(measured::add).toList();
-            if (!touched.isEmpty()) {
-                before.get(at).add(new CheckPoint(CheckPoint.Kind.DEAD, touched));
-            }
-            List<String> seen =
-                    notes.uncovers().get(at).stream()
-                            .filter(this::storesCharge)
-                            .filter(measured::add)
-                            .toList();
-            if (!seen.isEmpty()) {
-                before.get(at + 1).add(new CheckPoint(CheckPoint.Kind.DEAD, seen));
-            }
+            List<String> worked = touched(plan.acts().get(at).act());
+            add(at, CheckPoint.Kind.DEAD, fresh(worked, this::storesCharge, known));
+            add(
+                    at + 1,
+                    CheckPoint.Kind.DEAD,
+                    fresh(notes.uncovers().get(at), this::storesCharge, known));
+        }
+    }
+
+    private static List<String> fresh(
+            List<String> parts, Predicate<String> which, Set<String> known) {
+        return parts.stream().filter(which).filter(known::add).toList();
+    }
+
+    private void add(int before, CheckPoint.Kind kind, List<String> parts) {
+        if (!parts.isEmpty()) {
+            this.before.get(before).add(new CheckPoint(kind, parts));
         }
     }
 
@@ -83,7 +94,7 @@ final class CheckPoints {
         return act instanceof Act.MoveParts move ? move.parts() : List.of();
     }
 
-    private List<String> parts(java.util.function.Predicate<String> which) {
+    private List<String> parts(Predicate<String> which) {
         return device.parts().keySet().stream().filter(which).toList();
     }
 

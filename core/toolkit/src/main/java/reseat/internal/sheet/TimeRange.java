@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
@@ -93,9 +92,8 @@ record TimeRange(long leastMs, long mostMs, Map<Duration.Basis, Long> basis) {
                         words.add(percent + "\u00a0% " + words(how));
                     }
                 });
-        return "Times: "
-                + Optional.of(ListText.and(words)).filter(w -> !w.isEmpty()).orElse("none")
-                + "; the range is our judgement of that.";
+        return "Times: " + ListText.and(words)
+                + ".";
     }
 
     private static String words(Duration.Basis basis) {
