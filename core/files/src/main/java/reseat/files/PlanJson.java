@@ -19,7 +19,7 @@ public final class PlanJson {
      */
     public static String write(Plan plan) {
         Objects.requireNonNull(plan, "plan");
-        Rebuild rebuild = Rebuild.of(plan);
+        Rebuild rebuild = plan.rebuild();
         return PlanWriter.write(
                 plan, rebuild, Tally.of(plan, rebuild), PlanNotes.of(plan, rebuild));
     }

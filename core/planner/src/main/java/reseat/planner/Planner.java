@@ -13,6 +13,7 @@ import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Plans;
+import reseat.plan.Rebuild;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
@@ -42,9 +43,19 @@ public final class Planner implements Plans {
         if (!hopeless.isEmpty()) {
             return new PlanResult.Impossible(hopeless);
         }
-        PlanResult result = inBetterOrder(Planning.plan(request, watch), watch);
+        PlanResult result = inBetterOrder(Planning.plan(request, watch, Planner::rebuild), watch);
         result.best().ifPresent(Planner::requireValid);
         return result;
+    }
+
+    /**
+     * Makes the rebuild of a plan, whoever made the plan: the maker that plans carry.
+     *
+     * @throws IllegalArgumentException if the plan is not valid for its device
+     * @throws IllegalStateException if the simulator refuses the order that was found
+     */
+    public static Rebuild rebuild(Plan plan) {
+        return RebuildOrder.of(plan);
     }
 
     /**
@@ -93,7 +104,8 @@ public final class Planner implements Plans {
                                 verdict.totalMs() == plan.lowerBoundMs()
                                         ? Plan.Ended.PROVED
                                         : plan.ended(),
-                                plan.expansions()))
+                                plan.expansions(),
+                                Planner::rebuild))
                 : Optional.empty();
     }
 

@@ -42,6 +42,6 @@ class DoorTest {
 
     private Plan with(List<CostedAct> acts, long totalMs) {
         assertEquals(Plan.Ended.PROVED, plan.ended());
-        return new Plan(plan.request(), acts, totalMs, 0, Plan.Ended.TIME, 1);
+        return new Plan(plan.request(), acts, totalMs, 0, Plan.Ended.TIME, 1, Planner::rebuild);
     }
 }

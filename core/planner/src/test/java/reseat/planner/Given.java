@@ -72,7 +72,7 @@ final class Given {
         }
         long ms = verdict.totalMs();
         PlanRequest request = PlanRequest.of(device, new Goal.Teardown());
-        return new Plan(request, verdict.acts(), ms, ms, Plan.Ended.PROVED, 0);
+        return new Plan(request, verdict.acts(), ms, ms, Plan.Ended.PROVED, 0, Planner::rebuild);
     }
 
     static Act release(String joint) {

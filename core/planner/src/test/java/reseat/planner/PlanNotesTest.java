@@ -18,7 +18,7 @@ import reseat.plan.Rebuild;
 class PlanNotesTest {
 
     private final Plan plan = Given.boardOut();
-    private final PlanNotes notes = PlanNotes.of(plan, Rebuild.of(plan));
+    private final PlanNotes notes = PlanNotes.of(plan, plan.rebuild());
 
     @Test
     void givesGraverAdviceFirst() {
@@ -82,7 +82,7 @@ class PlanNotesTest {
 
     @Test
     void warnsBeforeAClosingWithoutReturn() {
-        Rebuild rebuild = Rebuild.of(plan);
+        Rebuild rebuild = plan.rebuild();
         for (int at = 0; at < rebuild.acts().size(); at++) {
             assertEquals(
                     rebuild.acts().get(at).irreversible(),
@@ -105,7 +105,7 @@ class PlanNotesTest {
                         Given.release("speaker-pad"),
                         Given.move("speaker"),
                         Given.release("board-screw.b"));
-        PlanNotes both = PlanNotes.of(speaker, Rebuild.of(speaker));
+        PlanNotes both = PlanNotes.of(speaker, speaker.rebuild());
         assertEquals(List.of(4), magnets(both.teardown()));
         assertEquals(List.of(4), magnets(both.rebuild()), "the speaker is back by then");
         assertEquals(

@@ -88,7 +88,7 @@ class SampleRepairsTest {
         assertTrue(result instanceof PlanResult.Found, "" + result);
         Plan plan = ((PlanResult.Found) result).plan();
         Verdict verdict = judged(plan);
-        Rebuild rebuild = Rebuild.of(plan);
+        Rebuild rebuild = plan.rebuild();
         assertTrue(Tally.of(plan, rebuild).closes());
         assertEquals(plan.acts().size(), rebuild.acts().size());
         makesNothingLive(device, rebuild);
@@ -109,18 +109,17 @@ class SampleRepairsTest {
 
     private static void makesNothingLive(Device device, Rebuild rebuild) {
         Set<String> open = new java.util.LinkedHashSet<>();
+        rebuild.acts().stream()
+                .filter(act -> act.kind().isUndoing())
+                .forEach(act -> open.addAll(act.joints()));
         for (RebuildAct act : rebuild.acts()) {
-            if (act.act() instanceof Act.Release release) {
-                open.add(release.joint());
-            }
-        }
-        for (RebuildAct act : rebuild.acts()) {
-            if (act.act() instanceof Act.Release release) {
-                open.remove(release.joint());
-                for (String supply : device.power().needs(device.joint(release.joint()))) {
+            if (act.kind() == RebuildAct.Kind.MAKE) {
+                String made = act.joints().get(0);
+                open.remove(made);
+                for (String supply : device.power().needs(device.joint(made))) {
                     assertTrue(
                             open.stream().anyMatch(id -> device.joint(id).cuts().contains(supply)),
-                            release.joint());
+                            made);
                 }
             }
         }

@@ -15,7 +15,7 @@ import reseat.plan.Tally;
 class TallyTest {
 
     private final Plan plan = Given.boardOut();
-    private final Rebuild rebuild = Rebuild.of(plan);
+    private final Rebuild rebuild = plan.rebuild();
     private final Tally tally = Tally.of(plan, rebuild);
 
     @Test
@@ -44,18 +44,9 @@ class TallyTest {
     @Test
     void showsAScrewThatIsLeftOver() {
         List<RebuildAct> short1 = new ArrayList<>(rebuild.acts());
-        short1.removeIf(act -> act.act().id().equals("release:board-screw.a/usual"));
+        short1.removeIf(act -> act.joints().equals(List.of("board-screw.a")));
         Rebuild forgot =
-                new Rebuild(
-                        rebuild.device(),
-                        short1,
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of());
+                Rebuild.of(plan, short1, 0, Plan.Ended.TIME, plan.request().start());
         Tally open = Tally.of(plan, forgot);
 
         assertFalse(open.closes());

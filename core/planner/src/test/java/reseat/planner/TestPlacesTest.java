@@ -7,46 +7,50 @@ import static reseat.planner.Given.release;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import reseat.model.Act;
 import reseat.model.Goal;
 import reseat.plan.PlacedTest;
 import reseat.plan.Plan;
 import reseat.plan.Rebuild;
+import reseat.plan.RebuildAct;
 
 class TestPlacesTest {
 
     private final Plan plan = Given.boardOut();
-    private final Rebuild rebuild = Rebuild.of(plan);
+    private final Rebuild rebuild = plan.rebuild();
 
     @Test
     void testsBeforeTheBondThatCannotBeOpenedAgain() {
-        PlacedTest picture = placed("picture");
-
-        assertEquals(Optional.of("display-bond"), picture.closing());
-        assertEquals(
-                "release:display-bond/usual",
-                rebuild.acts().get(picture.before()).act().id(),
-                "just before the bond");
+        assertEquals(Optional.of("display-bond"), placed("picture").closing());
+        assertTrue(placed("picture").at() < placeOf("display-bond"));
     }
 
     @Test
     void powerIsBackWhenATestIsMadeEarly() {
-        int power =
-                rebuild.acts().stream()
-                        .map(act -> act.act().id())
-                        .toList()
-                        .indexOf("release:cell-plug/usual");
-
-        assertTrue(power >= 0 && power < placed("picture").before());
+        assertTrue(placeOf("cell-plug") < placed("picture").at());
+        assertEquals(List.of("cell"), rebuild.acts().get(placed("picture").at()).on());
     }
 
     @Test
     void testsTheClosingItselfAtTheEnd() {
-        PlacedTest glue = placed("glue");
+        assertTrue(placed("glue").at() > placeOf("display-bond"));
+        assertEquals(Optional.empty(), placed("glue").closing());
+    }
 
-        assertEquals(rebuild.acts().size(), glue.before());
-        assertEquals(Optional.empty(), glue.closing());
+    @Test
+    void switchesOnBeforeTestsAndOffAfter() {
+        int picture = placed("picture").at();
+
+        assertEquals(
+                List.of(
+                        RebuildAct.Kind.SWITCH_ON,
+                        RebuildAct.Kind.TEST,
+                        RebuildAct.Kind.SWITCH_OFF),
+                rebuild.acts().subList(picture - 1, picture + 2).stream()
+                        .map(RebuildAct::kind)
+                        .toList());
     }
 
     @Test
@@ -55,61 +59,49 @@ class TestPlacesTest {
 
         assertEquals(
                 List.of("picture", "glue"),
-                Rebuild.of(open).tests().stream().map(test -> test.test().id()).toList());
+                open.rebuild().tests().stream().map(test -> test.test().id()).toList());
     }
 
-    /** The tests of the turned notebook, each with the act of the rebuild that it comes before. */
-    private static List<String> times(Act... teardown) {
-        return Rebuild.of(Given.acts(Given.turned(), teardown)).tests().stream()
-                .map(test -> test.test().id() + " " + test.before())
-                .toList();
+    /** The rebuild of the turned notebook: what is made and placed, and tests where they come. */
+    private static String order(Act... teardown) {
+        return Given.acts(Given.turned(), teardown).rebuild().acts().stream()
+                .filter(act -> act.kind().isUndoing() || act.kind() == RebuildAct.Kind.TEST)
+                .map(
+                        act ->
+                                act.test()
+                                        .map(test -> "test " + test.id())
+                                        .orElseGet(() -> act.act().orElseThrow().id()))
+                .map(id -> id.replace("release:", "").replace("/usual", ""))
+                .collect(Collectors.joining(", "));
     }
 
-    /**
-     * The lid clip cannot be opened again; the flap's flex is back by then, and so is the power.
-     */
+    /** The lid clip cannot be opened again, so it waits for the flap's flex and its test. */
     @Test
-    void aTestComesBeforeAClosingOnceAllThatItNeedsIsBack() {
-        assertEquals(
-                List.of("flex 2", "both 2"),
-                times(release("lid-clip"), release("key-fit"), release("flap-flex")));
-        assertEquals(
-                List.of("flex 3", "both 3"),
-                times(release("flap-flex"), release("key-fit"), release("lid-clip")),
-                "the flex is made after the closing");
-    }
-
-    @Test
-    void noTestIsMadeWhileTheSupplyIsCut() {
-        assertEquals(
-                List.of("flex 3", "both 3"),
-                times(release("key-fit"), release("lid-clip"), release("flap-flex")));
-    }
-
-    @Test
-    void aTestWaitsForWhatItNeedsBesides() {
-        assertEquals(
-                List.of("flex 1", "both 3"),
-                times(release("deck-flex"), release("lid-clip"), release("flap-flex")));
+    void aClosingForGoodWaitsForTestsThatCanBeMadeBefore() {
+        for (List<Act> teardown :
+                List.of(
+                        List.of(release("lid-clip"), release("key-fit"), release("flap-flex")),
+                        List.of(release("flap-flex"), release("key-fit"), release("lid-clip")))) {
+            String order = order(teardown.toArray(Act[]::new));
+            assertTrue(order.endsWith("test flex, test both, lid-clip"), order);
+        }
     }
 
     @Test
     void aPartIsBackWhenItLiesInPlaceAndItsConnectorsAreMade() {
         assertEquals(
-                List.of("deck 2"),
-                times(release("lid-clip"), release("deck-flex"), move("deck", "flap")));
-        assertEquals(
-                List.of("deck 3"),
-                times(release("deck-flex"), release("lid-clip"), move("deck", "flap")),
-                "its flex is open at the closing");
-        assertEquals(
-                List.of("deck 1"),
-                times(release("flap-tape"), release("lid-clip"), move("deck")),
-                "a tape is no connector");
-        assertEquals(
-                List.of("deck 2"),
-                times(move("deck", "flap"), release("lid-clip")),
-                "it lies apart at the closing");
+                "move:deck+flap, deck-flex, test deck, lid-clip",
+                order(release("lid-clip"), release("deck-flex"), move("deck", "flap")));
+    }
+
+    private int placeOf(String joint) {
+        for (int at = 0; at < rebuild.acts().size(); at++) {
+            if (rebuild.acts().get(at).kind() == RebuildAct.Kind.MAKE
+                    && rebuild.acts().get(at).joints().equals(List.of(joint))) {
+                return at;
+            }
+        }
+        throw new AssertionError(joint + " is not made");
     }
 
     private PlacedTest placed(String id) {

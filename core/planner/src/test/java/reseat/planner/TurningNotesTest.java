@@ -20,7 +20,7 @@ class TurningNotesTest {
 
     private static PlanNotes notes(Act... acts) {
         Plan plan = Given.acts(Given.turned(), acts);
-        return PlanNotes.of(plan, Rebuild.of(plan));
+        return PlanNotes.of(plan, plan.rebuild());
     }
 
     /** The advice of one kind with the place of its act: "1 Deck still hangs ...". */

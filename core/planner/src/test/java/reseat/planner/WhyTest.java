@@ -297,7 +297,8 @@ class WhyTest {
                         plan.totalMs(),
                         plan.lowerBoundMs(),
                         plan.ended(),
-                        plan.expansions());
+                        plan.expansions(),
+                        Planner::rebuild);
         Watch cancelled =
                 new Watch() {
                     @Override

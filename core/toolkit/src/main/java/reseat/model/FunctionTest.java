@@ -11,11 +11,30 @@ import java.util.List;
  *     released
  * @param needs ids of parts and joints that must be back before it can be made; the parts and
  *     joints of {@code of} always must
+ * @param powered whether the device is switched on for it
+ * @param at where it runs: {@link #BENCH}, or what the device is set on or in, such as "dock"
+ * @param leak whether it shows that a seal is tight; it then comes after everything that could
+ *     disturb the seal
  */
-public record FunctionTest(String id, String text, List<String> of, List<String> needs) {
+public record FunctionTest(
+        String id,
+        String text,
+        List<String> of,
+        List<String> needs,
+        boolean powered,
+        String at,
+        boolean leak) {
+
+    /** Where a test runs unless it says so. */
+    public static final String BENCH = "bench";
 
     public FunctionTest {
         of = List.copyOf(of);
         needs = List.copyOf(needs);
+    }
+
+    /** Returns whether the device is set on or in something for it. */
+    public boolean isDocked() {
+        return !at.equals(BENCH);
     }
 }

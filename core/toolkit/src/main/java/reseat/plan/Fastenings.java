@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.fasten.SeatOrder;
 import reseat.fasten.TighteningPattern.Backing;
-import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
@@ -42,7 +41,7 @@ final class Fastenings {
     }
 
     private boolean isScrew(int at) {
-        return acts.get(at).act() instanceof Act.Release && joint(at).seat().isPresent();
+        return acts.get(at).kind() == RebuildAct.Kind.MAKE && joint(at).seat().isPresent();
     }
 
     private boolean belong(int one, int other) {
@@ -52,7 +51,7 @@ final class Fastenings {
     }
 
     private Joint joint(int at) {
-        return device.joint(((Act.Release) acts.get(at).act()).joint());
+        return device.joint(acts.get(at).joints().get(0));
     }
 
     /** Parts that also sit on a gasket, a pad or paste give way while they are drawn together. */

@@ -32,7 +32,11 @@ final class NoteMaker {
     NoteMaker(Device device, State start, List<CostedAct> acts) {
         this.device = device;
         this.acts = acts;
-        this.stands = RebuildMaker.stands(device, start, acts);
+        List<Stand> all = new ArrayList<>(List.of(Stand.of(device, start)));
+        for (CostedAct act : acts) {
+            all.add(all.get(all.size() - 1).after(act.act()));
+        }
+        this.stands = all;
         this.facts = new Sayings(device);
     }
 
@@ -50,13 +54,15 @@ final class NoteMaker {
             down.add(sorted(here));
         }
         List<List<Advice>> up = new ArrayList<>();
-        for (RebuildAct act : rebuild.acts()) {
+        List<Stand> back = Stand.before(rebuild);
+        for (int i = 0; i < rebuild.acts().size(); i++) {
+            RebuildAct act = rebuild.acts().get(i);
             List<Advice> here = new ArrayList<>();
             if (!act.posture().equals(posture)) {
                 posture = act.posture();
-                turning(stands.get(act.undoes() + 1), posture, false, here);
+                turning(back.get(i), posture, false, here);
             }
-            rebuild(act, here);
+            rebuild(act, back.get(i + 1), here);
             up.add(sorted(here));
         }
         return new PlanNotes(down, uncovers, up);
@@ -90,13 +96,16 @@ final class NoteMaker {
         }
     }
 
-    private void rebuild(RebuildAct act, List<Advice> here) {
-        if (act.kind() != RebuildAct.Kind.UNDO_PREPARE) {
-            hazards(facts.hazards(act.act()), here);
+    private void rebuild(RebuildAct act, Stand after, List<Advice> here) {
+        if (act.kind() != RebuildAct.Kind.UNDO_PREPARE && act.kind() != RebuildAct.Kind.WAIT) {
+            act.act().ifPresent(undone -> hazards(facts.hazards(undone), here));
         }
-        if (act.act() instanceof Act.Release release) {
-            Joint joint = device.joint(release.joint());
-            magnets(stands.get(act.undoes()), joint, here);
+        if (!act.kind().isUndoing()) {
+            return;
+        }
+        for (String id : act.joints()) {
+            Joint joint = device.joint(id);
+            magnets(after, joint, here);
             if (act.irreversible()) {
                 add(
                         Advice.Kind.NO_WAY_BACK,

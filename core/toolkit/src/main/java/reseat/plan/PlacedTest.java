@@ -4,11 +4,10 @@ import java.util.Optional;
 import reseat.model.FunctionTest;
 
 /**
- * A test of what was touched, and when to make it.
+ * A test of what was touched, and when it is made.
  *
- * @param before place of the act of the rebuild before which it is made, counted from 0; the number
- *     of acts if it is made at the end
- * @param closing id of the joint that cannot be opened again without destroying it and before which
- *     the test is made; empty at the end
+ * @param at place of its act in the rebuild, counted from 0
+ * @param closing id of the joint that cannot be opened again, or has to rest, and before which the
+ *     test is made; empty if no such closing follows
  */
-public record PlacedTest(FunctionTest test, int before, Optional<String> closing) {}
+public record PlacedTest(FunctionTest test, int at, Optional<String> closing) {}

@@ -3,30 +3,48 @@ package reseat.plan;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 
 /**
- * An ordered way to a goal.
+ * An ordered way to a goal. Immutable; plans are equal if their facts are.
  *
- * @param request the request
- * @param acts the acts in order; empty if the goal holds from the start
- * @param totalMs cost of the acts as the design defines it, in whole milliseconds
- * @param lowerBoundMs no valid plan costs less than this, in whole milliseconds
- * @param ended why the search ended
- * @param expansions number of states expanded
+ * <p>It carries the maker of its rebuild, so that everyone who has the plan gets the same rebuild.
  */
-public record Plan(
-        PlanRequest request,
-        List<CostedAct> acts,
-        long totalMs,
-        long lowerBoundMs,
-        Ended ended,
-        long expansions) {
+public final class Plan {
 
-    public Plan {
-        acts = List.copyOf(acts);
+    private final PlanRequest request;
+    private final List<CostedAct> acts;
+    private final long totalMs;
+    private final long lowerBoundMs;
+    private final Ended ended;
+    private final long expansions;
+    private final Rebuilds rebuilds;
+    private volatile @Nullable Rebuild rebuild;
+
+    /**
+     * Creates a plan.
+     *
+     * @param request the request
+     * @param acts the acts in order; empty if the goal holds from the start
+     * @param totalMs cost of the acts as the design defines it, in whole milliseconds
+     * @param lowerBoundMs no valid plan costs less than this, in whole milliseconds
+     * @param ended why the search ended
+     * @param expansions number of states expanded
+     * @param rebuilds makes its rebuild
+     * @throws IllegalArgumentException if the lower bound is above the cost
+     */
+    public Plan(
+            PlanRequest request,
+            List<CostedAct> acts,
+            long totalMs,
+            long lowerBoundMs,
+            Ended ended,
+            long expansions,
+            Rebuilds rebuilds) {
         if (lowerBoundMs > totalMs) {
             throw new IllegalArgumentException(
                     "the lower bound of "
@@ -35,6 +53,58 @@ public record Plan(
                             + totalMs
                             + " ms");
         }
+        this.request = request;
+        this.acts = List.copyOf(acts);
+        this.totalMs = totalMs;
+        this.lowerBoundMs = lowerBoundMs;
+        this.ended = ended;
+        this.expansions = expansions;
+        this.rebuilds = rebuilds;
+    }
+
+    /** Returns the request. */
+    public PlanRequest request() {
+        return request;
+    }
+
+    /** Returns the acts in order; empty if the goal holds from the start. */
+    public List<CostedAct> acts() {
+        return acts;
+    }
+
+    /** Returns the cost of the acts as the design defines it, in whole milliseconds. */
+    public long totalMs() {
+        return totalMs;
+    }
+
+    /** Returns the lower bound in whole milliseconds: no valid plan costs less. */
+    public long lowerBoundMs() {
+        return lowerBoundMs;
+    }
+
+    /** Returns why the search ended. */
+    public Ended ended() {
+        return ended;
+    }
+
+    /** Returns the number of states expanded. */
+    public long expansions() {
+        return expansions;
+    }
+
+    /**
+     * Returns how the unit is put together again. It is made when first asked for, which takes up
+     * to some seconds for a long plan.
+     *
+     * @throws IllegalStateException if the maker and the simulator disagree
+     */
+    public Rebuild rebuild() {
+        Rebuild known = rebuild;
+        if (known == null) {
+            known = rebuilds.rebuild(this);
+            rebuild = known;
+        }
+        return known;
     }
 
     /** Returns whether no valid plan costs less. */
@@ -84,5 +154,34 @@ public record Plan(
         MEMORY,
         /** The search was cancelled. */
         CANCELLED
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Plan plan
+                && request.equals(plan.request)
+                && acts.equals(plan.acts)
+                && totalMs == plan.totalMs
+                && lowerBoundMs == plan.lowerBoundMs
+                && ended == plan.ended
+                && expansions == plan.expansions;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(request, acts, totalMs, lowerBoundMs, ended, expansions);
+    }
+
+    @Override
+    public String toString() {
+        return "Plan["
+                + request.goal()
+                + ", "
+                + acts.stream().map(act -> act.act().id()).toList()
+                + ", "
+                + totalMs
+                + " ms, "
+                + ended
+                + "]";
     }
 }

@@ -14,8 +14,16 @@ import reseat.model.State;
  * @param start the state of the unit
  * @param rules what is forbidden, required and permitted
  * @param effort limits on the search
+ * @param leaveOpen whether the rebuild leaves open what was open at the start, instead of closing
+ *     the unit whole
  */
-public record PlanRequest(Device device, Goal goal, State start, Rules rules, Effort effort) {
+public record PlanRequest(
+        Device device, Goal goal, State start, Rules rules, Effort effort, boolean leaveOpen) {
+
+    /** Creates a request whose rebuild closes the unit whole. */
+    public PlanRequest(Device device, Goal goal, State start, Rules rules, Effort effort) {
+        this(device, goal, start, rules, effort, false);
+    }
 
     /** Returns a request for a closed device, no rules and the default effort. */
     public static PlanRequest of(Device device, Goal goal) {
@@ -23,15 +31,20 @@ public record PlanRequest(Device device, Goal goal, State start, Rules rules, Ef
     }
 
     public PlanRequest from(State newStart) {
-        return new PlanRequest(device, goal, newStart, rules, effort);
+        return new PlanRequest(device, goal, newStart, rules, effort, leaveOpen);
     }
 
     public PlanRequest with(Rules newRules) {
-        return new PlanRequest(device, goal, start, newRules, effort);
+        return new PlanRequest(device, goal, start, newRules, effort, leaveOpen);
     }
 
     public PlanRequest with(Effort newEffort) {
-        return new PlanRequest(device, goal, start, rules, newEffort);
+        return new PlanRequest(device, goal, start, rules, newEffort, leaveOpen);
+    }
+
+    /** Returns a request whose rebuild leaves open what was open at the start. */
+    public PlanRequest leavingOpen() {
+        return new PlanRequest(device, goal, start, rules, effort, true);
     }
 
     /** Returns why the request is invalid for its device; empty if it can be planned. */

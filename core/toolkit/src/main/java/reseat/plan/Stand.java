@@ -1,5 +1,6 @@
 package reseat.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -20,14 +21,15 @@ import reseat.model.State;
  * @param released ids of released joints
  * @param place number of the place of every part; equal numbers lie together
  */
-record Stand(Device device, Set<String> released, Map<String, Integer> place) {
+public record Stand(Device device, Set<String> released, Map<String, Integer> place) {
 
-    Stand {
+    public Stand {
         released = Collections.unmodifiableSet(new LinkedHashSet<>(released));
         place = Collections.unmodifiableMap(new LinkedHashMap<>(place));
     }
 
-    static Stand of(Device device, State start) {
+    /** Returns the state in which a unit begins. */
+    public static Stand of(Device device, State start) {
         Map<String, Integer> place = new LinkedHashMap<>();
         device.parts().keySet().forEach(part -> place.put(part, 0));
         int next = 1;
@@ -43,7 +45,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
     }
 
     /** Returns the state of the unit after an act. */
-    Stand after(Act act) {
+    public Stand after(Act act) {
         if (act instanceof Act.Release release) {
             Set<String> more = new LinkedHashSet<>(released);
             more.add(release.joint());
@@ -53,20 +55,47 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
             int free = 1 + Collections.max(place.values());
             Map<String, Integer> moved = new LinkedHashMap<>(place);
             move.parts().forEach(part -> moved.put(part, free));
-            return new Stand(device, released, moved);
+            Set<String> more = new LinkedHashSet<>(released);
+            device.joints().values().stream()
+                    .filter(joint -> joint.gives() && leadsOut(joint, move.parts()))
+                    .forEach(joint -> more.add(joint.id()));
+            return new Stand(device, more, moved);
         }
         return this;
     }
 
-    boolean isReleased(String joint) {
+    /** Returns the state of the unit before each act of a rebuild, and at its end. */
+    public static List<Stand> before(Rebuild rebuild) {
+        List<RebuildAct> acts = rebuild.acts();
+        List<Stand> backwards = new ArrayList<>(List.of(Stand.of(rebuild.device(), rebuild.end())));
+        for (int at = acts.size() - 1; at >= 0; at--) {
+            Stand after = backwards.get(backwards.size() - 1);
+            backwards.add(
+                    acts.get(at).kind().isUndoing()
+                            ? after.after(acts.get(at).act().orElseThrow())
+                            : after);
+        }
+        Collections.reverse(backwards);
+        return List.copyOf(backwards);
+    }
+
+    private static boolean leadsOut(Joint joint, List<String> parts) {
+        return joint.holds().stream().anyMatch(parts::contains)
+                && !parts.containsAll(joint.holds());
+    }
+
+    /** Returns whether a joint is released. */
+    public boolean isReleased(String joint) {
         return released.contains(joint);
     }
 
-    boolean withBase(String part) {
+    /** Returns whether a part lies with the base. */
+    public boolean withBase(String part) {
         return together(part, device.base());
     }
 
-    boolean together(String one, String other) {
+    /** Returns whether two parts lie together. */
+    public boolean together(String one, String other) {
         return placeOf(one) == placeOf(other);
     }
 
@@ -80,12 +109,12 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
     }
 
     /** Returns whether the parts of a joint lie in more than one place. */
-    boolean isApart(Joint joint) {
+    public boolean isApart(Joint joint) {
         return joint.holds().stream().anyMatch(part -> !together(part, joint.site()));
     }
 
     /** Returns the unreleased joints that lead from one place to another, in the device's order. */
-    List<Joint> tethers() {
+    public List<Joint> tethers() {
         return device.joints().values().stream()
                 .filter(joint -> !isReleased(joint.id()) && isApart(joint))
                 .toList();
@@ -118,7 +147,7 @@ record Stand(Device device, Set<String> released, Map<String, Integer> place) {
     }
 
     /** Returns whether a supply is cut. */
-    boolean isCut(String supply) {
+    public boolean isCut(String supply) {
         return device.joints().values().stream()
                 .anyMatch(joint -> joint.cuts().contains(supply) && isReleased(joint.id()));
     }

@@ -36,14 +36,19 @@ public record Tally(List<Entry> entries, List<Total> totals) {
      * One screw that comes out or goes in.
      *
      * @param side which way it goes
-     * @param act place of the act in the teardown or in the rebuild, counted from 0
+     * @param act place of the act in the teardown or in the rebuild, counted from 0; {@link
+     *     #BEFORE} if the screw was out when the unit arrived and the rebuild puts it in
      * @param joint id of the joint
      * @param type id of the screw type
      * @param outOfType how many of its type are out afterwards
      * @param outInAll how many screws are out afterwards
      */
     public record Entry(
-            Side side, int act, String joint, String type, int outOfType, int outInAll) {}
+            Side side, int act, String joint, String type, int outOfType, int outInAll) {
+
+        /** The act of a screw that was out when the unit arrived. */
+        public static final int BEFORE = -1;
+    }
 
     /**
      * The totals of one type.
@@ -76,12 +81,18 @@ public record Tally(List<Entry> entries, List<Total> totals) {
      */
     public static Tally of(Device device, List<CostedAct> teardown, Rebuild rebuild) {
         Counter counter = new Counter(device);
+        for (RebuildAct act : rebuild.acts()) {
+            if (act.kind() == RebuildAct.Kind.MAKE && act.undoes().isEmpty()) {
+                counter.count(Side.OUT, Entry.BEFORE, act.act().orElseThrow());
+            }
+        }
         for (int i = 0; i < teardown.size(); i++) {
             counter.count(Side.OUT, i, teardown.get(i).act());
         }
         for (int i = 0; i < rebuild.acts().size(); i++) {
-            if (rebuild.acts().get(i).kind() == RebuildAct.Kind.MAKE) {
-                counter.count(Side.IN, i, rebuild.acts().get(i).act());
+            RebuildAct act = rebuild.acts().get(i);
+            if (act.kind() == RebuildAct.Kind.MAKE) {
+                counter.count(Side.IN, i, act.act().orElseThrow());
             }
         }
         return counter.tally();

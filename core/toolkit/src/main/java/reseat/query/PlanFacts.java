@@ -32,7 +32,6 @@ public final class PlanFacts {
     private final Device device;
     private final Shop shop;
     private final DeviceFacts facts;
-    private final Lazy<Rebuild> rebuild;
     private final Lazy<List<ActRow>> acts;
     private final Lazy<List<NeedRow>> needs;
 
@@ -49,14 +48,13 @@ public final class PlanFacts {
         this.device = plan.request().device();
         this.shop = shop;
         this.facts = DeviceFacts.of(device, shop.tables);
-        this.rebuild = new Lazy<>(() -> Rebuild.of(plan));
         this.acts = new Lazy<>(this::everyAct);
         this.needs =
                 new Lazy<>(
                         () ->
                                 PlanNeeds.of(
                                         device,
-                                        rebuild.get(),
+                                        plan.rebuild(),
                                         Optional.ofNullable(shop.stock),
                                         Optional.ofNullable(shop.today)));
     }
@@ -98,7 +96,7 @@ public final class PlanFacts {
 
     /** Returns the rebuild of the plan. */
     public Rebuild rebuild() {
-        return rebuild.get();
+        return plan.rebuild();
     }
 
     /** Returns the acts, in order. */

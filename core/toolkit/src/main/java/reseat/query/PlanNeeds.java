@@ -5,12 +5,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import reseat.model.Act;
 import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.plan.Rebuild;
-import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
 import reseat.stock.StockItem;
 
@@ -50,9 +48,8 @@ final class PlanNeeds {
                                                         u ->
                                                                 u.consumable()
                                                                         .equals(use.consumable())))
-                        .map(RebuildAct::act)
-                        .filter(Act.Release.class::isInstance)
-                        .map(act -> "/joints/" + ((Act.Release) act).joint())
+                        .flatMap(act -> act.joints().stream())
+                        .map(id -> "/joints/" + id)
                         .findFirst()
                         .orElse("/consumables/" + use.consumable());
         Consumable known = device.consumables().get(use.consumable());

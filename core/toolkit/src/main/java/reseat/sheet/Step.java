@@ -21,8 +21,8 @@ import reseat.model.Supply;
  *
  * @param number its number, counted from 1 through teardown and rebuild
  * @param kind what kind of step it is
- * @param acts ids of its acts; in the rebuild those of the acts that it undoes; empty for a
- *     check or a test
+ * @param acts ids of its acts; in the rebuild those of the acts that it undoes; or whose
+ *     joint it lays; empty for a check, a wait or a test
  * @param test id of the test that it is; empty for acts
  * @param cautions messages to print in full before it, gravest first
  * @param reminders messages printed in full at an earlier step and repeated briefly here
@@ -57,6 +57,12 @@ public record Step(
     public enum Kind {
         /** Acts of the plan or of its rebuild. */
         WORK,
+        /** Adhesive, gasket, paste or pad is laid before the part that covers it is placed. */
+        BED,
+        /** Nothing is done until something has cured or dried. */
+        WAIT,
+        /** The device is switched on or off, docked or undocked. */
+        SWITCH,
         /** Something to look at or to measure before the work goes on. */
         CHECK,
         /** A test of what was touched. */

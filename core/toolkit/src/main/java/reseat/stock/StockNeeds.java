@@ -31,7 +31,7 @@ public final class StockNeeds {
      * @param replace whether the parts it frees are replaced, and not put back
      */
     public static List<StockNeed> of(Plan plan, boolean replace) {
-        return of(plan, Rebuild.of(plan), replace);
+        return of(plan, plan.rebuild(), replace);
     }
 
     /**

@@ -20,7 +20,11 @@ class PlanTest {
                         .map(act -> new CostedAct(act, "hand", "face-up", 1, 1, 0))
                         .toList();
         PlanRequest request = PlanRequest.of(Toy.of("part lid"), new Goal.Teardown());
-        return new Plan(request, costed, totalMs, boundMs, Plan.Ended.TIME, 7);
+        return new Plan(request, costed, totalMs, boundMs, Plan.Ended.TIME, 7, PlanTest::none);
+    }
+
+    private static Rebuild none(Plan plan) {
+        throw new AssertionError("no rebuild was asked for: " + plan);
     }
 
     @Test

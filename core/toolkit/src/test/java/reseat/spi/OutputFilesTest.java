@@ -17,6 +17,7 @@ import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
+import reseat.plan.Rebuild;
 
 /** What outputs may write, and under which names. */
 class OutputFilesTest {
@@ -53,11 +54,15 @@ class OutputFilesTest {
         }
     }
 
+    private static Rebuild empty(Plan plan) {
+        return Rebuild.of(plan, List.of(), 0, Plan.Ended.PROVED, plan.request().start());
+    }
+
     private static Map<String, byte[]> written(Output.Files files, String... names)
             throws Exception {
         Device device = Toy.of("part lid", "joint lid-bond holds lid frame");
         PlanRequest request = PlanRequest.of(device, new Goal.Reach("lid-bond"));
-        Plan idle = new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0);
+        Plan idle = new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, OutputFilesTest::empty);
         return OutputFiles.of(new Writer(files, List.of(names)), Output.Content.of(idle));
     }
 

@@ -32,6 +32,7 @@ import reseat.model.State;
 import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
+import reseat.planner.Planner;
 import reseat.plan.Watch;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
@@ -220,7 +221,8 @@ final class CheckSubject {
                     verdict.totalMs(),
                     0,
                     Plan.Ended.CANCELLED,
-                    0);
+                    0,
+                    Planner::rebuild);
         } catch (IllegalArgumentException e) {
             throw new BadInput(name + ": " + e.getMessage());
         }

@@ -58,7 +58,10 @@ final class Assembly {
                         consumables.put(
                                 id,
                                 new Consumable(
-                                        id, look.text("name", id), look.text("unit", "piece"))));
+                                        id,
+                                        look.text("name", id),
+                                        look.text("unit", "piece"),
+                                        look.flag("flammable", false))));
         device.each(
                 "tools",
                 (id, look) ->
@@ -124,7 +127,10 @@ final class Assembly {
                                         id,
                                         look.text("text", ""),
                                         spread(look.texts("of")),
-                                        spread(look.texts("needs")))));
+                                        spread(look.texts("needs")),
+                                        look.flag("switchedOn", !look.flag("leak", false)),
+                                        look.text("at", FunctionTest.BENCH),
+                                        look.flag("leak", false))));
         new Usage(device, stated, resolved, kinds.used(), draft).fill(tools, consumables, problems);
     }
 

@@ -67,7 +67,20 @@ final class FormatParts {
                             may(
                                     "needs",
                                     refs(Scope.JOINT_OR_PART),
-                                    "Parts and joints that must be back before it.")));
+                                    "Parts and joints that must be back before it."),
+                            may(
+                                    "switchedOn",
+                                    value(ScalarType.BOOL),
+                                    "The device is switched on for it; stated false, or not"
+                                            + " stated for a leak test: it is off."),
+                            may(
+                                    "at",
+                                    value(ScalarType.ID),
+                                    "Where it runs, such as dock; bench unless stated."),
+                            may(
+                                    "leak",
+                                    value(ScalarType.BOOL),
+                                    "It shows that a seal is tight, so it comes last.")));
 
     private static final Shape.Group KIND =
             group(
@@ -224,7 +237,11 @@ final class FormatParts {
                                 must(
                                         "unit",
                                         value(ScalarType.TEXT),
-                                        "The unit it is counted in.")));
+                                        "The unit it is counted in."),
+                                may(
+                                        "flammable",
+                                        value(ScalarType.BOOL),
+                                        "It burns until it has dried.")));
         return List.of(
                 may("tools", idKeyed(tool, "a tool"), "Tools; added to the known ones."),
                 new FormatKey(

@@ -57,6 +57,9 @@ public final class PlanWriter {
         goal(root.putObject("goal"), plan.request().goal());
         state(root.putObject("start"), plan.request().start());
         rules(plan.request().rules());
+        if (plan.request().leaveOpen()) {
+            root.put("leaveOpen", true);
+        }
         root.put("totalMs", plan.totalMs())
                 .put("lowerBoundMs", plan.lowerBoundMs())
                 .put("proved", plan.proved())
@@ -126,26 +129,13 @@ public final class PlanWriter {
                 root.putObject("rebuild")
                         .put("restoreMs", rebuild.restoreMs())
                         .put("setupMs", rebuild.setupMs())
+                        .put("setupBoundMs", rebuild.setupBoundMs())
+                        .put("proved", rebuild.proved())
+                        .put("ended", lower(rebuild.ended()))
                         .put("dwellMs", rebuild.dwellMs());
         JsonArray acts = node.putArray("acts");
         for (RebuildAct each : rebuild.acts()) {
-            JsonObject act =
-                    acts.addObject()
-                            .put("undoes", each.act().id())
-                            .put("kind", lower(each.kind()))
-                            .put("tool", each.tool())
-                            .put("posture", each.posture())
-                            .put("ms", each.ms())
-                            .put("setupMs", each.setupMs())
-                            .put("dwellMs", each.dwellMs());
-            some(act, "brings", each.brings());
-            if (!each.consumes().isEmpty()) {
-                uses(act.putArray("consumes"), each.consumes());
-            }
-            if (each.irreversible()) {
-                act.put("irreversible", true);
-            }
-            some(act, "newParts", each.fresh());
+            act(acts.addObject(), each);
         }
         JsonArray fastenings = node.putArray("fastenings");
         for (Fastening each : rebuild.fastenings()) {
@@ -153,6 +143,33 @@ public final class PlanWriter {
         }
         texts(node.putArray("leftOpen"), rebuild.leftOpen());
         texts(node.putArray("leftApart"), rebuild.leftApart());
+    }
+
+    private static void act(JsonObject node, RebuildAct act) {
+        node.put("kind", lower(act.kind()));
+        if (act.kind().isUndoing()) {
+            act.act().ifPresent(undone -> node.put("undoes", undone.id()));
+            if (act.undoes().isEmpty()) {
+                node.put("openBefore", true);
+            }
+        }
+        some(node, "joints", act.joints());
+        act.test().ifPresent(test -> node.put("test", test.id()));
+        node.put("tool", act.tool())
+                .put("posture", act.posture())
+                .put("ms", act.ms())
+                .put("setupMs", act.setupMs());
+        act.rest()
+                .ifPresent(rest -> node.put("dwellMs", act.dwellMs()).put("rest", lower(rest)));
+        some(node, "brings", act.brings());
+        if (!act.consumes().isEmpty()) {
+            uses(node.putArray("consumes"), act.consumes());
+        }
+        if (act.irreversible()) {
+            node.put("irreversible", true);
+        }
+        some(node, "newParts", act.fresh());
+        some(node, "on", act.on());
     }
 
     private static void fastening(JsonObject node, Device device, Fastening fastening) {
@@ -200,7 +217,7 @@ public final class PlanWriter {
                     tests.addObject()
                             .put("id", each.test().id())
                             .put("text", each.test().text())
-                            .put("beforeRebuildAct", (long) each.before());
+                            .put("rebuildAct", (long) each.at());
             each.closing().ifPresent(joint -> node.put("closing", joint));
         }
     }

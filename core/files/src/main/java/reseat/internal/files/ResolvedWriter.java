@@ -77,6 +77,8 @@ public final class ResolvedWriter {
                             node.put("text", test.text());
                             texts(node, "of", test.of());
                             texts(node, "needs", test.needs());
+                            node.put("switchedOn", test.powered()).put("at", test.at());
+                            flag(node, "leak", test.leak());
                         });
         return root.text();
     }
@@ -125,11 +127,11 @@ public final class ResolvedWriter {
         device.consumables()
                 .values()
                 .forEach(
-                        each ->
-                                consumables
-                                        .putObject(each.id())
-                                        .put("name", each.name())
-                                        .put("unit", each.unit()));
+                        each -> {
+                            JsonObject node = consumables.putObject(each.id());
+                            node.put("name", each.name()).put("unit", each.unit());
+                            flag(node, "flammable", each.flammable());
+                        });
         JsonObject screwTypes = root.putObject("screwTypes");
         device.screwTypes()
                 .values()

@@ -17,6 +17,7 @@ import reseat.model.Way;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
+import reseat.plan.Rebuilds;
 import reseat.plan.Watch;
 
 /** From a request to a result: numbers in, acts out. */
@@ -26,8 +27,10 @@ public final class Planning {
     private final Device device;
     private final Task task;
     private final Limits limits;
+    private final Rebuilds rebuilds;
 
-    private Planning(PlanRequest request, Watch watch) {
+    private Planning(PlanRequest request, Watch watch, Rebuilds rebuilds) {
+        this.rebuilds = rebuilds;
         this.request = request;
         this.device = request.device();
         this.task = new Task(request);
@@ -39,14 +42,15 @@ public final class Planning {
      *
      * @param request a request that is valid for its device
      * @param watch receives progress and may cancel
+     * @param rebuilds what the plan carries to make its rebuild
      */
-    public static PlanResult plan(PlanRequest request, Watch watch) {
-        return new Planning(request, watch).run();
+    public static PlanResult plan(PlanRequest request, Watch watch, Rebuilds rebuilds) {
+        return new Planning(request, watch, rebuilds).run();
     }
 
     private PlanResult run() {
         if (task.reached(task.start())) {
-            return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0));
+            return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, rebuilds));
         }
         Search search = new Search(task, limits);
         Search.Outcome outcome = search.run();
@@ -74,7 +78,8 @@ public final class Planning {
                         total,
                         outcome.lowerBoundMs() + task.prepareMs,
                         outcome.ended(),
-                        limits.expansions()));
+                        limits.expansions(),
+                        rebuilds));
     }
 
     /** Explains why there is no plan: the obstacle, or that there is no single one. */

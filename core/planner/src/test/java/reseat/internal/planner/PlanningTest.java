@@ -14,6 +14,7 @@ import reseat.plan.Effort;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
 import reseat.plan.Watch;
+import reseat.planner.Planner;
 
 /** What a search comes to as a result: with prepare acts, bounds and reasons. */
 class PlanningTest {
@@ -42,7 +43,7 @@ class PlanningTest {
             PlanResult.Found found =
                     assertInstanceOf(
                             PlanResult.Found.class,
-                            Planning.plan(with(request, 1_000_000), Watch.NONE));
+                            Planning.plan(with(request, 1_000_000), Watch.NONE, Planner::rebuild));
             assertEquals(wanted, found.plan().totalMs());
             assertEquals(wanted, found.plan().lowerBoundMs());
             prepared += prepareMs(request) > 0 ? 1 : 0;
@@ -60,7 +61,7 @@ class PlanningTest {
                 long bound =
                         new Search(trial.task, trial.limits).run().lowerBoundMs()
                                 + prepareMs(request);
-                PlanResult result = Planning.plan(with(request, effort), Watch.NONE);
+                PlanResult result = Planning.plan(with(request, effort), Watch.NONE, Planner::rebuild);
                 if (result instanceof PlanResult.Unfinished open) {
                     assertEquals(bound, open.lowerBoundMs());
                     unfinished += prepareMs(request) > 0 ? 1 : 0;
@@ -81,7 +82,7 @@ class PlanningTest {
                                 new Goal.Free(List.of("lid")))
                         .with(Rules.none().forbidTools(List.of("t5")));
         PlanResult.Impossible none =
-                assertInstanceOf(PlanResult.Impossible.class, Planning.plan(request, Watch.NONE));
+                assertInstanceOf(PlanResult.Impossible.class, Planning.plan(request, Watch.NONE, Planner::rebuild));
         assertTrue(
                 none.reasons().stream().anyMatch(reason -> reason.contains("screw")),
                 () -> String.valueOf(none.reasons()));

@@ -28,6 +28,7 @@ import reseat.model.Joint;
 import reseat.plan.Effort;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
+import reseat.planner.Planner;
 import reseat.simulate.Simulator;
 import reseat.simulate.Verdict;
 import reseat.stock.StockItem;
@@ -153,7 +154,10 @@ final class InputWire {
                         file.rules(),
                         Effort.DEFAULT);
         Verdict verdict = Simulator.simulate(device, file.start(), file.acts());
-        return new Plan(request, verdict.acts(), verdict.totalMs(), bound, ended, expansions);
+        return new Plan(request, verdict.acts(), verdict.totalMs(), bound,
+                ended,
+                expansions,
+                Planner::rebuild);
     }
 
     private static void stock(StockItem item, DataOutputStream out) throws IOException {

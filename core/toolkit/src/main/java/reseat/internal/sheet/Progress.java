@@ -75,7 +75,9 @@ final class Progress {
 
     /** Returns the supplies that are on before an act of the rebuild, or at its end. */
     List<Supply> onBeforeRebuild(int act) {
-        return onBefore(act == rebuild.size() ? 0 : rebuild.get(act).undoes() + 1);
+        return act == rebuild.size()
+                ? onBefore(0)
+                : rebuild.get(act).on().stream().map(device.supplies()::get).toList();
     }
 
     /** Returns the supplies that are on at every act of the plan. */

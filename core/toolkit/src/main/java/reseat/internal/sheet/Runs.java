@@ -1,7 +1,10 @@
 package reseat.internal.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -103,6 +106,14 @@ final class Runs {
         return back.acts().get(at).fresh().contains(part);
     }
 
+    /** Returns whether the rebuild lays something for a joint before it closes. */
+    boolean hasBed(String joint) {
+        return back.acts().stream()
+                .anyMatch(
+                        act ->
+                                act.kind() == RebuildAct.Kind.BED && act.joints().contains(joint));
+    }
+
     /** Returns the number of steps. */
     int size() {
         return teardown.size() + rebuild.size();
@@ -111,48 +122,64 @@ final class Runs {
     private void joinRebuild() {
         List<RebuildAct> acts = back.acts();
         int at = 0;
-        while (at <= acts.size()) {
-            for (PlacedTest test : back.tests()) {
-                if (test.before() == at) {
-                    add(List.of(), Optional.empty(), Optional.of(test));
-                }
+        while (at < acts.size()) {
+            Optional<Fastening> fastening = fastening(at);
+            if (fastening.isPresent()) {
+                byType(fastening.get());
+                at = fastening.get().last() + 1;
+                continue;
             }
-            if (at == acts.size()) {
-                return;
-            }
-            if (nothingToDo(acts.get(at))) {
+            RebuildAct first = acts.get(at);
+            if (nothingToDo(first)) {
                 at++;
                 continue;
             }
-            List<Integer> group = new ArrayList<>(List.of(at));
-            Optional<Fastening> fastening = fastening(at);
-            RebuildAct first = acts.get(at++);
-            while (at < acts.size() && together(fastening, first, at)) {
+            int here = at;
+            List<Integer> group = new ArrayList<>(List.of(at++));
+            while (at < acts.size() && together(first, at)) {
                 group.add(at++);
             }
-            add(group, fastening, Optional.empty());
+            Optional<PlacedTest> test =
+                    back.tests().stream().filter(placed -> placed.at() == here).findFirst();
+            add(group, Optional.empty(), test);
         }
+    }
+
+    /**
+     * One step for each type of screw. The type that is put in last comes last, for then all are
+     * tightened.
+     */
+    private void byType(Fastening fastening) {
+        Map<String, List<Integer>> types = new LinkedHashMap<>();
+        for (int at = fastening.last(); at >= fastening.first(); at--) {
+            String joint = back.acts().get(at).joints().get(0);
+            String type = device.joint(joint).seat().orElseThrow().screw();
+            types.computeIfAbsent(type, t -> new ArrayList<>()).add(0, at);
+        }
+        List<List<Integer>> steps = new ArrayList<>(types.values());
+        Collections.reverse(steps);
+        steps.forEach(acts -> add(acts, Optional.of(fastening), Optional.empty()));
     }
 
     /** A preparation that leaves nothing behind, such as wiping the seams clean. */
     private boolean nothingToDo(RebuildAct back) {
-        if (!(back.act() instanceof Act.Prepared prepared)) {
+        if (!(back.act().orElse(null) instanceof Act.Prepared prepared)) {
             return false;
         }
         Prepare prepare = Objects.requireNonNull(device.prepares().get(prepared.prepare()));
         return prepare.restore().isEmpty() && prepare.restoreMs() == 0;
     }
 
-    private boolean together(Optional<Fastening> fastening, RebuildAct first, int at) {
+    private boolean together(RebuildAct first, int at) {
         RebuildAct next = back.acts().get(at);
-        if (fastening.isPresent()) {
-            return at <= fastening.get().last();
-        }
         return first.tool().equals(next.tool())
                 && first.posture().equals(next.posture())
                 && fastening(at).isEmpty()
-                && back.tests().stream().noneMatch(test -> test.before() == at)
-                && alike(first.act(), next.act());
+                && first.kind() == next.kind()
+                && first.on().equals(next.on())
+                && first.act().isPresent()
+                && next.act().isPresent()
+                && alike(first.act().get(), next.act().get());
     }
 
     private Optional<Fastening> fastening(int at) {

@@ -24,7 +24,7 @@ record Source(
         Trays trays) {
 
     static Source of(Plan plan) {
-        Rebuild rebuild = Rebuild.of(plan);
+        Rebuild rebuild = plan.rebuild();
         Device device = plan.request().device();
         PlanNotes notes = PlanNotes.of(plan, rebuild);
         return new Source(
