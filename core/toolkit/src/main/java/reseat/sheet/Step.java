@@ -132,7 +132,7 @@ public record Step(
      * @param torqueNm torque that the maker gives, in newton metres; empty if none is given
      * @param torqueSource where that torque is given; empty if none is given
      * @param tray number of the tray compartment that it lies in, counted from 1; empty if it stays
-     *     in its part
+     *     in its part or one tray holds all
      */
     public record Screw(
             String joint,

@@ -63,6 +63,17 @@ public final class TimeText {
                 : least + " to " + estimate(mostMs);
     }
 
+    /**
+     * Returns a time to wait, rounded up so that it is long enough: to 5 s below a minute, to
+     * minutes below an hour, to 5 minutes beyond; with no-break spaces.
+     *
+     * @param ms milliseconds, not negative
+     */
+    public static String atLeast(long ms) {
+        long unit = ms < MINUTE_MS ? 5_000 : ms < HOUR_S * 1_000 ? MINUTE_MS : 5 * MINUTE_MS;
+        return unbroken((ms + unit - 1) / unit * unit);
+    }
+
     private static boolean isHours(long ms) {
         return nearest(ms, MINUTE_MS / 2) >= 2 * 60;
     }

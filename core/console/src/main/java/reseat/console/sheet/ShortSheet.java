@@ -29,8 +29,15 @@ public final class ShortSheet {
 
     /** How much of the steps is shown. */
     private enum Level {
+        /** A line for each step. */
         LINES,
+        /** A paragraph for each group. */
         PARAGRAPHS,
+        /** Of the rebuild only what is put back. */
+        BRIEF,
+        /** Of all steps only what they are about, and of the cautions the warnings. */
+        BARE,
+        /** As bare, and cut off where the page ends. */
         CUT
     }
 
@@ -65,7 +72,7 @@ public final class ShortSheet {
 
     private String text(Level level) {
         Paper paper = new Paper(terminal);
-        head(paper);
+        head(paper, level.compareTo(Level.BARE) >= 0);
         String end = end();
         int room = LINES - lines(end);
         List<String> blocks = new ArrayList<>();
@@ -83,7 +90,7 @@ public final class ShortSheet {
         return text + end;
     }
 
-    private void head(Paper paper) {
+    private void head(Paper paper, boolean bare) {
         Head head = sheet.head();
         paper.rule("Short sheet: " + head.title(), '═');
         field(
@@ -94,13 +101,15 @@ public final class ShortSheet {
             field(paper, each.signal().name(), each.brief());
         }
         for (Map.Entry<Signal, List<String>> each : Caution.reminders(head.hazards()).entrySet()) {
-            if (each.getKey() != Signal.NOTICE) {
+            if (each.getKey().compareTo(bare ? Signal.WARNING : Signal.CAUTION) <= 0) {
                 field(paper, each.getKey().name(), String.join("; ", each.getValue()));
             }
         }
         need(paper, "Tools", Need.Kind.TOOL, Need.Kind.INSTRUMENT, Need.Kind.HEAT);
         need(paper, "Wear", Need.Kind.PROTECTION);
-        need(paper, "Fire", Need.Kind.FIRE);
+        if (!bare) {
+            need(paper, "Fire", Need.Kind.FIRE);
+        }
         need(paper, "Screws", Need.Kind.SCREWS_OUT, Need.Kind.NEW_SCREWS);
         need(paper, "Have", Need.Kind.USED_UP, Need.Kind.TARGET, Need.Kind.RUINED);
     }
@@ -147,26 +156,49 @@ public final class ShortSheet {
         Paper rule = new Paper(terminal);
         rule.rule(title, '─');
         blocks.add(rule.text());
+        boolean brief =
+                level.compareTo(Level.BARE) >= 0
+                        || level == Level.BRIEF && groups == sheet.rebuild();
         String power = "";
+        String posture = "";
         for (Group group : groups) {
             Paper paper = new Paper(terminal);
+            boolean work = group.tool().isPresent();
+            String stands =
+                    group.posture().equals(posture)
+                            ? group.title().replaceFirst("^.* · ", "")
+                            : group.title();
             String heading =
-                    group.title()
-                            + (group.power().equals(power) ? "" : " · power " + group.power())
-                            + (group.turn().isEmpty() ? "" : " · " + group.turn());
+                    (work ? stands : group.title())
+                            + (group.power().equals(power) ? "" : " · power " + group.power());
             power = group.power();
+            posture = group.posture();
             if (level == Level.LINES) {
                 paper.para(0, "", heading);
                 group.steps().forEach(step -> paper.para(6, number(step), words(step)));
             } else {
-                String steps =
-                        group.steps().stream()
-                                .map(step -> number(step).strip() + "\u00a0" + words(step))
-                                .collect(Collectors.joining("; "));
-                paper.para(2, "", group.steps().get(0).kind() == Step.Kind.WORK ? heading + ": " + steps : steps);
+                paper.para(
+                        2,
+                        "",
+                        heading
+                                + ": "
+                                + group.steps().stream()
+                                        .map(step -> brief ? brief(step) : inLine(step))
+                                        .collect(Collectors.joining("; ")));
             }
             blocks.add(paper.text());
         }
+    }
+
+    private static String inLine(Step step) {
+        return number(step).strip() + "\u00a0" + words(step);
+    }
+
+    /** Returns what a step is about, without how it is done. */
+    private static String brief(Step step) {
+        String words = words(step);
+        int colon = words.indexOf(": ");
+        return number(step).strip() + "\u00a0" + (colon > 0 ? words.substring(colon + 2) : words);
     }
 
     private static String number(Step step) {

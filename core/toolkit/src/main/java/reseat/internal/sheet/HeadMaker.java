@@ -104,7 +104,7 @@ record HeadMaker(Source source, Progress progress) {
                                 + TimeText.estimate(back)
                                 + (rebuild.dwellMs() > 0
                                         ? "; besides, waiting "
-                                                + TimeText.unbroken(rebuild.dwellMs())
+                                                + TimeText.atLeast(rebuild.dwellMs())
                                         : "")
                                 + ". Without the work itself and the tests."));
         entries.add(new Entry("", range.words()));

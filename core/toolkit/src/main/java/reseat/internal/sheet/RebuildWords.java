@@ -25,7 +25,7 @@ import reseat.text.TimeText;
 /** What a step of the rebuild says. */
 final class RebuildWords {
 
-    private static final String NO_METAL = "No metal tool and no loose screw in the open device.";
+    private static final String NO_METAL = "While it is open, no metal tool and no loose screw in it.";
 
     private final Source source;
     private final Device device;
@@ -90,7 +90,7 @@ final class RebuildWords {
     }
 
     private String waiting(RebuildAct wait) {
-        String time = "Wait " + TimeText.unbroken(wait.dwellMs()) + ": ";
+        String time = "Wait " + TimeText.atLeast(wait.dwellMs()) + ": ";
         return wait.rest().orElseThrow() == RebuildAct.Rest.CURE
                 ? time + names.together(wait.joints()) + " must reach full strength."
                 : time + "the cleaner must dry.";
@@ -227,7 +227,11 @@ final class RebuildWords {
                                     details.add(
                                             "Now, because "
                                                     + names.joint(joint)
-                                                    + " closes for good in what follows."));
+                                                    + (device.kindOf(device.joint(joint))
+                                                                    .irreversible()
+                                                            ? " closes for good in what follows."
+                                                            : " has to rest once it is"
+                                                                    + " closed.")));
         }
     }
 

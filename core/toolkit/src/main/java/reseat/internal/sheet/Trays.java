@@ -54,9 +54,11 @@ record Trays(Map<String, Integer> numbers, List<LookAlikes.Pair> pairs) {
         }
     }
 
+    /** Returns the tray of a type; empty where one tray holds everything. */
     OptionalInt number(String type) {
         Integer number = numbers.get(type);
-        return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+        boolean one = numbers.values().stream().distinct().count() < 2;
+        return number == null || one ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     /** Returns the pairs of which a step turns one. */
