@@ -182,7 +182,9 @@ final class RebuildWords {
         if (joints(acts).stream().anyMatch(id -> device.joint(id).isIsolator())) {
             details.add("Take the cap or tape off its loose end first.");
         }
-        if (!source.runs().hasBed(joints(acts).get(0))) {
+        if (source.runs().hasBed(joints(acts).get(0))) {
+            details.add("Press evenly along the whole bed.");
+        } else {
             how(first, details);
         }
     }

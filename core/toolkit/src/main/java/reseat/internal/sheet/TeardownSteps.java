@@ -230,7 +230,7 @@ final class TeardownSteps {
                 + ".";
     }
 
-    /** A bond with an invalid shape has no depths; the checks report it. */
+    /** A bond with an invalid shape or given depth has no depths; the checks report it. */
     private Map<String, CutPlan> cuts(Run run) {
         Map<String, CutPlan> cuts = new LinkedHashMap<>();
         for (Act.Release release : releases(run)) {
@@ -240,7 +240,9 @@ final class TeardownSteps {
                     .ifPresent(
                             bond -> {
                                 try {
-                                    cuts.put(release.joint(), CutPlan.of(bond));
+                                    CutPlan cut = CutPlan.of(bond);
+                                    cut.judge(bond);
+                                    cuts.put(release.joint(), cut);
                                 } catch (FastenerInputException e) {
                                     cuts.remove(release.joint());
                                 }
