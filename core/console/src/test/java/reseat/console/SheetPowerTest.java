@@ -35,7 +35,7 @@ class SheetPowerTest {
               tub: {name: Tub, kind: frame}
               lid: {name: Lid, kind: cover}
               cell: {name: Cell, kind: cell, under: [lid]}
-              flash: {name: Flash capacitor, kind: capacitor, under: [lid], needs: [cell]}
+              flash: {name: Flash capacitor, kind: capacitor, under: [lid]}
             joints:
               lid-clip: {kind: clip, holds: [lid, tub]}
               cell-plug: {kind: wire-plug, holds: [cell, tub], under: [lid], cuts: [cell]}

@@ -22,9 +22,10 @@ import reseat.text.TimeText;
 record HeadMaker(Source source, Progress progress) {
 
     private static final String NOTICE =
-            "The maker's service document and local codes come first; the work belongs to qualified"
-                    + " people. Order and times are computed from a description and are estimates;"
-                    + " torques are the maker's. If the unit does not look as the sheet says, stop.";
+            "The maker's service document and local codes take precedence over this sheet; the work"
+                    + " must be done by qualified people. Order and times are estimates from a"
+                    + " description, torques are the maker's. If the unit does not look as the"
+                    + " sheet says, stop.";
 
     Head make() {
         Plan plan = source.plan();
