@@ -31,8 +31,7 @@ public record Hazard(
     }
 
     /** Creates a hazard for which nothing need be worn. */
-    public Hazard(
-            String id, Signal signal, String nature, String consequence, String avoidance) {
+    public Hazard(String id, Signal signal, String nature, String consequence, String avoidance) {
         this(id, signal, nature, consequence, avoidance, List.of());
     }
 }

@@ -34,8 +34,7 @@ final class RebuildNeeds {
         List<PlacedTest> tests = new ArrayList<>();
         for (int at = 0; at < acts.size(); at++) {
             if (acts.get(at).kind() == RebuildAct.Kind.TEST) {
-                tests.add(
-                        new PlacedTest(acts.get(at).test().orElseThrow(), at, closingAfter(at)));
+                tests.add(new PlacedTest(acts.get(at).test().orElseThrow(), at, closingAfter(at)));
             }
         }
         return tests;
@@ -120,8 +119,7 @@ final class RebuildNeeds {
     }
 
     private Way way(Act.Release release) {
-        return Objects.requireNonNull(
-                device.joint(release.joint()).ways().get(release.way()));
+        return Objects.requireNonNull(device.joint(release.joint()).ways().get(release.way()));
     }
 
     private SpareNeed spare(String part, SpareNeed.Reason reason) {
@@ -134,8 +132,7 @@ final class RebuildNeeds {
             device.kindOf(joint)
                     .ratedCycles()
                     .ifPresent(
-                            rated ->
-                                    all.add(new Wear(joint.id(), joint.madeCycles() + 1, rated)));
+                            rated -> all.add(new Wear(joint.id(), joint.madeCycles() + 1, rated)));
         }
         return all;
     }

@@ -15,14 +15,14 @@ import reseat.model.ConsumableUse;
 import reseat.model.Supply;
 
 /**
- * One numbered step: one act, several that a person does as one, a check or a test. Everything that a
- * reader must see is in {@code cautions}, {@code reminders}, {@code text}, {@code aside} and {@code
- * details}, in this order; the other components give the same facts to programs.
+ * One numbered step: one act, several that a person does as one, a check or a test. Everything that
+ * a reader must see is in {@code cautions}, {@code reminders}, {@code text}, {@code aside} and
+ * {@code details}, in this order; the other components give the same facts to programs.
  *
  * @param number its number, counted from 1 through teardown and rebuild
  * @param kind what kind of step it is
- * @param acts ids of its acts; in the rebuild those of the acts that it undoes; or whose
- *     joint it lays; empty for a check, a wait or a test
+ * @param acts ids of its acts; in the rebuild those of the acts that it undoes; or whose joint it
+ *     lays; empty for a check, a wait or a test
  * @param test id of the test that it is; empty for acts
  * @param cautions messages to print in full before it, gravest first
  * @param reminders messages printed in full at an earlier step and repeated briefly here
@@ -87,8 +87,8 @@ public record Step(
      * @param tightening the order in which its screws are tightened; empty if none go in
      * @param cuts how deep a blade may go, by the id of the bond; only bonds whose geometry is
      *     known, and only in the teardown
-     * @param strips the strips of adhesive to cut to length, by the id of the bond; only bonds whose
-     *     geometry is known, and only where they are laid
+     * @param strips the strips of adhesive to cut to length, by the id of the bond; only bonds
+     *     whose geometry is known, and only where they are laid
      * @param uses what it uses up
      * @param ruins ids of the parts that it destroys
      * @param newParts ids of the parts in whose place new ones go in

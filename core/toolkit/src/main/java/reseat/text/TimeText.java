@@ -57,7 +57,8 @@ public final class TimeText {
      * @param mostMs milliseconds, not less than the least
      */
     public static String range(long leastMs, long mostMs) {
-        String least = isHours(leastMs) == isHours(mostMs) ? halfMinutes(leastMs) : estimate(leastMs);
+        String least =
+                isHours(leastMs) == isHours(mostMs) ? halfMinutes(leastMs) : estimate(leastMs);
         return least.equals(halfMinutes(mostMs))
                 ? estimate(mostMs)
                 : least + " to " + estimate(mostMs);

@@ -357,8 +357,7 @@ class CutPlanTest {
                                 List.of()));
 
         assertEquals(
-                List.of(
-                        new StripPlan.Piece("south", 30, 2), new StripPlan.Piece("slant", 5, 3)),
+                List.of(new StripPlan.Piece("south", 30, 2), new StripPlan.Piece("slant", 5, 3)),
                 plan.pieces());
         assertEquals(35, plan.lengthMm(), 1e-9);
     }

@@ -62,7 +62,8 @@ class OutputFilesTest {
             throws Exception {
         Device device = Toy.of("part lid", "joint lid-bond holds lid frame");
         PlanRequest request = PlanRequest.of(device, new Goal.Reach("lid-bond"));
-        Plan idle = new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, OutputFilesTest::empty);
+        Plan idle =
+                new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, OutputFilesTest::empty);
         return OutputFiles.of(new Writer(files, List.of(names)), Output.Content.of(idle));
     }
 

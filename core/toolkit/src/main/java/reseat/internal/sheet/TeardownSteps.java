@@ -175,10 +175,10 @@ final class TeardownSteps {
         if (!joint.isIsolator() || joint.gives()) {
             return List.of();
         }
+        List<String> ends = ends(joint);
         for (int at = run.last() + 1; at < source.plan().acts().size(); at++) {
             if (source.plan().acts().get(at).act() instanceof Act.MoveParts move) {
-                List<String> out =
-                        move.parts().stream().filter(joint.holds()::contains).toList();
+                List<String> out = move.parts().stream().filter(ends::contains).toList();
                 if (!out.isEmpty()) {
                     return List.of(
                             "Cap or tape over the loose end until "
@@ -191,6 +191,15 @@ final class TeardownSteps {
             }
         }
         return List.of("Cap or tape over the loose end so that it cannot touch anything.");
+    }
+
+    /** The end that stays on a cell is the dangerous one; without a cell it is the loose part. */
+    private List<String> ends(Joint joint) {
+        List<String> cells =
+                joint.holds().stream()
+                        .filter(part -> CheckPoints.isCell(source.device(), part))
+                        .toList();
+        return cells.isEmpty() ? joint.holds().subList(0, joint.holds().size() - 1) : cells;
     }
 
     private Optional<String> terminals(Run run) {
