@@ -95,10 +95,7 @@ class SheetFactsTest {
                     // screws that go in together are sorted by type, everything else is in order
                     assertEquals(
                             back.stream().sorted().toList(),
-                            acts(
-                                            sheet.rebuild().stream()
-                                                    .flatMap(g -> g.steps().stream())
-                                                    .toList())
+                            acts(sheet.rebuild().stream().flatMap(g -> g.steps().stream()).toList())
                                     .stream()
                                     .sorted()
                                     .toList(),
@@ -268,10 +265,7 @@ class SheetFactsTest {
             if (back && rebuild.acts().get(at).act().isEmpty()) {
                 continue;
             }
-            Act act =
-                    back
-                            ? rebuild.acts().get(at).act().orElseThrow()
-                            : plan.acts().get(at).act();
+            Act act = back ? rebuild.acts().get(at).act().orElseThrow() : plan.acts().get(at).act();
             all.get(at).stream()
                     .filter(advice -> advice.kind() == Advice.Kind.HAZARD)
                     .forEach(
@@ -404,7 +398,12 @@ class SheetFactsTest {
                         for (String act : step.acts()) {
                             plan.releasedJoints().stream()
                                     .filter(joint -> act.startsWith("release:" + joint + "/"))
-                                    .flatMap(joint -> device(plan).power().needs(device(plan).joint(joint)).stream())
+                                    .flatMap(
+                                            joint ->
+                                                    device(plan)
+                                                            .power()
+                                                            .needs(device(plan).joint(joint))
+                                                            .stream())
                                     .forEach(
                                             supply -> {
                                                 needed.add(supply);
@@ -566,9 +565,7 @@ class SheetFactsTest {
                                         OptionalInt.of(2))),
                         Optional.empty(),
                         Map.of("bond", cut),
-                        Map.of(
-                                "bond",
-                                new StripPlan(List.of(new StripPlan.Piece("left", 90, 2)))),
+                        Map.of("bond", new StripPlan(List.of(new StripPlan.Piece("left", 90, 2)))),
                         List.of(),
                         List.of(),
                         List.of());

@@ -67,7 +67,8 @@ class SheetPowerTest {
                                                 && caution.text().contains("Main cell ON")),
                 sheet.head().cautions().toString());
         assertEquals(
-                List.of(0), sheet.head().cautions().stream().map(c -> c.step()).distinct().toList());
+                List.of(0),
+                sheet.head().cautions().stream().map(c -> c.step()).distinct().toList());
     }
 
     @Test

@@ -96,7 +96,11 @@ public final class ShortSheet {
         field(
                 paper,
                 "Goal",
-                head.goal() + ", " + TimeText.range(head.leastMs(), head.mostMs()) + ". " + power());
+                head.goal()
+                        + ", "
+                        + TimeText.range(head.leastMs(), head.mostMs())
+                        + ". "
+                        + power());
         for (Caution each : head.cautions()) {
             field(paper, each.signal().name(), each.brief());
         }

@@ -234,10 +234,7 @@ final class FormatParts {
                         "consumable",
                         List.of(
                                 may("name", value(ScalarType.TEXT), "The name people use."),
-                                must(
-                                        "unit",
-                                        value(ScalarType.TEXT),
-                                        "The unit it is counted in."),
+                                must("unit", value(ScalarType.TEXT), "The unit it is counted in."),
                                 may(
                                         "flammable",
                                         value(ScalarType.BOOL),

@@ -51,7 +51,11 @@ final class Cautions {
                     Hazard hazard = Objects.requireNonNull(device.hazards().get(each.subject()));
                     add(of(hazard, brief(hazard), step), "hazard " + hazard.id(), before);
                 }
-                case MAGNET -> add(plain(each, "magnet near the screws", step), "magnet " + each.subject(), before);
+                case MAGNET ->
+                        add(
+                                plain(each, "magnet near the screws", step),
+                                "magnet " + each.subject(),
+                                before);
                 case HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR ->
                         before.inFull.add(plain(each, each.text(), step));
                 case TETHER, KEEP_HOLD, HANDLING, INSPECT -> {

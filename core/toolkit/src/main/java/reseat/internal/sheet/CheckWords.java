@@ -24,7 +24,8 @@ record CheckWords(Source source) {
                             + " warmth, smell.";
             case CELL_SEEN ->
                     "Look at " + parts + ": swelling, dents, stains, corrosion, warmth, smell.";
-            case DEAD -> "Measure across the terminals of " + parts + ": below 60\u00a0V and falling.";
+            case DEAD ->
+                    "Measure across the terminals of " + parts + ": below 60\u00a0V and falling.";
         };
     }
 

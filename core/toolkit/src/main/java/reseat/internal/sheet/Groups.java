@@ -38,13 +38,7 @@ final class Groups {
             groups.set(
                     groups.size() - 1,
                     new Group(
-                            title,
-                            tool,
-                            to,
-                            last.turn(),
-                            power,
-                            last.setupMs() + setupMs,
-                            steps));
+                            title, tool, to, last.turn(), power, last.setupMs() + setupMs, steps));
             return;
         }
         String turn =

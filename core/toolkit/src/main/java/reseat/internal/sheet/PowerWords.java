@@ -30,7 +30,9 @@ record PowerWords(Source source, Progress progress) {
         if (device.supplies().isEmpty()) {
             return "";
         }
-        return on.isEmpty() ? "all cut" : "ON: " + ListText.and(on.stream().map(Supply::name).toList());
+        return on.isEmpty()
+                ? "all cut"
+                : "ON: " + ListText.and(on.stream().map(Supply::name).toList());
     }
 
     /** Returns what is cut where, and what stays on. */
@@ -38,7 +40,8 @@ record PowerWords(Source source, Progress progress) {
         Device device = source.device();
         List<Entry> entries = new ArrayList<>();
         if (device.supplies().isEmpty()) {
-            entries.add(new Entry("Power", "No supply is stated for this device: take it as live."));
+            entries.add(
+                    new Entry("Power", "No supply is stated for this device: take it as live."));
             return entries;
         }
         List<Supply> on = progress.staysOn();
@@ -55,7 +58,8 @@ record PowerWords(Source source, Progress progress) {
             }
         }
         if (!before.isEmpty()) {
-            entries.add(power(entries, "Cut already when it arrives: " + ListText.and(before) + "."));
+            entries.add(
+                    power(entries, "Cut already when it arrives: " + ListText.and(before) + "."));
         }
         if (!words.isEmpty()) {
             entries.add(power(entries, "Cut: " + ListText.and(words) + "."));
@@ -101,8 +105,7 @@ record PowerWords(Source source, Progress progress) {
     List<Caution> cautions() {
         List<Caution> all = new ArrayList<>(waivers());
         Power power = source.device().power();
-        boolean inside =
-                source.plan().acts().stream().anyMatch(act -> !power.isOutside(act.act()));
+        boolean inside = source.plan().acts().stream().anyMatch(act -> !power.isOutside(act.act()));
         power.dropped()
                 .forEach(
                         (id, why) -> {

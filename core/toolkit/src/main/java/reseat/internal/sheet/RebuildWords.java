@@ -25,7 +25,8 @@ import reseat.text.TimeText;
 /** What a step of the rebuild says. */
 final class RebuildWords {
 
-    private static final String NO_METAL = "While it is open, no metal tool and no loose screw in it.";
+    private static final String NO_METAL =
+            "While it is open, no metal tool and no loose screw in it.";
 
     private final Source source;
     private final Device device;
@@ -192,8 +193,7 @@ final class RebuildWords {
     private void how(RebuildAct act, List<String> details) {
         Way way = wayOf(act);
         Joint joint = device.joint(act.joints().get(0));
-        String restore =
-                way.restore().isEmpty() ? device.kindOf(joint).restore() : way.restore();
+        String restore = way.restore().isEmpty() ? device.kindOf(joint).restore() : way.restore();
         if (!restore.isEmpty()) {
             details.add(Source.sentence(restore));
         }

@@ -109,9 +109,7 @@ final class Runs {
     /** Returns whether the rebuild lays something for a joint before it closes. */
     boolean hasBed(String joint) {
         return back.acts().stream()
-                .anyMatch(
-                        act ->
-                                act.kind() == RebuildAct.Kind.BED && act.joints().contains(joint));
+                .anyMatch(act -> act.kind() == RebuildAct.Kind.BED && act.joints().contains(joint));
     }
 
     /** Returns the number of steps. */

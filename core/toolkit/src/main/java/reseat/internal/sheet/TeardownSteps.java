@@ -169,7 +169,9 @@ final class TeardownSteps {
                 : List.of();
     }
 
-    /** The loose end of an isolator is under power, or comes under it when it touches its socket. */
+    /**
+     * The loose end of an isolator is under power, or comes under it when it touches its socket.
+     */
     private List<String> loose(Run run, String id) {
         Joint joint = source.device().joint(id);
         if (!joint.isIsolator() || joint.gives()) {

@@ -29,7 +29,10 @@ record TimeRange(long leastMs, long mostMs, Map<Duration.Basis, Long> basis) {
     static TimeRange of(Source source) {
         Map<Duration.Basis, Long> basis = new EnumMap<>(Duration.Basis.class);
         for (CostedAct act : source.plan().acts()) {
-            basis.merge(basis(source.device(), act.act(), act.ms()), act.ms() + act.restoreMs(), Long::sum);
+            basis.merge(
+                    basis(source.device(), act.act(), act.ms()),
+                    act.ms() + act.restoreMs(),
+                    Long::sum);
             basis.merge(Duration.Basis.ELEMENTS, act.setupMs(), Long::sum);
         }
         basis.merge(Duration.Basis.ELEMENTS, source.rebuild().setupMs(), Long::sum);
@@ -92,8 +95,7 @@ record TimeRange(long leastMs, long mostMs, Map<Duration.Basis, Long> basis) {
                         words.add(percent + "\u00a0% " + words(how));
                     }
                 });
-        return "Times: " + ListText.and(words)
-                + ".";
+        return "Times: " + ListText.and(words) + ".";
     }
 
     private static String words(Duration.Basis basis) {
