@@ -2,6 +2,7 @@ package reseat.console;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -15,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -25,13 +28,16 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import reseat.console.load.OurPlugins;
 import reseat.console.sheet.PlanSheet;
+import reseat.console.sheet.ShortSheet;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.CutPlan;
+import reseat.fasten.StripPlan;
 import reseat.files.SheetJson;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
 import reseat.model.CostedAct;
 import reseat.model.Device;
+import reseat.model.Part;
 import reseat.model.Supply;
 import reseat.model.Way;
 import reseat.plan.Advice;
@@ -86,12 +92,13 @@ class SheetFactsTest {
                                     .filter(act -> !leavesNothing(plan, act))
                                     .map(Act::id)
                                     .toList();
+                    // screws that go in together are sorted by type, everything else is in order
                     assertEquals(
-                            back,
-                            acts(
-                                    sheet.rebuild().stream()
-                                            .flatMap(g -> g.steps().stream())
-                                            .toList()),
+                            back.stream().sorted().toList(),
+                            acts(sheet.rebuild().stream().flatMap(g -> g.steps().stream()).toList())
+                                    .stream()
+                                    .sorted()
+                                    .toList(),
                             name);
                     List<Integer> numbers = sheet.steps().map(Step::number).toList();
                     for (int i = 0; i < numbers.size(); i++) {
@@ -270,6 +277,117 @@ class SheetFactsTest {
     }
 
     @Test
+    void aHazardOfAPartIsToldBeforeItsLastCoverLeaves() {
+        int[] uncovered = {0};
+        plans.forEach(
+                (name, plan) -> {
+                    Set<String> away = new LinkedHashSet<>();
+                    Set<String> told = new LinkedHashSet<>();
+                    for (Step step : steps(Sheet.of(plan).teardown())) {
+                        step.cautions().forEach(caution -> told.add(caution.subject()));
+                        for (String act : step.acts()) {
+                            if (act.startsWith("move:")) {
+                                away.addAll(List.of(act.substring(5).split("\\+")));
+                            }
+                        }
+                        for (Part part : device(plan).parts().values()) {
+                            if (!part.under().isEmpty()
+                                    && !away.contains(part.id())
+                                    && away.containsAll(part.under())) {
+                                uncovered[0]++;
+                                Set<String> due = new TreeSet<>(part.hazards());
+                                due.addAll(device(plan).kindOf(part).hazards());
+                                assertTrue(told.containsAll(due), name + part.id() + due);
+                            }
+                        }
+                    }
+                });
+        assertTrue(uncovered[0] > 200, uncovered[0] + " parts uncovered");
+    }
+
+    private static List<Step> steps(List<Group> groups) {
+        return groups.stream().flatMap(group -> group.steps().stream()).toList();
+    }
+
+    @Test
+    void aSwollenCellIsLookedForBeforeAnythingIsTouched() {
+        plans.forEach(
+                (name, plan) -> {
+                    boolean checked = false;
+                    for (Step step : steps(Sheet.of(plan).teardown())) {
+                        checked |=
+                                step.kind() == Step.Kind.CHECK
+                                        && step.text().contains("swollen cell");
+                        boolean prepared =
+                                step.acts().stream().allMatch(act -> act.startsWith("prepare:"));
+                        assertTrue(checked || prepared, name + step.text());
+                    }
+                });
+    }
+
+    @Test
+    void everyGroupSaysWhichSuppliesAreOn() {
+        plans.forEach(
+                (name, plan) -> {
+                    Sheet sheet = Sheet.of(plan);
+                    for (Group group : both(sheet)) {
+                        for (Step step : group.steps()) {
+                            assertEquals(group.on(), step.on(), name + step.text());
+                        }
+                        for (Supply supply : device(plan).supplies().values()) {
+                            assertEquals(
+                                    group.on().contains(supply),
+                                    group.power().contains(supply.name()),
+                                    name + group.power());
+                        }
+                        assertEquals(group.on().isEmpty(), group.power().equals("all cut"), name);
+                    }
+                    boolean never = sheet.head().staysOn().containsAll(sheet.head().supplies());
+                    assertEquals(
+                            never,
+                            sheet.head().entries().stream()
+                                    .anyMatch(entry -> entry.text().contains("NEVER CUT")),
+                            name);
+                });
+    }
+
+    @Test
+    void aStepOfTheRebuildPutsInOneTypeOfScrew() {
+        plans.forEach(
+                (name, plan) -> {
+                    for (Step step : steps(Sheet.of(plan).rebuild())) {
+                        Set<String> types =
+                                step.facts().screws().stream()
+                                        .map(Step.Screw::type)
+                                        .collect(Collectors.toSet());
+                        assertTrue(types.size() <= 1, name + step.text());
+                        boolean patch =
+                                types.stream()
+                                        .anyMatch(
+                                                type ->
+                                                        Objects.requireNonNull(
+                                                                        device(plan)
+                                                                                .screwTypes()
+                                                                                .get(type))
+                                                                .patch());
+                        if (patch) {
+                            assertFalse(step.details().toString().contains("old thread"), name);
+                        }
+                    }
+                });
+    }
+
+    @Test
+    void theShortSheetIsOnePage() {
+        plans.forEach(
+                (name, plan) -> {
+                    String text = ShortSheet.render(Sheet.of(plan), Terminal.none().wide(80));
+                    assertTrue(text.lines().count() <= 60, name);
+                    assertTrue(text.lines().allMatch(line -> line.length() <= 80), name);
+                });
+    }
+
+    @Test
     void whatASheetCallsCutIsCut() {
         plans.forEach(
                 (name, plan) -> {
@@ -320,10 +438,12 @@ class SheetFactsTest {
         sheet.head().entries().forEach(entry -> facts.add(entry.label() + " " + entry.text()));
         sheet.head().hazards().forEach(hazard -> facts.add(hazard.reminder()));
         facts.add(sheet.head().notice());
+        sheet.head().cautions().forEach(c -> facts.add(c.signal() + " " + c.text()));
         sheet.needLines().forEach(line -> facts.add(line.label() + " " + line.text()));
         sheet.needs().forEach(need -> assertTrue(facts.toString().contains(need.text())));
         for (Group group : both(sheet)) {
             facts.add(group.title());
+            facts.add(group.power());
             facts.add(group.turn());
             for (Step step : group.steps()) {
                 step.cautions().forEach(c -> facts.add(c.signal() + " " + c.text()));
@@ -404,6 +524,7 @@ class SheetFactsTest {
                     Map.entry("passes", "Pass"),
                     Map.entry("cuts", "Cut"),
                     Map.entry("cuts/passes", "Cut pass"),
+                    Map.entry("strips", "Strip"),
                     Map.entry("places", "Place"),
                     Map.entry("unsafe", "Unsafe stretch"),
                     Map.entry("uses", "Use"));
@@ -422,7 +543,7 @@ class SheetFactsTest {
         assertEquals(documented(), written);
     }
 
-    /** No sample has a bond without a safe depth, so one is put into a step. */
+    /** No sample has a bond without a safe depth, or screws for two trays: they are put in here. */
     private static Sheet withUnsafeStretch(Sheet sheet) {
         CutPlan.Place place = new CutPlan.Place(0, 0, 10);
         CutPlan cut =
@@ -435,15 +556,23 @@ class SheetFactsTest {
         Step step = group.steps().get(0);
         Step.Facts facts =
                 new Step.Facts(
-                        List.of(),
+                        List.of(
+                                new Step.Screw(
+                                        "joint",
+                                        "type",
+                                        OptionalDouble.empty(),
+                                        "",
+                                        OptionalInt.of(2))),
                         Optional.empty(),
                         Map.of("bond", cut),
+                        Map.of("bond", new StripPlan(List.of(new StripPlan.Piece("left", 90, 2)))),
                         List.of(),
                         List.of(),
                         List.of());
         Step unsafe =
                 new Step(
                         step.number(),
+                        step.kind(),
                         step.acts(),
                         step.test(),
                         step.cautions(),
@@ -462,6 +591,7 @@ class SheetFactsTest {
                         group.tool(),
                         group.posture(),
                         group.turn(),
+                        group.power(),
                         group.setupMs(),
                         List.of(unsafe));
         return new Sheet(

@@ -1,7 +1,9 @@
 package reseat.fasten;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import reseat.internal.fasten.CutGeometry;
 import reseat.internal.fasten.CutPasses;
 import reseat.model.Bond;
@@ -29,6 +31,12 @@ public record CutPlan(
 
     /** Pieces of the edge are no longer than this, in millimetres. */
     public static final double PIECE_MM = 1.0;
+
+    /** Room that differs by less is the same, in millimetres. */
+    private static final double ROOM_MM = 0.5;
+
+    /** More room than this makes no difference, in millimetres. */
+    private static final double AMPLE_MM = 10;
 
     public CutPlan {
         pieces = List.copyOf(pieces);
@@ -167,6 +175,47 @@ public record CutPlan(
                 greatest,
                 least,
                 keepOut);
+    }
+
+    /**
+     * Returns where to begin: the middle of the longest stretch of one edge on which the most room
+     * is left between the depth of cut and what must not be touched; empty if nothing can be cut.
+     */
+    public Optional<Place> entry() {
+        double most = 0;
+        for (Piece piece : pieces) {
+            most = Math.max(most, room(piece));
+        }
+        @Nullable Place best = null;
+        @Nullable Place run = null;
+        for (Piece piece : pieces) {
+            Place at = piece.place();
+            if (!piece.bonded() || !piece.safe() || room(piece) < most - ROOM_MM) {
+                run = null;
+                continue;
+            }
+            boolean joined = run != null && run.edge() == at.edge();
+            run = new Place(at.edge(), joined ? run.fromMm() : at.fromMm(), at.toMm());
+            if (best == null || run.toMm() - run.fromMm() > best.toMm() - best.fromMm() + 1e-9) {
+                best = run;
+            }
+        }
+        return Optional.ofNullable(best)
+                .map(
+                        stretch -> {
+                            double middle = (stretch.fromMm() + stretch.toMm()) / 2;
+                            return new Place(stretch.edge(), middle, middle);
+                        });
+    }
+
+    /** Room beyond this makes no difference; infinite without keep-outs. */
+    private double room(Piece piece) {
+        if (!piece.bonded() || !piece.safe()) {
+            return 0;
+        }
+        Place at = piece.place();
+        double depth = depthAt(at.edge(), (at.fromMm() + at.toMm()) / 2).orElse(piece.leastMm());
+        return Math.min(AMPLE_MM, Math.max(0, piece.greatestMm() - depth));
     }
 
     /**

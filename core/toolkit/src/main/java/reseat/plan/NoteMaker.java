@@ -41,6 +41,7 @@ final class NoteMaker {
     }
 
     PlanNotes make(Rebuild rebuild) {
+        List<List<String>> uncovers = new Uncovering(device).of(stands);
         List<List<Advice>> down = new ArrayList<>();
         String posture = device.usualPosture();
         for (int i = 0; i < acts.size(); i++) {
@@ -49,7 +50,7 @@ final class NoteMaker {
                 posture = acts.get(i).posture();
                 turning(stands.get(i), posture, true, here);
             }
-            teardown(i, here);
+            teardown(i, uncovers.get(i), here);
             down.add(sorted(here));
         }
         List<List<Advice>> up = new ArrayList<>();
@@ -64,16 +65,17 @@ final class NoteMaker {
             rebuild(act, back.get(i + 1), here);
             up.add(sorted(here));
         }
-        return new PlanNotes(down, up);
+        return new PlanNotes(down, uncovers, up);
     }
 
     private static List<Advice> sorted(List<Advice> here) {
         return here.stream().distinct().sorted(GRAVEST_FIRST).toList();
     }
 
-    private void teardown(int at, List<Advice> here) {
+    private void teardown(int at, List<String> uncovers, List<Advice> here) {
         Act act = acts.get(at).act();
-        hazards(act, here);
+        hazards(facts.hazards(act), here);
+        uncovers.forEach(part -> hazards(facts.hazards(part), here));
         if (act instanceof Act.Release release) {
             Joint joint = device.joint(release.joint());
             Way way = Objects.requireNonNull(joint.ways().get(release.way()));
@@ -96,7 +98,7 @@ final class NoteMaker {
 
     private void rebuild(RebuildAct act, Stand after, List<Advice> here) {
         if (act.kind() != RebuildAct.Kind.UNDO_PREPARE && act.kind() != RebuildAct.Kind.WAIT) {
-            act.act().ifPresent(undone -> hazards(undone, here));
+            act.act().ifPresent(undone -> hazards(facts.hazards(undone), here));
         }
         if (!act.kind().isUndoing()) {
             return;
@@ -118,10 +120,10 @@ final class NoteMaker {
         }
     }
 
-    private void hazards(Act act, List<Advice> here) {
-        for (String id : facts.hazards(act)) {
+    private void hazards(Set<String> ids, List<Advice> here) {
+        for (String id : ids) {
             Hazard hazard = device.hazards().get(id);
-            if (hazard != null) {
+            if (hazard != null && here.stream().noneMatch(advice -> isHazard(advice, id))) {
                 here.add(
                         new Advice(
                                 Advice.Kind.HAZARD,
@@ -132,6 +134,10 @@ final class NoteMaker {
                                 OptionalInt.empty()));
             }
         }
+    }
+
+    private static boolean isHazard(Advice advice, String id) {
+        return advice.kind() == Advice.Kind.HAZARD && advice.subject().equals(id);
     }
 
     private void turning(Stand stand, String posture, boolean down, List<Advice> here) {

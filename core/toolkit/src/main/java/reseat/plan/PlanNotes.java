@@ -8,12 +8,18 @@ import java.util.List;
  *
  * <p>Advice at one act is sorted by signal word, gravest first.
  *
+ * <p>A hazard of a part is told before the act that first uncovers the part or works on it,
+ * whichever is first.
+ *
  * @param teardown advice for each act of the teardown, in the order of its acts
+ * @param uncovers ids of the parts that each act of the teardown is the first to uncover
  * @param rebuild advice for each act of the rebuild, in the order of its acts
  */
-public record PlanNotes(List<List<Advice>> teardown, List<List<Advice>> rebuild) {
+public record PlanNotes(
+        List<List<Advice>> teardown, List<List<String>> uncovers, List<List<Advice>> rebuild) {
 
     public PlanNotes {
+        uncovers = uncovers.stream().map(List::copyOf).toList();
         teardown = teardown.stream().map(List::copyOf).toList();
         rebuild = rebuild.stream().map(List::copyOf).toList();
     }

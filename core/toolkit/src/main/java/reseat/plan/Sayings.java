@@ -36,6 +36,12 @@ record Sayings(Device device) {
         return all;
     }
 
+    Set<String> hazards(String part) {
+        Set<String> all = new LinkedHashSet<>();
+        ofPart(part, all);
+        return all;
+    }
+
     private void ofPart(String id, Set<String> all) {
         all.addAll(device.kindOf(device.part(id)).hazards());
         all.addAll(device.part(id).hazards());

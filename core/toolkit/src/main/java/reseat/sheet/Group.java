@@ -6,12 +6,14 @@ import java.util.Optional;
 import reseat.model.Supply;
 
 /**
- * Steps in a row with one tool in one posture.
+ * Steps in a row with one tool in one posture and one state of power.
  *
  * @param title posture and tool in words, or the kind of steps
  * @param tool id of the tool in hand; empty for tests
  * @param posture id of the posture of the device
  * @param turn how the device is turned before the first step, in words; empty if it stays as it is
+ * @param power the state of power in words, such as {@code ON: Main cell} or {@code all cut}; empty
+ *     if the device has no supply
  * @param setupMs set-ups before its steps in milliseconds: change of tool and of posture
  * @param steps its steps, at least one
  */
@@ -20,6 +22,7 @@ public record Group(
         Optional<String> tool,
         String posture,
         String turn,
+        String power,
         long setupMs,
         List<Step> steps) {
 

@@ -21,7 +21,12 @@ import reseat.model.Supply;
  * @param rebuildMs time of the acts of the rebuild in milliseconds
  * @param rebuildSetupMs set-ups of the rebuild in milliseconds; not part of the cost
  * @param waitMs waiting in the rebuild, such as curing, in milliseconds; not part of the cost
- * @param entries goal, device, times, proof and extent, in the order in which they are printed
+ * @param leastMs least time to expect for teardown and rebuild, with set-ups, in milliseconds
+ * @param mostMs most time to expect for them, in milliseconds
+ * @param entries goal, device, power, times, proof and extent, in the order in which they are
+ *     printed
+ * @param cautions what holds for the whole sheet and is printed in full at its head, such as power
+ *     that is not cut; their step is 0
  * @param hazards the hazards of the whole plan, each with the first step that has it, gravest first
  * @param supplies the sources of power of the device
  * @param staysOn those of them that the plan never cuts
@@ -40,7 +45,10 @@ public record Head(
         long rebuildMs,
         long rebuildSetupMs,
         long waitMs,
+        long leastMs,
+        long mostMs,
         List<Entry> entries,
+        List<Caution> cautions,
         List<Caution> hazards,
         List<Supply> supplies,
         List<Supply> staysOn,
@@ -49,6 +57,7 @@ public record Head(
     public Head {
         Objects.requireNonNull(variant, "variant");
         entries = List.copyOf(entries);
+        cautions = List.copyOf(cautions);
         hazards = List.copyOf(hazards);
         supplies = List.copyOf(supplies);
         staysOn = List.copyOf(staysOn);

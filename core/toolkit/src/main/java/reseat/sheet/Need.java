@@ -8,7 +8,8 @@ import java.util.Optional;
  * Something to have ready before the device is opened.
  *
  * @param kind its resolved type
- * @param id id of the tool, screw type, consumable, part or joint
+ * @param id id of the tool, screw type, consumable, part or joint; for what safety needs, a word
+ *     for it
  * @param name display name; for screws the visible and orderable properties
  * @param quantity how much, greater than zero
  * @param unit the unit it is counted in ("piece", "mm", "ml")
@@ -35,6 +36,18 @@ public record Need(
     public enum Kind {
         /** A tool or a bit. */
         TOOL("Tools"),
+        /** An instrument to measure with. */
+        INSTRUMENT("Measure"),
+        /** Heat that is put to the device: its source, temperature and time. */
+        HEAT("Heat"),
+        /** What to wear. */
+        PROTECTION("Wear"),
+        /** Ventilation and what to keep away. */
+        AIR("Air"),
+        /** What to have at hand for a cell that burns, and what to do then. */
+        FIRE("Fire"),
+        /** What loose ends of supplies and terminals of cells are covered with. */
+        INSULATION("Insulate"),
         /** Screws of one type that come out and go back in. */
         SCREWS_OUT("Screws out"),
         /** A consumable that the rebuild uses up. */

@@ -3,7 +3,6 @@ package reseat.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import reseat.internal.sheet.SheetMaker;
 import reseat.plan.Plan;
@@ -71,25 +70,20 @@ public record Sheet(
     }
 
     /**
-     * Returns the needs as lines to print: the tools in one line, everything else in a line of its
-     * own.
+     * Returns the needs as lines to print: tools, and what to wear, in one line each, everything
+     * else in a line of its own.
      */
     public List<Entry> needLines() {
         List<Entry> lines = new ArrayList<>();
-        String tools =
-                needs.stream()
-                        .filter(need -> need.kind() == Need.Kind.TOOL)
-                        .map(Need::text)
-                        .collect(Collectors.joining(", "));
-        String before = Need.Kind.TOOL.label();
-        if (!tools.isEmpty()) {
-            lines.add(new Entry(before, tools));
-        }
-        for (Need need : needs) {
-            if (need.kind() != Need.Kind.TOOL) {
-                String label = need.kind().label();
-                lines.add(new Entry(label.equals(before) ? "" : label, need.text()));
-                before = label;
+        String before = "";
+        for (Need.Kind kind : Need.Kind.values()) {
+            List<String> texts =
+                    needs.stream().filter(need -> need.kind() == kind).map(Need::text).toList();
+            boolean inOneLine = kind == Need.Kind.TOOL || kind == Need.Kind.PROTECTION;
+            for (String text :
+                    inOneLine && !texts.isEmpty() ? List.of(String.join(", ", texts)) : texts) {
+                lines.add(new Entry(kind.label().equals(before) ? "" : kind.label(), text));
+                before = kind.label();
             }
         }
         return lines;

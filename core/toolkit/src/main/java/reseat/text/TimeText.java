@@ -41,6 +41,53 @@ public final class TimeText {
     }
 
     /**
+     * Returns an estimate, rounded to half minutes up to an hour and to whole minutes beyond, with
+     * no-break spaces: {@code 3.5 min}, {@code 1 h 5 min}. Nothing above zero becomes zero.
+     *
+     * @param ms milliseconds, not negative
+     */
+    public static String estimate(long ms) {
+        return halfMinutes(ms) + (isHours(ms) ? "" : "\u00a0min");
+    }
+
+    /**
+     * Returns an estimated range, rounded likewise: {@code 3 to 6.5 min}.
+     *
+     * @param leastMs milliseconds, not negative
+     * @param mostMs milliseconds, not less than the least
+     */
+    public static String range(long leastMs, long mostMs) {
+        String least =
+                isHours(leastMs) == isHours(mostMs) ? halfMinutes(leastMs) : estimate(leastMs);
+        return least.equals(halfMinutes(mostMs))
+                ? estimate(mostMs)
+                : least + " to " + estimate(mostMs);
+    }
+
+    /**
+     * Returns a time to wait, rounded up so that it is long enough: to 5 s below a minute, to
+     * minutes below an hour, to 5 minutes beyond; with no-break spaces.
+     *
+     * @param ms milliseconds, not negative
+     */
+    public static String atLeast(long ms) {
+        long unit = ms < MINUTE_MS ? 5_000 : ms < HOUR_S * 1_000 ? MINUTE_MS : 5 * MINUTE_MS;
+        return unbroken((ms + unit - 1) / unit * unit);
+    }
+
+    private static boolean isHours(long ms) {
+        return nearest(ms, MINUTE_MS / 2) >= 2 * 60;
+    }
+
+    private static String halfMinutes(long ms) {
+        if (isHours(ms)) {
+            return unbroken(nearest(ms, MINUTE_MS) * MINUTE_MS);
+        }
+        long halves = Math.max(ms > 0 ? 1 : 0, nearest(ms, MINUTE_MS / 2));
+        return halves / 2 + (halves % 2 == 1 ? ".5" : "");
+    }
+
+    /**
      * Returns a time difference in words: {@code 5 s more}, {@code 2 min less}, or {@code the same
      * time}.
      *

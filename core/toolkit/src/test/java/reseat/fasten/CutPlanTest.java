@@ -329,6 +329,39 @@ class CutPlanTest {
         assertTrue(String.valueOf(edge.getMessage()).contains("edges are 0 to 3"));
     }
 
+    @Test
+    void theCutBeginsWhereTheMostRoomIsLeft() {
+        Bond bond =
+                bond(
+                        List.of(strip("south", 2, 0, 1, 100, 1)),
+                        List.of(keepOut("board", 0, 4, 60, 9)),
+                        0.5,
+                        List.of());
+
+        CutPlan.Place entry = CutPlan.of(bond).entry().orElseThrow();
+
+        assertEquals(0, entry.edge());
+        assertTrue(entry.fromMm() > 60, entry.toString());
+    }
+
+    @Test
+    void stripsAreCutToTheLengthOfTheirMiddleLines() {
+        StripPlan plan =
+                StripPlan.of(
+                        bond(
+                                List.of(
+                                        strip("south", 2, 0, 1, 30, 1),
+                                        strip("slant", 3, 0, 0, 3, 4)),
+                                List.of(),
+                                0.5,
+                                List.of()));
+
+        assertEquals(
+                List.of(new StripPlan.Piece("south", 30, 2), new StripPlan.Piece("slant", 5, 3)),
+                plan.pieces());
+        assertEquals(35, plan.lengthMm(), 1e-9);
+    }
+
     private static Bond bond(
             List<Bond.Strip> strips,
             List<Bond.KeepOut> keepOuts,

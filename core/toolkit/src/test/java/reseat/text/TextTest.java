@@ -41,6 +41,38 @@ class TextTest {
 
     @ParameterizedTest
     @CsvSource({
+        "0, 0 min",
+        "1, 0.5 min",
+        "44999, 0.5 min",
+        "45000, 1 min",
+        "210000, 3.5 min",
+        "3584999, 59.5 min",
+        "3585000, 1 h",
+        "3900000, 1 h 5 min",
+    })
+    void estimatesAreRoundedToHalfMinutesUpToAnHour(long ms, String words) {
+        assertEquals(words.replace(' ', '\u00a0'), TimeText.estimate(ms));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "180000, 390000, 3 to 6.5 min",
+        "180000, 181000, 3 min",
+        "1800000, 7200000, 30 min to 2 h",
+        "3600000, 7200000, 1 h to 2 h",
+    })
+    void rangesNameTheirUnitOnceWhereItIsTheSame(long least, long most, String words) {
+        assertEquals(words, TimeText.range(least, most).replace('\u00a0', ' '));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0 s", "4440, 5 s", "60000, 1 min", "1150000, 20 min", "86340000, 24 h"})
+    void waitsAreRoundedUp(long ms, String words) {
+        assertEquals(words.replace(' ', '\u00a0'), TimeText.atLeast(ms));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "0, the same time",
         "1500, 1.5 s more",
         "-1500, 1.5 s less",

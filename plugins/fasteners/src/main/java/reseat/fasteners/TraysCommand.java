@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import reseat.fasten.FastenerInputException;
 import reseat.fasten.FastenerTables;
 import reseat.fasten.LookAlikes;
+import reseat.fasten.TrayPlan;
 import reseat.files.PlanFiles;
 import reseat.model.Act;
 import reseat.model.BadInputException;

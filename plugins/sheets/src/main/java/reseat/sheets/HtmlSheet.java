@@ -90,6 +90,14 @@ final class HtmlSheet implements Output {
         html.raw("<tr><th>Unit</th><td class=\"blank\"><span>No.</span><span>Done by</span>")
                 .raw("<span>Date</span></td></tr></table>")
                 .element("p", "notice-text", head.notice());
+        head.cautions().forEach(each -> message(html, each));
+    }
+
+    private static void message(Html html, Caution each) {
+        html.raw("<p class=\"signal " + each.signal().name().toLowerCase(Locale.ROOT) + "\">")
+                .element("b", "word", each.signal().name())
+                .element("span", "", each.text())
+                .raw("</p>");
     }
 
     private static void rows(Html html, List<Entry> entries) {
@@ -103,6 +111,9 @@ final class HtmlSheet implements Output {
         html.element("h2", "", title);
         for (Group group : groups) {
             html.raw("<h3>").element("span", "", group.title());
+            if (!group.power().isEmpty()) {
+                html.element("span", "power", "Power " + group.power());
+            }
             if (!group.turn().isEmpty()) {
                 html.element("span", "aside", group.turn());
             }
@@ -113,12 +124,7 @@ final class HtmlSheet implements Output {
 
     private static void step(Html html, Step step) {
         html.raw("<div class=\"step\">");
-        for (Caution each : step.cautions()) {
-            html.raw("<p class=\"signal " + each.signal().name().toLowerCase(Locale.ROOT) + "\">")
-                    .element("b", "word", each.signal().name())
-                    .element("span", "", each.text())
-                    .raw("</p>");
-        }
+        step.cautions().forEach(each -> message(html, each));
         if (!step.reminders().isEmpty()) {
             html.raw("<p class=\"again\">again");
             Caution.reminders(step.reminders())

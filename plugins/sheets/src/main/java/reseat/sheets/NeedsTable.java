@@ -37,7 +37,15 @@ final class NeedsTable implements Output {
                 case TARGET, RUINED -> row(text, "part", need, need.why());
                 case NEW_SCREWS -> row(text, "screw", need, need.why());
                 case USED_UP -> row(text, "consumable", need, "used up");
-                case TOOL, SCREWS_OUT, WORN -> {
+                case TOOL,
+                        INSTRUMENT,
+                        HEAT,
+                        PROTECTION,
+                        AIR,
+                        FIRE,
+                        INSULATION,
+                        SCREWS_OUT,
+                        WORN -> {
                     // not taken from the stock
                 }
             }

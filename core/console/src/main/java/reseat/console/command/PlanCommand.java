@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import reseat.console.load.OurPlugins;
 import reseat.console.sheet.PlanSheet;
+import reseat.console.sheet.ShortSheet;
 import reseat.console.sheet.Terminal;
 import reseat.files.PlanJson;
 import reseat.model.BadInputException;
@@ -72,6 +73,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--rebuild-only", description = "Print only the rebuild.")
     private boolean rebuildOnly;
 
+    @Option(names = "--short", description = "Print the sheet on one page of 60 lines.")
+    private boolean onePage;
+
     @Option(
             names = "--leave-open",
             description =
@@ -94,11 +98,17 @@ final class PlanCommand implements Callable<Integer> {
         if (teardownOnly && rebuildOnly) {
             throw new BadInput("reseat: give --teardown-only or --rebuild-only, not both.");
         }
+        if (onePage && json) {
+            throw new BadInput("reseat: give --short or --json, not both.");
+        }
         if (other < 0) {
             throw new BadInput("reseat: --other: found " + other + ", expected 0 or more.");
         }
         Plugins plugins = OurPlugins.get(err);
         Optional<Output> wanted = added.output(plugins);
+        if (wanted.isPresent() && onePage) {
+            throw new BadInput("reseat: give --short or --output, not both.");
+        }
         if (wanted.isPresent() && json) {
             throw new BadInput("reseat: give --json or --output, not both.");
         }
@@ -121,7 +131,11 @@ final class PlanCommand implements Callable<Integer> {
             } else if (json) {
                 out.print(PlanJson.write(plan));
             } else {
-                out.print(PlanSheet.render(Sheet.of(plan, extent()), terminal));
+                Sheet sheet = Sheet.of(plan, extent());
+                out.print(
+                        onePage
+                                ? ShortSheet.render(sheet, terminal)
+                                : PlanSheet.render(sheet, terminal));
             }
             PrintWriter to = json || wanted.isPresent() ? err : out;
             if (other > 0) {

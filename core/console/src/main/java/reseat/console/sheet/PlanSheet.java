@@ -67,6 +67,10 @@ public final class PlanSheet {
         field(new Entry("Unit", "No. ______________   Done by ______________   Date ____________"));
         paper.gap();
         paper.para(0, "", sheet.head().notice());
+        if (!sheet.head().cautions().isEmpty()) {
+            paper.gap();
+            sheet.head().cautions().forEach(each -> message(each.signal(), each.text()));
+        }
     }
 
     private void field(Entry entry) {
@@ -80,7 +84,8 @@ public final class PlanSheet {
         paper.rule(title, '═');
         for (Group group : groups) {
             paper.gap();
-            paper.row(0, "", group.title(), group.turn());
+            String power = group.power().isEmpty() ? "" : " · power " + group.power();
+            paper.row(0, "", group.title() + power, group.turn());
             group.steps().forEach(this::step);
         }
     }

@@ -238,7 +238,11 @@ final class FormatParts {
                                         "consequence",
                                         value(ScalarType.TEXT),
                                         "What happens if it is not avoided."),
-                                must("avoidance", value(ScalarType.TEXT), "What to do.")));
+                                must("avoidance", value(ScalarType.TEXT), "What to do."),
+                                may(
+                                        "protection",
+                                        several(value(ScalarType.TEXT)),
+                                        "What to wear, such as safety glasses.")));
         Shape consumable =
                 group(
                         "consumable",

@@ -133,6 +133,7 @@ public final class ResolvedWriter {
                             node.put("nature", hazard.nature());
                             node.put("consequence", hazard.consequence());
                             node.put("avoidance", hazard.avoidance());
+                            texts(node, "protection", hazard.protection());
                         });
         JsonObject consumables = root.putObject("consumables");
         device.consumables()

@@ -6,6 +6,7 @@ import static reseat.internal.files.JsonPieces.texts;
 
 import java.util.List;
 import reseat.fasten.CutPlan;
+import reseat.fasten.StripPlan;
 import reseat.model.Supply;
 import reseat.sheet.Caution;
 import reseat.sheet.Entry;
@@ -49,11 +50,14 @@ public final class SheetWriter {
                 .put("setupMs", head.setupMs())
                 .put("rebuildMs", head.rebuildMs())
                 .put("rebuildSetupMs", head.rebuildSetupMs())
-                .put("waitMs", head.waitMs());
+                .put("waitMs", head.waitMs())
+                .put("leastMs", head.leastMs())
+                .put("mostMs", head.mostMs());
         JsonArray entries = root.putArray("entries");
         for (Entry entry : head.entries()) {
             entries.addObject().put("label", entry.label()).put("text", entry.text());
         }
+        cautions(root.putArray("cautions"), head.cautions());
         cautions(root.putArray("hazards"), head.hazards());
         JsonArray supplies = root.putArray("supplies");
         for (Supply supply : head.supplies()) {
@@ -104,6 +108,9 @@ public final class SheetWriter {
             if (!group.turn().isEmpty()) {
                 node.put("turn", group.turn());
             }
+            if (!group.power().isEmpty()) {
+                node.put("power", group.power());
+            }
             texts(node.putArray("on"), group.on().stream().map(Supply::id).toList());
             node.put("setupMs", group.setupMs());
             JsonArray steps = node.putArray("steps");
@@ -112,7 +119,7 @@ public final class SheetWriter {
     }
 
     private static void step(JsonObject node, Step step) {
-        node.put("number", (long) step.number());
+        node.put("number", (long) step.number()).put("kind", lower(step.kind()));
         texts(node.putArray("acts"), step.acts());
         step.test().ifPresent(test -> node.put("test", test));
         cautions(node.putArray("cautions"), step.cautions());
@@ -138,6 +145,7 @@ public final class SheetWriter {
                                 nm ->
                                         screw.put("torqueNm", nm)
                                                 .put("torqueSource", each.torqueSource()));
+                each.tray().ifPresent(tray -> screw.put("tray", (long) tray));
             }
         }
         facts.tightening().ifPresent(order -> JsonPieces.passes(node.putArray("passes"), order));
@@ -145,11 +153,25 @@ public final class SheetWriter {
             JsonArray cuts = node.putArray("cuts");
             facts.cuts().forEach((bond, cut) -> cut(cuts.addObject().put("bond", bond), cut));
         }
+        if (!facts.strips().isEmpty()) {
+            JsonArray strips = node.putArray("strips");
+            facts.strips().forEach((bond, plan) -> strips(strips, bond, plan));
+        }
         if (!facts.uses().isEmpty()) {
             JsonPieces.uses(node.putArray("uses"), facts.uses());
         }
         some(node, "ruins", facts.ruins());
         some(node, "newParts", facts.newParts());
+    }
+
+    private static void strips(JsonArray strips, String bond, StripPlan plan) {
+        for (StripPlan.Piece piece : plan.pieces()) {
+            strips.addObject()
+                    .put("bond", bond)
+                    .put("strip", piece.strip())
+                    .put("lengthMm", piece.lengthMm())
+                    .put("widthMm", piece.widthMm());
+        }
     }
 
     private static void cut(JsonObject node, CutPlan cut) {

@@ -150,7 +150,14 @@ final class Usage {
                         .toList();
         if (signal.isPresent() && texts.stream().noneMatch(String::isBlank)) {
             draft.hazards.put(
-                    id, new Hazard(id, signal.get(), texts.get(0), texts.get(1), texts.get(2)));
+                    id,
+                    new Hazard(
+                            id,
+                            signal.get(),
+                            texts.get(0),
+                            texts.get(1),
+                            texts.get(2),
+                            look.texts("protection")));
         } else if (look.has("nature") && look.has("consequence") && look.has("avoidance")) {
             problems.error(
                     look.at(),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,7 +19,8 @@ import reseat.sheet.Caution;
 
 /**
  * Turns advice into messages: each in full where it first applies, as a reminder later. Hazards to
- * people are repeated at each step; hazards to things are repeated after some steps.
+ * people are repeated unless the step before has them; hazards to things are repeated after some
+ * steps.
  */
 final class Cautions {
 
@@ -49,7 +51,11 @@ final class Cautions {
                     Hazard hazard = Objects.requireNonNull(device.hazards().get(each.subject()));
                     add(of(hazard, brief(hazard), step), "hazard " + hazard.id(), before);
                 }
-                case MAGNET -> add(plain(each, "magnet", step), "magnet " + each.subject(), before);
+                case MAGNET ->
+                        add(
+                                plain(each, "magnet near the screws", step),
+                                "magnet " + each.subject(),
+                                before);
                 case HANGING, LOOSE_SCREWS, LOOSE_PARTS, NO_WAY_BACK, WEAR ->
                         before.inFull.add(plain(each, each.text(), step));
                 case TETHER, KEEP_HOLD, HANDLING, INSPECT -> {
@@ -60,13 +66,22 @@ final class Cautions {
         return before;
     }
 
+    /** Adds messages that do not come from advice; each is known by its subject. */
+    Before with(Before before, List<Caution> more) {
+        for (Caution each : more) {
+            add(each, "own " + each.subject(), before);
+        }
+        before.inFull.sort(Comparator.comparing(Caution::signal));
+        return before;
+    }
+
     private void add(Caution caution, String key, Before before) {
         int step = caution.step();
         Integer said = first.putIfAbsent(key, step);
+        int since = step - last.getOrDefault(key, -REMEMBERED - 1);
         if (said == null) {
             before.inFull.add(caution);
-        } else if (caution.signal() != Signal.NOTICE
-                || last.getOrDefault(key, -REMEMBERED) + REMEMBERED < step) {
+        } else if (since > (caution.signal() == Signal.NOTICE ? REMEMBERED : 1)) {
             before.reminders.add(
                     new Caution(
                             caution.signal(),
@@ -75,7 +90,7 @@ final class Cautions {
                             caution.text(),
                             caution.hazard(),
                             said));
-        } else {
+        } else if (caution.signal() == Signal.NOTICE) {
             return;
         }
         last.put(key, step);
@@ -105,8 +120,9 @@ final class Cautions {
                 step);
     }
 
-    private static String brief(Hazard hazard) {
-        return hazard.id().replace('-', ' ');
+    static String brief(Hazard hazard) {
+        String nature = hazard.nature();
+        return nature.substring(0, 1).toLowerCase(Locale.ROOT) + nature.substring(1);
     }
 
     /** Returns the advice that belongs to a step itself, as sentences. */

@@ -2,8 +2,10 @@ package reseat.internal.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.plan.Plan;
 import reseat.plan.Rebuild;
+import reseat.plan.SpareNeed;
 import reseat.plan.Tally;
 import reseat.text.ListText;
 import reseat.text.NumberText;
@@ -33,6 +35,7 @@ record ClosingChecks(Source source) {
         if (!isolators.isEmpty()) {
             checks.add("The supply is connected again: " + ListText.and(isolators) + ".");
         }
+        oldCells().ifPresent(checks::add);
         if (!rebuild.tests().isEmpty()) {
             checks.add(
                     NumberText.count(rebuild.tests().size(), "test", "tests")
@@ -52,6 +55,29 @@ record ClosingChecks(Source source) {
         }
         checks.add("Nothing rattles, no gap is wider than before, no cable is caught.");
         return checks;
+    }
+
+    /**
+     * Rules of transport: ADR special provisions 376 and 377 with packing instructions P908, P911
+     * and P909, read at gefahrgutbrumme.de, batteriestransport.org and lion-care.com; taping of
+     * terminals: US EPA.
+     */
+    private Optional<String> oldCells() {
+        List<String> cells =
+                source.rebuild().spares().stream()
+                        .map(SpareNeed::id)
+                        .filter(source.device().parts()::containsKey)
+                        .filter(part -> CheckPoints.isCell(source.device(), part))
+                        .toList();
+        return cells.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "If replaced, the old "
+                                + source.names().parts(cells)
+                                + ": terminals taped, singly in a non-metal bag, in a container that"
+                                + " does not burn. To go away as waste: ADR special provision 377"
+                                + " (P909). Damaged or swollen: special provision 376 (P908, or P911"
+                                + " if it may react), never by air. The new one has passed UN 38.3.");
     }
 
     private static String screws(Tally tally) {

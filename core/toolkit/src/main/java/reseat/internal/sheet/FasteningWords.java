@@ -8,6 +8,7 @@ import reseat.fasten.SeatOrder;
 import reseat.fasten.TighteningPattern.Stage;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.ScrewType;
 import reseat.model.Seat;
 import reseat.plan.Fastening;
 import reseat.sheet.Names;
@@ -16,11 +17,25 @@ import reseat.text.NumberText;
 /** Words for how screws go in: by hand first, then in passes to a torque. */
 record FasteningWords(Device device, Names names) {
 
-    List<String> of(Fastening fastening) {
+    /**
+     * Returns how screws go in.
+     *
+     * @param joints ids of those that the step puts in, of one type
+     * @param last whether all are in then, so that they are tightened
+     */
+    List<String> of(Fastening fastening, List<String> joints, boolean last) {
         List<String> words = new ArrayList<>();
-        fastening.joints().stream().map(this::restore).distinct().forEach(words::add);
-        if (fastening.joints().size() > 1) {
-            words.add("All of them by hand first, two or three turns. Then:");
+        joints.stream().map(this::restore).distinct().forEach(words::add);
+        int all = fastening.joints().size();
+        if (!last) {
+            words.add("By hand only, two or three turns: they are tightened with the next ones");
+            return words;
+        }
+        if (all > 1) {
+            words.add(
+                    joints.size() < all
+                            ? "These by hand too, two or three turns. Then all " + all + ":"
+                            : "All of them by hand first, two or three turns. Then:");
             passes(fastening, words);
         }
         words.addAll(fastening.order().notes());
@@ -71,6 +86,12 @@ record FasteningWords(Device device, Names names) {
 
     private String restore(String id) {
         Joint joint = device.joint(id);
+        ScrewType type = device.screwTypes().get(seat(id).screw());
+        if (type != null && type.patch()) {
+            return "New "
+                    + type.id()
+                    + ", its locking patch holds once: start by hand, then tighten; scrap the old";
+        }
         String kind = device.kindOf(joint).restore();
         return kind.isEmpty() ? "Start by hand on the old thread, then tighten" : kind;
     }

@@ -3,7 +3,6 @@ package reseat.internal.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import reseat.model.CostedAct;
@@ -23,16 +22,17 @@ import reseat.text.TimeText;
 record HeadMaker(Source source, Progress progress) {
 
     private static final String NOTICE =
-            "The maker's service document and local codes take precedence over this sheet."
-                    + " The work must be done by qualified people. Order"
-                    + " and times are computed from a description of the device and are estimates;"
-                    + " torques are the maker's where one is given, and none is made up. If the"
-                    + " unit does not look as the sheet says, stop.";
+            "The maker's service document and local codes take precedence over this sheet; the work"
+                    + " must be done by qualified people. Order and times are estimates from a"
+                    + " description, torques are the maker's. If the unit does not look as the"
+                    + " sheet says, stop.";
 
     Head make() {
         Plan plan = source.plan();
         Device device = source.device();
         Rebuild rebuild = source.rebuild();
+        TimeRange range = TimeRange.of(source);
+        PowerWords power = new PowerWords(source, progress);
         return new Head(
                 device.id(),
                 device.variant(),
@@ -46,14 +46,17 @@ record HeadMaker(Source source, Progress progress) {
                 rebuild.restoreMs(),
                 rebuild.setupMs(),
                 rebuild.dwellMs(),
-                entries(),
+                range.leastMs(),
+                range.mostMs(),
+                entries(power, range),
+                power.cautions(),
                 hazards(),
                 List.copyOf(device.supplies().values()),
                 progress.staysOn(),
                 NOTICE);
     }
 
-    private List<Entry> entries() {
+    private List<Entry> entries(PowerWords power, TimeRange range) {
         Device device = source.device();
         Plan plan = source.plan();
         List<Entry> entries = new ArrayList<>();
@@ -74,36 +77,38 @@ record HeadMaker(Source source, Progress progress) {
                                         : "; arrives with "
                                                 + NumberText.count(open, "joint", "joints")
                                                 + " open")));
-        times(entries);
+        entries.addAll(power.entries());
+        times(entries, range);
         entries.add(new Entry("Proof", proof()));
         entries.add(new Entry("Covers", covers()));
         return entries;
     }
 
-    private void times(List<Entry> entries) {
+    private void times(List<Entry> entries, TimeRange range) {
         Plan plan = source.plan();
         Rebuild rebuild = source.rebuild();
+        long apart = plan.acts().stream().mapToLong(act -> act.ms() + act.setupMs()).sum();
+        long back = rebuild.restoreMs() + rebuild.setupMs();
+        if (plan.acts().isEmpty()) {
+            return;
+        }
         entries.add(
                 new Entry(
                         "Time",
-                        time(plan.totalMs())
-                                + ": taking apart "
-                                + time(plan.acts().stream().mapToLong(CostedAct::ms).sum())
-                                + ", changing tools and turning "
-                                + time(plan.acts().stream().mapToLong(CostedAct::setupMs).sum())
+                        "About "
+                                + TimeText.estimate(apart + back)
+                                + " ("
+                                + TimeText.range(range.leastMs(), range.mostMs())
+                                + "): taking apart "
+                                + TimeText.estimate(apart)
                                 + ", putting back "
-                                + time(rebuild.restoreMs())));
-        if (!rebuild.acts().isEmpty()) {
-            entries.add(
-                    new Entry(
-                            "",
-                            "Excluded: set-ups while putting back "
-                                    + time(rebuild.setupMs())
-                                    + (rebuild.dwellMs() > 0
-                                            ? ", waiting " + time(rebuild.dwellMs())
-                                            : "")
-                                    + ", the work itself, the tests"));
-        }
+                                + TimeText.estimate(back)
+                                + (rebuild.dwellMs() > 0
+                                        ? "; besides, waiting "
+                                                + TimeText.atLeast(rebuild.dwellMs())
+                                        : "")
+                                + ". Without the work itself and the tests."));
+        entries.add(new Entry("", range.words()));
     }
 
     private String proof() {
@@ -120,7 +125,7 @@ record HeadMaker(Source source, Progress progress) {
                     case PROVED -> "";
                 };
         return "Not proved: a better way could save at most "
-                + time(plan.totalMs() - plan.lowerBoundMs())
+                + TimeText.unbroken(plan.totalMs() - plan.lowerBoundMs())
                 + " ("
                 + NumberText.of(Math.ceil(plan.gap() * 1000) / 10)
                 + " %); "
@@ -152,7 +157,7 @@ record HeadMaker(Source source, Progress progress) {
                                         source.device().hazards().get(advice.subject()));
                         found.putIfAbsent(
                                 hazard.nature(),
-                                Cautions.of(hazard, lower(hazard.nature()), run.number()));
+                                Cautions.of(hazard, Cautions.brief(hazard), run.number()));
                     }
                 }
             }
@@ -162,13 +167,5 @@ record HeadMaker(Source source, Progress progress) {
             found.values().stream().filter(c -> c.signal() == signal).forEach(sorted::add);
         }
         return sorted;
-    }
-
-    private static String lower(String text) {
-        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
-    }
-
-    private static String time(long ms) {
-        return TimeText.unbroken(ms);
     }
 }

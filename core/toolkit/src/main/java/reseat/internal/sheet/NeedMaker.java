@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
@@ -35,6 +36,7 @@ final class NeedMaker {
 
     List<Need> make() {
         tools();
+        needs.addAll(new SafetyNeeds(source).make());
         for (Tally.Total total : source.tally().totals()) {
             int count = total.out().size();
             String screw = names.screw(total.type());
@@ -43,7 +45,8 @@ final class NeedMaker {
                     total.type(),
                     screw,
                     count,
-                    count
+                    tray(total.type())
+                            + count
                             + " × "
                             + total.type()
                             + "  ("
@@ -68,6 +71,11 @@ final class NeedMaker {
             }
         }
         return needs;
+    }
+
+    private String tray(String type) {
+        OptionalInt number = source.trays().number(type);
+        return number.isPresent() ? "Tray\u00a0" + number.getAsInt() + ": " : "";
     }
 
     private void tools() {

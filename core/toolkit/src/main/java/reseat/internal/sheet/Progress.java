@@ -7,6 +7,7 @@ import java.util.Set;
 import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
+import reseat.model.Joint;
 import reseat.model.Supply;
 import reseat.plan.RebuildAct;
 
@@ -28,6 +29,8 @@ final class Progress {
         for (CostedAct act : source.plan().acts()) {
             if (act.act() instanceof Act.Release release) {
                 released.add(release.joint());
+            } else if (act.act() instanceof Act.MoveParts move) {
+                released.addAll(given(move.parts()));
             }
             opened.add(Set.copyOf(released));
             ms += act.setupMs() + act.ms();
@@ -46,6 +49,28 @@ final class Progress {
         return device.supplies().values().stream()
                 .filter(supply -> released.stream().noneMatch(joint -> cuts(joint, supply)))
                 .toList();
+    }
+
+    /** Joints that give let go when parts are moved away. */
+    private List<String> given(List<String> parts) {
+        return device.joints().values().stream()
+                .filter(Joint::gives)
+                .filter(joint -> joint.holds().stream().anyMatch(parts::contains))
+                .filter(joint -> !parts.containsAll(joint.holds()))
+                .map(Joint::id)
+                .toList();
+    }
+
+    /**
+     * Returns the act of the teardown that cuts a supply which is cut at its end; -1 if it was cut
+     * at the start.
+     */
+    int cutBy(Supply supply) {
+        int at = 0;
+        while (onBefore(at).contains(supply)) {
+            at++;
+        }
+        return at - 1;
     }
 
     /** Returns the supplies that are on before an act of the rebuild, or at its end. */

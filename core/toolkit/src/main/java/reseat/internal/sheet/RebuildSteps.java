@@ -1,14 +1,11 @@
 package reseat.internal.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import reseat.fasten.SeatOrder;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
 import reseat.plan.Advice;
-import reseat.plan.PlacedTest;
 import reseat.plan.RebuildAct;
 import reseat.plan.Tally;
 import reseat.sheet.Group;
@@ -22,10 +19,7 @@ final class RebuildSteps {
     private final Cautions cautions;
     private final StepWords words;
     private final RebuildWords rebuildWords;
-    private Optional<String> closing = Optional.empty();
-
-    /** Number of rebuild acts covered so far. */
-    private int done;
+    private long doneMs;
 
     RebuildSteps(Source source, Progress progress, Cautions cautions) {
         this.source = source;
@@ -33,109 +27,87 @@ final class RebuildSteps {
         this.cautions = cautions;
         this.words = new StepWords(source);
         this.rebuildWords = new RebuildWords(source);
+        this.doneMs = progress.rebuildMs(0);
     }
 
     List<Group> make() {
         cautions.begin();
         List<RebuildAct> acts = source.rebuild().acts();
         Groups groups =
-                new Groups(acts.isEmpty() ? source.device().usualPosture() : acts.get(0).posture());
+                new Groups(
+                        source.device(),
+                        acts.isEmpty() ? source.device().usualPosture() : acts.get(0).posture());
         for (Run run : source.runs().rebuild()) {
-            if (run.test().isPresent()) {
-                PlacedTest test = run.test().get();
-                groups.add(
-                        test.closing().isPresent() ? "Test before closing" : "Test",
-                        Optional.empty(),
-                        groups.posture(),
-                        0,
-                        test(run, test));
-                continue;
-            }
-            RebuildAct first = acts.get(run.first());
-            long setupMs =
-                    acts.subList(done, run.last() + 1).stream()
-                            .mapToLong(RebuildAct::setupMs)
-                            .sum();
-            done = run.last() + 1;
+            List<RebuildAct> own = run.acts().stream().map(acts::get).toList();
+            long setupMs = own.stream().mapToLong(RebuildAct::setupMs).sum();
+            doneMs += setupMs + own.stream().mapToLong(RebuildAct::ms).sum();
+            RebuildAct first = own.get(0);
+            Step step = step(run, own);
             groups.add(
-                    first.kind() == RebuildAct.Kind.UNDO_PREPARE
-                            ? "Undo the preparations"
-                            : words.heading(first.posture(), first.tool()),
-                    Optional.of(first.tool()),
+                    title(run, first),
+                    step.kind() == Step.Kind.WORK || step.kind() == Step.Kind.BED
+                            ? Optional.of(first.tool())
+                            : Optional.empty(),
                     first.posture(),
                     setupMs,
-                    step(run));
+                    step);
         }
         return groups.all();
     }
 
-    private Step test(Run run, PlacedTest test) {
-        List<String> details = new ArrayList<>();
-        if (!test.closing().equals(closing)) {
-            test.closing()
-                    .ifPresent(
-                            joint ->
-                                    details.add(
-                                            "Now, because "
-                                                    + source.names().joint(joint)
-                                                    + " closes for good in what follows. The"
-                                                    + " device is open and under power: no metal"
-                                                    + " tool in it."));
-        }
-        closing = test.closing();
-        return new Step(
-                run.number(),
-                List.of(),
-                Optional.of(test.test().id()),
-                List.of(),
-                List.of(),
-                Source.sentence(test.test().text()),
-                "pass / fail",
-                details,
-                Step.Facts.NONE,
-                progress.onBeforeRebuild(test.at()),
-                0,
-                0,
-                progress.rebuildMs(test.at()));
+    private String title(Run run, RebuildAct first) {
+        return switch (first.kind()) {
+            case UNDO_PREPARE -> "Undo the preparations";
+            case WAIT -> "Wait";
+            case DOCK, SWITCH_ON, TEST, SWITCH_OFF, UNDOCK ->
+                    rebuildWords.closing(run).isPresent() ? "Test before closing" : "Test";
+            case MAKE, PUT_BACK, FOLD_BACK, BED -> words.heading(first.posture(), first.tool());
+        };
     }
 
-    private Step step(Run run) {
-        List<RebuildAct> acts = run.acts().stream().map(source.rebuild().acts()::get).toList();
+    private Step step(Run run, List<RebuildAct> acts) {
         List<Advice> advice = Cautions.merge(source.notes().rebuild(), run.acts());
-        Cautions.Before before = cautions.before(advice, run.number());
+        List<Step.Screw> screws = words.screws(RebuildWords.joints(acts));
+        Cautions.Before before =
+                cautions.with(
+                        cautions.before(advice, run.number()), words.alike(screws, run.number()));
         List<ConsumableUse> uses = RebuildWords.uses(acts);
-        long waitMs = acts.stream().mapToLong(RebuildAct::dwellMs).max().orElse(0);
-        List<String> details = rebuildWords.details(run, acts, uses, waitMs);
+        List<String> details = rebuildWords.details(run, acts, uses);
         details.addAll(Cautions.details(advice, source.runs()::numberOf));
-        Optional<SeatOrder> order = run.fastening().map(fastening -> fastening.order());
+        Step.Kind kind = kind(acts.get(0).kind());
         return new Step(
                 run.number(),
+                kind,
                 acts.stream().flatMap(act -> act.act().stream()).map(Act::id).toList(),
-                Optional.empty(),
+                run.test().map(test -> test.test().id()),
                 before.inFull(),
                 before.reminders(),
                 rebuildWords.text(run, acts),
-                words.count(Tally.Side.IN, run),
+                kind == Step.Kind.TEST ? "pass / fail" : words.count(Tally.Side.IN, run),
                 details,
                 new Step.Facts(
-                        words.screws(joints(acts)),
-                        order,
+                        screws,
+                        run.isLastOfFastening()
+                                ? run.fastening().map(fastening -> fastening.order())
+                                : Optional.empty(),
                         Map.of(),
+                        rebuildWords.strips(acts),
                         uses,
                         List.of(),
                         acts.stream().flatMap(act -> act.fresh().stream()).distinct().toList()),
                 progress.onBeforeRebuild(run.first()),
                 acts.stream().mapToLong(RebuildAct::ms).sum(),
-                waitMs,
-                progress.rebuildMs(run.last() + 1));
+                acts.stream().mapToLong(RebuildAct::dwellMs).sum(),
+                doneMs);
     }
 
-    static List<String> joints(List<RebuildAct> acts) {
-        return acts.stream()
-                .filter(act -> act.kind() != RebuildAct.Kind.WAIT)
-                .flatMap(act -> act.act().stream())
-                .filter(Act.Release.class::isInstance)
-                .map(act -> ((Act.Release) act).joint())
-                .toList();
+    private static Step.Kind kind(RebuildAct.Kind kind) {
+        return switch (kind) {
+            case MAKE, PUT_BACK, FOLD_BACK, UNDO_PREPARE -> Step.Kind.WORK;
+            case BED -> Step.Kind.BED;
+            case WAIT -> Step.Kind.WAIT;
+            case DOCK, SWITCH_ON, SWITCH_OFF, UNDOCK -> Step.Kind.SWITCH;
+            case TEST -> Step.Kind.TEST;
+        };
     }
 }

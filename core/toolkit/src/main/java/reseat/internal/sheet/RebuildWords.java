@@ -3,24 +3,30 @@ package reseat.internal.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import reseat.fasten.StripPlan;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
+import reseat.model.FunctionTest;
 import reseat.model.Joint;
-import reseat.model.Kind;
 import reseat.model.Prepare;
 import reseat.model.Way;
+import reseat.plan.PlacedTest;
 import reseat.plan.RebuildAct;
 import reseat.sheet.Names;
-import reseat.text.ListText;
+import reseat.sheet.Step;
 import reseat.text.TimeText;
 
 /** What a step of the rebuild says. */
 final class RebuildWords {
+
+    private static final String NO_METAL =
+            "While it is open, no metal tool and no loose screw in it.";
 
     private final Source source;
     private final Device device;
@@ -38,31 +44,80 @@ final class RebuildWords {
 
     String text(Run run, List<RebuildAct> acts) {
         RebuildAct first = acts.get(0);
-        Act undone = first.act().orElse(null);
-        if (undone == null || first.kind() == RebuildAct.Kind.WAIT) {
-            return first.kind() + ".";
+        return switch (first.kind()) {
+            case MAKE -> make(run, acts);
+            case PUT_BACK, FOLD_BACK -> place(first);
+            case UNDO_PREPARE -> undo(first);
+            case BED ->
+                    words.restoreVerb(wayOf(first).kind(), "Lay")
+                            + ": "
+                            + names.counted(joints(acts));
+            case WAIT -> waiting(first);
+            case DOCK -> "Set it on the " + place(first.test().orElseThrow()) + ".";
+            case SWITCH_ON -> "Switch it on for the tests. " + NO_METAL;
+            case TEST -> Source.sentence(first.test().orElseThrow().text());
+            case SWITCH_OFF -> "Switch it off and wait until it is down.";
+            case UNDOCK -> "Take it off the " + place(first.test().orElseThrow()) + ".";
+        };
+    }
+
+    private String make(Run run, List<RebuildAct> acts) {
+        RebuildAct first = acts.get(0);
+        List<String> ids = joints(acts);
+        if (run.fastening().isPresent()) {
+            return screws(device.joint(ids.get(0)), ids);
         }
-        if (undone instanceof Act.Prepared prepared) {
-            Prepare prepare = source.prepare(prepared);
-            return prepare.restore().isEmpty()
-                    ? "Undo \"" + prepare.text() + "\"."
-                    : Source.sentence(prepare.restore());
-        }
-        if (undone instanceof Act.Release release) {
-            List<String> ids = RebuildSteps.joints(acts);
-            if (run.fastening().isPresent()) {
-                return screws(device.joint(release.joint()), ids);
-            }
-            return words.restoreVerb(source.way(release).kind(), "Make again")
-                    + ": "
-                    + names.counted(ids);
-        }
-        List<String> parts = ((Act.MoveParts) undone).parts();
+        String verb =
+                source.runs().hasBed(ids.get(0))
+                        ? "Press home"
+                        : words.restoreVerb(wayOf(first).kind(), "Make again");
+        return verb + ": " + names.counted(ids);
+    }
+
+    private String place(RebuildAct first) {
+        List<String> parts = ((Act.MoveParts) first.act().orElseThrow()).parts();
         boolean folded = first.kind() == RebuildAct.Kind.FOLD_BACK;
         return words.restoreVerb(
                         device.move(parts.get(0)).kind(), folded ? "Fold back" : "Set in place")
                 + (parts.size() > 1 ? ", together: " : ": ")
                 + names.parts(parts);
+    }
+
+    private String undo(RebuildAct first) {
+        Prepare prepare = source.prepare((Act.Prepared) first.act().orElseThrow());
+        return prepare.restore().isEmpty()
+                ? "Undo \"" + prepare.text() + "\"."
+                : Source.sentence(prepare.restore());
+    }
+
+    private String waiting(RebuildAct wait) {
+        String time = "Wait " + TimeText.atLeast(wait.dwellMs()) + ": ";
+        return wait.rest().orElseThrow() == RebuildAct.Rest.CURE
+                ? time + names.together(wait.joints()) + " must reach full strength."
+                : time + "the cleaner must dry.";
+    }
+
+    private static String place(FunctionTest test) {
+        return test.at().replace('-', ' ');
+    }
+
+    private Way wayOf(RebuildAct act) {
+        return source.way((Act.Release) act.act().orElseThrow());
+    }
+
+    /** Returns the closing that the next test comes before, if it cannot be opened again. */
+    Optional<String> closing(Run run) {
+        int at = run.first();
+        return source.rebuild().tests().stream()
+                .filter(test -> test.at() >= at)
+                .findFirst()
+                .or(() -> lastTest())
+                .flatMap(PlacedTest::closing);
+    }
+
+    private Optional<PlacedTest> lastTest() {
+        List<PlacedTest> tests = source.rebuild().tests();
+        return tests.isEmpty() ? Optional.empty() : Optional.of(tests.get(tests.size() - 1));
     }
 
     private String screws(Joint first, List<String> ids) {
@@ -77,11 +132,17 @@ final class RebuildWords {
                 + String.join(", ", counts)
                 + " ("
                 + names.together(forwards)
-                + ")";
+                + ")"
+                + from(words.screws(ids));
+    }
+
+    private static String from(List<Step.Screw> screws) {
+        String trays = StepWords.trays(screws);
+        return trays.isEmpty() ? "" : " from " + trays;
     }
 
     /** Returns instructions, without the advice of the plan. */
-    List<String> details(Run run, List<RebuildAct> acts, List<ConsumableUse> uses, long waitMs) {
+    List<String> details(Run run, List<RebuildAct> acts, List<ConsumableUse> uses) {
         List<String> details = new ArrayList<>();
         RebuildAct first = acts.get(0);
         if (!first.brings().isEmpty()) {
@@ -92,63 +153,113 @@ final class RebuildWords {
                 details.add("A new " + names.part(part) + " goes in; the old one is scrap.");
             }
         }
-        if (run.fastening().isPresent()) {
-            fastenings.of(run.fastening().get()).stream()
-                    .map(Source::sentence)
-                    .forEach(details::add);
-        } else if (first.act().orElse(null) instanceof Act.Release release) {
-            Way way = source.way(release);
-            String restore =
-                    way.restore().isEmpty()
-                            ? device.kindOf(device.joint(release.joint())).restore()
-                            : way.restore();
-            if (!restore.isEmpty()) {
-                details.add(Source.sentence(restore));
+        switch (first.kind()) {
+            case MAKE -> making(run, acts, details);
+            case BED -> {
+                how(first, details);
+                strips(acts).forEach((bond, plan) -> details.addAll(StripWords.of(plan, uses)));
+            }
+            case PUT_BACK, FOLD_BACK -> given(acts, details);
+            case WAIT -> details.add(meanwhile(first));
+            case TEST -> now(run, details);
+            case UNDO_PREPARE, DOCK, SWITCH_ON, SWITCH_OFF, UNDOCK -> {
+                // the text says it
             }
         }
         if (!uses.isEmpty()) {
             details.add("Uses " + String.join(", ", uses.stream().map(names::use).toList()) + ".");
         }
-        if (waitMs > 0) {
-            details.add(
-                    "Full strength after " + TimeText.unbroken(waitMs) + "; no load until then.");
-        }
-        if (first.act().orElse(null) instanceof Act.MoveParts move) {
-            adhesive(run, move, details);
-        }
         return details;
     }
 
-    /** A bond is made after its part is in place, but adhesive beneath it is laid before. */
-    private void adhesive(Run run, Act.MoveParts move, List<String> details) {
-        Set<Integer> beneath = new TreeSet<>();
-        Set<Integer> closing = new TreeSet<>();
-        List<RebuildAct> all = source.rebuild().acts();
-        for (int at = run.last() + 1; at < all.size(); at++) {
-            RebuildAct later = all.get(at);
-            if (later.act().orElse(null) instanceof Act.Release release
-                    && holdsDown(device.joint(release.joint()), move.parts())) {
-                (later.irreversible() ? closing : beneath).add(source.runs().numberBack(at));
+    private void making(Run run, List<RebuildAct> acts, List<String> details) {
+        RebuildAct first = acts.get(0);
+        if (run.fastening().isPresent()) {
+            fastenings
+                    .of(run.fastening().get(), joints(acts), run.isLastOfFastening())
+                    .forEach(words -> details.add(Source.sentence(words)));
+            return;
+        }
+        if (joints(acts).stream().anyMatch(id -> device.joint(id).isIsolator())) {
+            details.add("Take the cap or tape off its loose end first.");
+        }
+        if (source.runs().hasBed(joints(acts).get(0))) {
+            details.add("Press evenly along the whole bed.");
+        } else {
+            how(first, details);
+        }
+    }
+
+    private void how(RebuildAct act, List<String> details) {
+        Way way = wayOf(act);
+        Joint joint = device.joint(act.joints().get(0));
+        String restore = way.restore().isEmpty() ? device.kindOf(joint).restore() : way.restore();
+        if (!restore.isEmpty()) {
+            details.add(Source.sentence(restore));
+        }
+    }
+
+    private void given(List<RebuildAct> acts, List<String> details) {
+        List<String> closed = joints(acts);
+        if (!closed.isEmpty()) {
+            details.add("Closes with it: " + names.together(closed) + ".");
+        }
+    }
+
+    private String meanwhile(RebuildAct wait) {
+        if (wait.rest().orElseThrow() == RebuildAct.Rest.DRY) {
+            return "Nothing is switched on, plugged in or heated meanwhile.";
+        }
+        Set<String> parts = new LinkedHashSet<>();
+        wait.joints().forEach(id -> parts.addAll(device.joint(id).holds()));
+        return "Meanwhile do not turn it, dock it or test it for leaks, and put no load on "
+                + names.parts(parts)
+                + ".";
+    }
+
+    private void now(Run run, List<String> details) {
+        PlacedTest test = run.test().orElseThrow();
+        List<PlacedTest> all = source.rebuild().tests();
+        int place = all.indexOf(test);
+        boolean told = place > 0 && all.get(place - 1).closing().equals(test.closing());
+        if (!told) {
+            test.closing()
+                    .ifPresent(
+                            joint ->
+                                    details.add(
+                                            "Now, because "
+                                                    + names.joint(joint)
+                                                    + (device.kindOf(device.joint(joint))
+                                                                    .irreversible()
+                                                            ? " closes for good in what follows."
+                                                            : " has to rest once it is"
+                                                                    + " closed.")));
+        }
+    }
+
+    /** Returns the ids of joints that acts close or lay. */
+    static List<String> joints(List<RebuildAct> acts) {
+        return acts.stream()
+                .filter(act -> act.kind() != RebuildAct.Kind.WAIT)
+                .flatMap(act -> act.joints().stream())
+                .toList();
+    }
+
+    /** Returns the strips to cut to length where a bond of known geometry is laid. */
+    Map<String, StripPlan> strips(List<RebuildAct> acts) {
+        Map<String, StripPlan> strips = new LinkedHashMap<>();
+        for (RebuildAct act : acts) {
+            boolean lays =
+                    act.kind() == RebuildAct.Kind.BED
+                            || act.kind() == RebuildAct.Kind.MAKE
+                                    && !source.runs().hasBed(act.joints().get(0));
+            if (lays) {
+                for (String id : act.joints()) {
+                    device.joint(id).bond().ifPresent(bond -> strips.put(id, StripPlan.of(bond)));
+                }
             }
         }
-        if (!beneath.isEmpty()) {
-            details.add(
-                    "If its adhesive (step "
-                            + numbers(beneath)
-                            + ") lies beneath it, lay that first.");
-        }
-        if (!closing.isEmpty()) {
-            details.add("Not stuck down before step " + numbers(closing) + ".");
-        }
-    }
-
-    private boolean holdsDown(Joint joint, List<String> parts) {
-        return parts.contains(joint.holds().get(0))
-                && device.kindOf(joint).role().filter(Kind.Role.BOND::equals).isPresent();
-    }
-
-    private static String numbers(Set<Integer> steps) {
-        return ListText.and(steps.stream().map(String::valueOf).toList());
+        return strips;
     }
 
     /** Returns what acts use up, added up by consumable and unit. */

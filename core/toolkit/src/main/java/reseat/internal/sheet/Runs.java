@@ -1,7 +1,10 @@
 package reseat.internal.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -25,23 +28,44 @@ final class Runs {
     private final List<Run> teardown = new ArrayList<>();
     private final List<Run> rebuild = new ArrayList<>();
 
-    Runs(Plan plan, Rebuild back) {
+    Runs(Plan plan, Rebuild back, CheckPoints checks) {
         this.device = plan.request().device();
         this.back = back;
         List<CostedAct> acts = plan.acts();
         int at = 0;
-        while (at < acts.size()) {
+        while (at <= acts.size()) {
+            checks.before(at).forEach(this::check);
+            if (at == acts.size()) {
+                break;
+            }
             List<Integer> group = new ArrayList<>(List.of(at));
             CostedAct first = acts.get(at++);
             while (at < acts.size()
+                    && checks.before(at).isEmpty()
                     && acts.get(at).tool().equals(first.tool())
                     && acts.get(at).posture().equals(first.posture())
                     && alike(first.act(), acts.get(at).act())) {
                 group.add(at++);
             }
-            teardown.add(new Run(teardown.size() + 1, group, Optional.empty(), Optional.empty()));
+            teardown.add(
+                    new Run(
+                            teardown.size() + 1,
+                            group,
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty()));
         }
         joinRebuild();
+    }
+
+    private void check(CheckPoint check) {
+        teardown.add(
+                new Run(
+                        teardown.size() + 1,
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(check)));
     }
 
     List<Run> teardown() {
@@ -82,6 +106,12 @@ final class Runs {
         return back.acts().get(at).fresh().contains(part);
     }
 
+    /** Returns whether the rebuild lays something for a joint before it closes. */
+    boolean hasBed(String joint) {
+        return back.acts().stream()
+                .anyMatch(act -> act.kind() == RebuildAct.Kind.BED && act.joints().contains(joint));
+    }
+
     /** Returns the number of steps. */
     int size() {
         return teardown.size() + rebuild.size();
@@ -90,29 +120,43 @@ final class Runs {
     private void joinRebuild() {
         List<RebuildAct> acts = back.acts();
         int at = 0;
-        while (at <= acts.size()) {
-            if (at == acts.size()) {
-                return;
-            }
-            int each = at;
-            Optional<PlacedTest> test =
-                    back.tests().stream().filter(placed -> placed.at() == each).findFirst();
-            if (test.isPresent()) {
-                add(List.of(at++), Optional.empty(), test);
+        while (at < acts.size()) {
+            Optional<Fastening> fastening = fastening(at);
+            if (fastening.isPresent()) {
+                byType(fastening.get());
+                at = fastening.get().last() + 1;
                 continue;
             }
-            if (nothingToDo(acts.get(at))) {
+            RebuildAct first = acts.get(at);
+            if (nothingToDo(first)) {
                 at++;
                 continue;
             }
-            List<Integer> group = new ArrayList<>(List.of(at));
-            Optional<Fastening> fastening = fastening(at);
-            RebuildAct first = acts.get(at++);
-            while (at < acts.size() && together(fastening, first, at)) {
+            int here = at;
+            List<Integer> group = new ArrayList<>(List.of(at++));
+            while (at < acts.size() && together(first, at)) {
                 group.add(at++);
             }
-            add(group, fastening, Optional.empty());
+            Optional<PlacedTest> test =
+                    back.tests().stream().filter(placed -> placed.at() == here).findFirst();
+            add(group, Optional.empty(), test);
         }
+    }
+
+    /**
+     * One step for each type of screw. The type that is put in last comes last, for then all are
+     * tightened.
+     */
+    private void byType(Fastening fastening) {
+        Map<String, List<Integer>> types = new LinkedHashMap<>();
+        for (int at = fastening.last(); at >= fastening.first(); at--) {
+            String joint = back.acts().get(at).joints().get(0);
+            String type = device.joint(joint).seat().orElseThrow().screw();
+            types.computeIfAbsent(type, t -> new ArrayList<>()).add(0, at);
+        }
+        List<List<Integer>> steps = new ArrayList<>(types.values());
+        Collections.reverse(steps);
+        steps.forEach(acts -> add(acts, Optional.of(fastening), Optional.empty()));
     }
 
     /** A preparation that leaves nothing behind, such as wiping the seams clean. */
@@ -124,17 +168,16 @@ final class Runs {
         return prepare.restore().isEmpty() && prepare.restoreMs() == 0;
     }
 
-    private boolean together(Optional<Fastening> fastening, RebuildAct first, int at) {
+    private boolean together(RebuildAct first, int at) {
         RebuildAct next = back.acts().get(at);
-        if (fastening.isPresent()) {
-            return at <= fastening.get().last();
-        }
         return first.tool().equals(next.tool())
                 && first.posture().equals(next.posture())
                 && fastening(at).isEmpty()
                 && first.kind() == next.kind()
+                && first.on().equals(next.on())
                 && first.act().isPresent()
-                && alike(first.act().get(), next.act().orElseThrow());
+                && next.act().isPresent()
+                && alike(first.act().get(), next.act().get());
     }
 
     private Optional<Fastening> fastening(int at) {
@@ -144,7 +187,13 @@ final class Runs {
     }
 
     private void add(List<Integer> acts, Optional<Fastening> fastening, Optional<PlacedTest> test) {
-        rebuild.add(new Run(teardown.size() + rebuild.size() + 1, acts, fastening, test));
+        rebuild.add(
+                new Run(
+                        teardown.size() + rebuild.size() + 1,
+                        acts,
+                        fastening,
+                        test,
+                        Optional.empty()));
     }
 
     /** Joints of one kind between the same parts, released the same way; screws of one type. */

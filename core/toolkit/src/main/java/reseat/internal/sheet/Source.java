@@ -20,19 +20,22 @@ record Source(
         Rebuild rebuild,
         Tally tally,
         PlanNotes notes,
-        Runs runs) {
+        Runs runs,
+        Trays trays) {
 
     static Source of(Plan plan) {
         Rebuild rebuild = plan.rebuild();
         Device device = plan.request().device();
+        PlanNotes notes = PlanNotes.of(plan, rebuild);
         return new Source(
                 plan,
                 device,
                 new Names(device),
                 rebuild,
                 Tally.of(plan, rebuild),
-                PlanNotes.of(plan, rebuild),
-                new Runs(plan, rebuild));
+                notes,
+                new Runs(plan, rebuild, new CheckPoints(plan, notes)),
+                Trays.of(plan));
     }
 
     Way way(Act.Release release) {

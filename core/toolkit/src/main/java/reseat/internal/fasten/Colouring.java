@@ -1,4 +1,4 @@
-package reseat.fasteners;
+package reseat.internal.fasten;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,7 +12,7 @@ import java.util.List;
  * greedily bounds from below. Exponential in the worst case; the graphs of a device have tens of
  * vertices.
  */
-final class Colouring {
+public final class Colouring {
 
     private final boolean[][] adjacent;
     private final long effort;

@@ -1,4 +1,4 @@
-package reseat.fasteners;
+package reseat.fasten;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import reseat.fasten.FastenerTables;
-import reseat.fasten.LookAlikes;
 import reseat.given.TestDevice;
 import reseat.model.Device;
 

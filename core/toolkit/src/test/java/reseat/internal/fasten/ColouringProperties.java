@@ -1,4 +1,4 @@
-package reseat.fasteners;
+package reseat.internal.fasten;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package reseat.fasteners;
+package reseat.fasten;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import reseat.fasten.LookAlikes;
+import reseat.internal.fasten.Colouring;
 import reseat.model.Device;
 import reseat.model.Seat;
 
@@ -23,7 +23,8 @@ import reseat.model.Seat;
  *     short
  * @param proof the reason, as a sentence
  */
-record TrayPlan(List<Compartment> compartments, List<String> apart, boolean proved, String proof) {
+public record TrayPlan(
+        List<Compartment> compartments, List<String> apart, boolean proved, String proof) {
 
     /** Number of states after which the search is stopped. */
     public static final long EFFORT = 20_000_000L;
