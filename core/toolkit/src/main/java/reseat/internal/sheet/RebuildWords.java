@@ -54,11 +54,23 @@ final class RebuildWords {
                             + names.counted(joints(acts));
             case WAIT -> waiting(first);
             case DOCK -> "Set it on the " + place(first.test().orElseThrow()) + ".";
-            case SWITCH_ON -> "Switch it on for the tests. " + NO_METAL;
+            case SWITCH_ON ->
+                    "Switch it on for the tests." + (isOpen(run.first()) ? " " + NO_METAL : "");
             case TEST -> Source.sentence(first.test().orElseThrow().text());
             case SWITCH_OFF -> "Switch it off and wait until it is down.";
             case UNDOCK -> "Take it off the " + place(first.test().orElseThrow()) + ".";
         };
+    }
+
+    /** Returns whether something is still to be closed or put back after an act. */
+    private boolean isOpen(int at) {
+        List<RebuildAct> acts = source.rebuild().acts();
+        return acts.subList(at, acts.size()).stream()
+                .anyMatch(
+                        act ->
+                                act.kind() == RebuildAct.Kind.MAKE
+                                        || act.kind() == RebuildAct.Kind.PUT_BACK
+                                        || act.kind() == RebuildAct.Kind.FOLD_BACK);
     }
 
     private String make(Run run, List<RebuildAct> acts) {
@@ -158,6 +170,11 @@ final class RebuildWords {
             case BED -> {
                 how(first, details);
                 strips(acts).forEach((bond, plan) -> details.addAll(StripWords.of(plan, uses)));
+                if (joints(acts).stream().anyMatch(this::isTestedBeforeItCloses)) {
+                    details.add(
+                            "Leave its cover film on: tests come before it is pressed home and"
+                                    + " closes for good.");
+                }
             }
             case PUT_BACK, FOLD_BACK -> given(acts, details);
             case WAIT -> details.add(meanwhile(first));
@@ -184,10 +201,28 @@ final class RebuildWords {
             details.add("Take the cap or tape off its loose end first.");
         }
         if (source.runs().hasBed(joints(acts).get(0))) {
+            if (isTestedBeforeItCloses(joints(acts).get(0))) {
+                details.add("Lift the part, take the cover film off and lay the part back.");
+            }
             details.add("Press evenly along the whole bed.");
         } else {
             how(first, details);
         }
+    }
+
+    /** Returns whether a test comes between the bed of a joint and its irreversible closing. */
+    private boolean isTestedBeforeItCloses(String joint) {
+        boolean laid = false;
+        boolean tested = false;
+        for (RebuildAct act : source.rebuild().acts()) {
+            boolean its = act.act().isPresent() && act.joints().contains(joint);
+            laid |= its && act.kind() == RebuildAct.Kind.BED;
+            tested |= laid && act.kind() == RebuildAct.Kind.TEST;
+            if (its && act.kind() == RebuildAct.Kind.MAKE) {
+                return tested && act.irreversible();
+            }
+        }
+        return false;
     }
 
     private void how(RebuildAct act, List<String> details) {
