@@ -43,7 +43,7 @@ final class RandomDevices {
         this.tools = List.of(HAND, "t5", "ph00", "spudger").subList(0, 2 + random.nextInt(3));
         this.postures = List.of(FLAT, "face-down", "on-edge").subList(0, chance(15) ? 1 : 2 + random.nextInt(2));
         this.carrier = new int[parts];
-        this.supplies = List.of("cell", "dock").subList(0, chance(8) ? 0 : chance(70) ? 1 : 2);
+        this.supplies = List.of("dock", "cell").subList(0, chance(8) ? 0 : chance(70) ? 1 : 2);
     }
 
     /** Returns the case of a seed. */

@@ -48,7 +48,7 @@ final class RandomRequests {
             targets.add(any(movable));
             return new Goal.Free(List.copyOf(targets));
         }
-        return roll < 85 ? new Goal.Reach(any(joints).id()) : new Goal.Teardown();
+        return roll < 88 ? new Goal.Reach(any(joints).id()) : new Goal.Teardown();
     }
 
     private Rules rules() {
@@ -59,7 +59,8 @@ final class RandomRequests {
         if (chance(75)) {
             return rules;
         }
-        Joint joint = any(joints);
+        List<Joint> giving = joints.stream().filter(Joint::gives).toList();
+        Joint joint = any(giving.isEmpty() || chance(70) ? joints : giving);
         String release = new Act.Release(joint.id(), any(List.copyOf(joint.ways().keySet()))).id();
         String tool = any(device.setup().tools());
         return switch (random.nextInt(9)) {

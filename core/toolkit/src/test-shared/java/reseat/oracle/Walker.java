@@ -123,6 +123,11 @@ final class Walker {
         return new State(places.released(), places.places(), all);
     }
 
+    /** Tells whether something was done that must not be. */
+    boolean broken() {
+        return broken;
+    }
+
     boolean reached() {
         return asked.reached(state);
     }

@@ -23,6 +23,7 @@ class SimulatorAgainstOracleTest {
     private int allowed;
     private int refused;
     private int valid;
+    private int broken;
 
     @Test
     void agreesOnWhatIsAllowedWhatItCostsAndWhereItEnds() {
@@ -36,11 +37,12 @@ class SimulatorAgainstOracleTest {
         }
         Seeds.report(failures);
         System.out.printf(
-                "Simulator against oracle: %d acts allowed, %d refused, %d valid plans, no difference.%n",
-                allowed, refused, valid);
+                "Simulator against oracle: %d acts allowed, %d refused, %d valid plans,"
+                        + " %d that do what must not be done, no difference.%n",
+                allowed, refused, valid, broken);
         assertTrue(
                 Seeds.devices(1_500) < 1_500
-                        || (allowed > 5_000 && refused > 5_000 && valid > 300));
+                        || (allowed > 5_000 && refused > 5_000 && valid > 300 && broken > 1_000));
     }
 
     @Test
@@ -109,6 +111,7 @@ class SimulatorAgainstOracleTest {
             assertEquals(done, verdict.refusal().map(Refusal::index).orElse(acts.size()));
             assertEquals(total, verdict.totalMs(), acts::toString);
             assertEquals(walker.state(), verdict.end());
+            assertEquals(walker.broken(), broken(verdict), () -> acts + " " + verdict.breaches());
             assertEquals(
                     all && walker.valid(), verdict.valid(), () -> acts + " " + verdict.sentences());
             allowed += all ? 1 : 0;
@@ -182,10 +185,16 @@ class SimulatorAgainstOracleTest {
                     walker.reached(),
                     verdict.goalMissing().isEmpty(),
                     () -> longer + " " + verdict.goalMissing());
+            assertEquals(walker.broken(), broken(verdict), () -> longer + " " + verdict.breaches());
+            broken += walker.broken() ? 1 : 0;
             boolean good = ms.isPresent() && walker.valid();
             assertEquals(good, verdict.valid(), () -> longer + " " + verdict.sentences());
             valid += good ? 1 : 0;
         }
+    }
+
+    private static boolean broken(Verdict verdict) {
+        return verdict.breaches().stream().anyMatch(breach -> breach.at().isPresent());
     }
 
     private static Act randomAct(Case of, Random random) {
