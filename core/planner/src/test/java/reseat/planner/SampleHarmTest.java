@@ -137,6 +137,7 @@ class SampleHarmTest {
         Device device = plan.request().device();
         List<String> harm = new ArrayList<>();
         List<RebuildAct> acts = plan.rebuild().acts();
+        Set<String> released = new LinkedHashSet<>(plan.releasedJoints());
         for (int at = 0; at < acts.size(); at++) {
             RebuildAct act = acts.get(at);
             List<RebuildAct> later = acts.subList(at + 1, acts.size());
@@ -146,12 +147,9 @@ class SampleHarmTest {
                         .filter(id -> !device.joint(id).cuts().isEmpty())
                         .forEach(id -> harm.add("switched on while " + id + " is open"));
             }
-            if (act.kind() == RebuildAct.Kind.BED && !act.on().isEmpty()) {
-                for (String joint : act.joints()) {
-                    if (isFlammable(device, act)) {
-                        harm.add("cleaner at " + joint + " under power");
-                    }
-                }
+            boolean live = act.on().stream().anyMatch(cutBy(device, released)::contains);
+            if (act.kind() == RebuildAct.Kind.BED && live && isFlammable(device, act)) {
+                harm.add("cleaner at " + act.joints() + " although its supply could be cut");
             }
         }
         return harm;
