@@ -175,6 +175,15 @@ class PlanCommandTest {
 
     @Test
     void saysNothingIsToDoWhereTheGoalHolds() {
+        Ran ran = plan("--reach", "display-bond");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("Nothing to do"), ran.out());
+        assertFalse(ran.out().contains("Put back"), ran.out());
+    }
+
+    @Test
+    void closesAHalfOpenUnitWhereTheGoalHolds() {
         Ran ran =
                 plan(
                         "--free",
@@ -184,7 +193,17 @@ class PlanCommandTest {
                                 + "release:label-glue/peel,move:label");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().contains("Nothing to do"), ran.out());
+        assertTrue(ran.out().contains("Nothing to take apart"), ran.out());
+        assertTrue(ran.out().contains("Tools         Plastic-tipped tweezers"), ran.out());
+        assertFalse(ran.out().contains("══ Take apart"), ran.out());
+        for (String closing :
+                List.of(
+                        "Set in place: Label",
+                        "Push home: Cell plug",
+                        "Close like a book: Display",
+                        "Press home: Display bond")) {
+            assertTrue(ran.out().contains(closing), closing + " in " + ran.out());
+        }
     }
 
     @Test
