@@ -194,10 +194,13 @@ public record CutPlan(
                 run = null;
                 continue;
             }
-            boolean joined = run != null && run.edge() == at.edge();
-            run = new Place(at.edge(), joined ? run.fromMm() : at.fromMm(), at.toMm());
-            if (best == null || run.toMm() - run.fromMm() > best.toMm() - best.fromMm() + 1e-9) {
-                best = run;
+            double from =
+                    run != null && run.edge() == at.edge() ? run.fromMm() : at.fromMm();
+            Place longer = new Place(at.edge(), from, at.toMm());
+            run = longer;
+            if (best == null
+                    || longer.toMm() - longer.fromMm() > best.toMm() - best.fromMm() + 1e-9) {
+                best = longer;
             }
         }
         return Optional.ofNullable(best)

@@ -107,7 +107,7 @@ final class KindsCommand implements Callable<Integer> {
             return true;
         }
         if (each.facts().get("alias") instanceof String aliases) {
-            for (String alias : aliases.split(",")) {
+            for (String alias : aliases.split(",", -1)) {
                 if (alias.strip().equalsIgnoreCase(word)) {
                     return true;
                 }
@@ -194,7 +194,7 @@ final class KindsCommand implements Callable<Integer> {
                         (key, value) -> {
                             if (!value.equals(means) && !key.endsWith("Ms") && !basis(each, key)) {
                                 out.println(
-                                        terminal.fitted("  " + key + ": " + value(each, key, all)));
+                                        terminal.fitted("  " + key + ": " + value(each, key, value, all)));
                             }
                         });
     }
@@ -205,8 +205,8 @@ final class KindsCommand implements Callable<Integer> {
                         .containsKey(key.substring(0, key.length() - "Basis".length()) + "Ms");
     }
 
-    private static String value(RegisteredId each, String key, List<RegisteredId> all) {
-        Object value = each.facts().get(key);
+    private static String value(
+            RegisteredId each, String key, Object value, List<RegisteredId> all) {
         if (each.facts().get(key + "Ms") instanceof Long ms) {
             return TimeText.of(ms)
                     + ", "

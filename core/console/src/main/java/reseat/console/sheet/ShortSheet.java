@@ -162,7 +162,7 @@ public final class ShortSheet {
         blocks.add(rule.text());
         boolean brief =
                 level.compareTo(Level.BARE) >= 0
-                        || level == Level.BRIEF && groups == sheet.rebuild();
+                        || (level == Level.BRIEF && groups == sheet.rebuild());
         String power = "";
         String posture = "";
         for (Group group : groups) {

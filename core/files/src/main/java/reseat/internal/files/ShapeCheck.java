@@ -304,7 +304,7 @@ final class ShapeCheck {
 
     private void unknown(String label, Origin at, String id, Scope scope) {
         problems.shared(
-                scope.noun().split(" ")[0] + " " + id,
+                scope.noun().split(" ", 2)[0] + " " + id,
                 at,
                 label
                         + ": there is no "

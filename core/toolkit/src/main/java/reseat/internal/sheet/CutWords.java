@@ -66,7 +66,7 @@ final class CutWords {
         int beside = Math.floorMod(place.edge() + (near ? -1 : 1), edges.size());
         return edge
                 + ", "
-                + mm(Math.round(near ? place.fromMm() : length - place.fromMm()))
+                + mm((double) Math.round(near ? place.fromMm() : length - place.fromMm()))
                 + " from its corner with the "
                 + edges.get(beside);
     }

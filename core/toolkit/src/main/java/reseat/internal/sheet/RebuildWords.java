@@ -251,8 +251,8 @@ final class RebuildWords {
         for (RebuildAct act : acts) {
             boolean lays =
                     act.kind() == RebuildAct.Kind.BED
-                            || act.kind() == RebuildAct.Kind.MAKE
-                                    && !source.runs().hasBed(act.joints().get(0));
+                            || (act.kind() == RebuildAct.Kind.MAKE
+                                    && !source.runs().hasBed(act.joints().get(0)));
             if (lays) {
                 for (String id : act.joints()) {
                     device.joint(id).bond().ifPresent(bond -> strips.put(id, StripPlan.of(bond)));
