@@ -119,7 +119,7 @@ class CheckReportsTest {
         assertEquals(9, results.size());
         assertEquals("given-cut-depth-unsafe", rules.get(index).get("id"));
         assertEquals("error", result.get("level"));
-        assertEquals(314.0, map(place, "region").get("startLine"));
+        assertEquals(303.0, map(place, "region").get("startLine"));
         assertEquals(16.0, map(place, "region").get("startColumn"));
         assertTrue(Files.exists(Path.of(URI.create(file))), "outside the folder: whole");
     }

@@ -83,22 +83,37 @@ class PlanCommandTest {
         Path whole = save("plan.json", plan("--free", "cell", "--json").out());
 
         Ran after = plan("--free", "cell", "--after", whole + ":3");
-        Ran done = plan("--free", "cell", "--done", "release:display-bond/usual,move:display");
+        Ran done =
+                plan(
+                        "--free",
+                        "cell",
+                        "--done",
+                        "prepare:shut-down,release:display-bond/usual,move:display");
         Path state =
                 save(
                         "state.json",
-                        "{\"released\": [\"display-bond\"], \"places\": [[\"display\"]]}");
+                        "{\"released\": [\"display-bond\"], \"places\": [[\"display\"]],"
+                                + " \"prepared\": [\"shut-down\"]}");
         Ran started = plan("--free", "cell", "--start", state.toString());
 
         assertEquals(0, after.code(), after.err());
         assertEquals(after.out(), done.out());
         assertEquals(done.out(), started.out());
         assertTrue(done.out().contains("arrives with 1 joint open"), done.out());
-        assertTrue(
-                done.out()
-                        .contains(
-                                "Open when the unit arrived and not closed by this sheet: Display"),
-                done.out());
+        assertFalse(done.out().contains("Shut it down."), done.out());
+        int closed = done.out().indexOf("Close like a book: Display");
+        assertTrue(closed > 0, done.out());
+        assertTrue(done.out().indexOf("Press home: Display bond") > closed, done.out());
+    }
+
+    @Test
+    void preparesAHalfOpenUnitThatIsNotPreparedYet() {
+        Ran ran = plan("--free", "cell", "--done", "release:display-bond/usual,move:display");
+
+        assertEquals(0, ran.code(), ran.err());
+        int prepared = ran.out().indexOf("Shut it down.");
+        assertTrue(prepared > 0, ran.out());
+        assertTrue(ran.out().indexOf("Pull out straight by the housing") > prepared, ran.out());
     }
 
     @Test
@@ -160,16 +175,35 @@ class PlanCommandTest {
 
     @Test
     void saysNothingIsToDoWhereTheGoalHolds() {
+        Ran ran = plan("--reach", "display-bond");
+
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("Nothing to do"), ran.out());
+        assertFalse(ran.out().contains("Put back"), ran.out());
+    }
+
+    @Test
+    void closesAHalfOpenUnitWhereTheGoalHolds() {
         Ran ran =
                 plan(
                         "--free",
                         "label",
                         "--done",
-                        "release:display-bond/usual,move:display,"
+                        "release:display-bond/usual,move:display,release:cell-plug/usual,"
                                 + "release:label-glue/peel,move:label");
 
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.out().contains("Nothing to do"), ran.out());
+        assertTrue(ran.out().contains("Nothing to take apart"), ran.out());
+        assertTrue(ran.out().contains("Tools         Plastic-tipped tweezers"), ran.out());
+        assertFalse(ran.out().contains("══ Take apart"), ran.out());
+        for (String closing :
+                List.of(
+                        "Set in place: Label",
+                        "Push home: Cell plug",
+                        "Close like a book: Display",
+                        "Press home: Display bond")) {
+            assertTrue(ran.out().contains(closing), closing + " in " + ran.out());
+        }
     }
 
     @Test

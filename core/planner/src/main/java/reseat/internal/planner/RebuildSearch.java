@@ -182,13 +182,18 @@ public final class RebuildSearch {
     }
 
     private boolean mayCome(int item, BitSet done) {
-        BitSet missing = (BitSet) before.get(item).clone();
-        missing.andNot(done);
-        if (!missing.isEmpty()) {
-            return false;
+        BitSet needed = before.get(item);
+        for (int at = needed.nextSetBit(0); at >= 0; at = needed.nextSetBit(at + 1)) {
+            if (!done.get(at)) {
+                return false;
+            }
         }
         for (Rule rule : choices) {
-            if (rule.oneOf().stream().noneMatch(pair -> isOpen(pair, item, done))) {
+            boolean open = false;
+            for (Pair pair : rule.oneOf()) {
+                open |= isOpen(pair, item, done);
+            }
+            if (!open) {
                 return false;
             }
         }
@@ -203,12 +208,13 @@ public final class RebuildSearch {
 
     private boolean closesNoWay(int item, BitSet done) {
         for (Rule rule : choices) {
-            boolean kept =
-                    rule.oneOf().stream()
-                            .anyMatch(p -> done.get(p.earlier()) && !done.get(p.later()));
-            boolean closes =
-                    rule.oneOf().stream()
-                            .anyMatch(p -> p.later() == item && !done.get(p.earlier()));
+            boolean kept = false;
+            boolean closes = false;
+            for (Pair pair : rule.oneOf()) {
+                boolean earlierDone = done.get(pair.earlier());
+                kept |= earlierDone && !done.get(pair.later());
+                closes |= !earlierDone && pair.later() == item;
+            }
             if (closes && !kept) {
                 return false;
             }

@@ -1,10 +1,13 @@
 package reseat.internal.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import reseat.plan.Plan;
+import java.util.Set;
+import reseat.model.Act;
 import reseat.plan.Rebuild;
+import reseat.plan.RebuildAct;
 import reseat.plan.SpareNeed;
 import reseat.plan.Tally;
 import reseat.text.ListText;
@@ -15,20 +18,29 @@ record ClosingChecks(Source source) {
 
     List<String> make() {
         List<String> checks = new ArrayList<>();
-        Plan plan = source.plan();
         Rebuild rebuild = source.rebuild();
+        Set<String> back = new LinkedHashSet<>(source.plan().movedParts());
+        Set<String> made = new LinkedHashSet<>(source.plan().releasedJoints());
+        for (RebuildAct each : rebuild.acts()) {
+            Act undone = each.act().orElse(null);
+            if (undone instanceof Act.MoveParts move) {
+                back.addAll(move.parts());
+            } else if (undone instanceof Act.Release release) {
+                made.add(release.joint());
+            }
+        }
         if (source.tally().screwsOut() > 0) {
             checks.add(screws(source.tally()));
         }
-        if (!plan.movedParts().isEmpty()) {
+        if (!back.isEmpty()) {
             checks.add(
-                    NumberText.count(plan.movedParts().size(), "part is", "parts are")
+                    NumberText.count(back.size(), "part is", "parts are")
                             + " back in: "
-                            + source.names().parts(plan.movedParts())
+                            + source.names().parts(List.copyOf(back))
                             + ".");
         }
         List<String> isolators =
-                plan.releasedJoints().stream()
+                made.stream()
                         .filter(joint -> source.device().joint(joint).isIsolator())
                         .map(source.names()::joint)
                         .toList();

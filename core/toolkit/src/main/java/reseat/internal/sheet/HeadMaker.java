@@ -89,7 +89,7 @@ record HeadMaker(Source source, Progress progress) {
         Rebuild rebuild = source.rebuild();
         long apart = plan.acts().stream().mapToLong(act -> act.ms() + act.setupMs()).sum();
         long back = rebuild.restoreMs() + rebuild.setupMs();
-        if (plan.acts().isEmpty()) {
+        if (source.isIdle()) {
             return;
         }
         entries.add(
@@ -134,8 +134,13 @@ record HeadMaker(Source source, Progress progress) {
 
     private String covers() {
         Plan plan = source.plan();
-        if (plan.acts().isEmpty()) {
+        if (source.isIdle()) {
             return "Nothing to do: the unit already meets the goal.";
+        }
+        if (plan.acts().isEmpty()) {
+            return "Nothing to take apart: the unit already meets the goal. Steps 1 to "
+                    + source.runs().size()
+                    + " put it back.";
         }
         return "Steps 1 to "
                 + source.runs().size()

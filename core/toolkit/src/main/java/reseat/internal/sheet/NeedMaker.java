@@ -9,7 +9,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import reseat.model.Consumable;
 import reseat.model.ConsumableUse;
-import reseat.model.CostedAct;
 import reseat.model.Tool;
 import reseat.plan.SpareNeed;
 import reseat.plan.Tally;
@@ -80,11 +79,9 @@ final class NeedMaker {
 
     private void tools() {
         Set<String> used = new LinkedHashSet<>();
-        for (CostedAct act : source.plan().acts()) {
-            if (!act.tool().equals(source.device().hand())) {
-                used.add(act.tool());
-            }
-        }
+        source.plan().acts().forEach(act -> used.add(act.tool()));
+        source.rebuild().acts().forEach(act -> used.add(act.tool()));
+        used.remove(source.device().hand());
         Set<String> handles = new LinkedHashSet<>();
         for (String id : used) {
             Tool tool = source.device().tools().get(id);

@@ -21,7 +21,7 @@ public final class SheetMaker {
     public Sheet make() {
         Progress progress = new Progress(source);
         Cautions cautions = new Cautions(source.device());
-        boolean idle = source.plan().acts().isEmpty();
+        boolean idle = source.isIdle();
         boolean out = extent != Sheet.Extent.REBUILD && !idle;
         boolean back = extent != Sheet.Extent.TEARDOWN && !idle;
         List<Group> teardown =

@@ -38,6 +38,11 @@ record Source(
                 Trays.of(plan));
     }
 
+    /** Returns whether there is nothing to take apart and nothing to put back. */
+    boolean isIdle() {
+        return plan.acts().isEmpty() && rebuild.acts().isEmpty();
+    }
+
     Way way(Act.Release release) {
         return way(device, release);
     }
