@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import reseat.model.Act;
 import reseat.model.Device;
@@ -55,6 +57,15 @@ final class Dependencies {
 
     List<Link> after(int act) {
         return links.stream().filter(link -> link.from() == act).toList();
+    }
+
+    List<Link> before(int act) {
+        return links.stream().filter(link -> link.to() == act).toList();
+    }
+
+    /** Returns the first act that cuts a supply, if there is one. */
+    OptionalInt cutAt(String supply) {
+        return cutter(supply).stream().mapToInt(Map.Entry::getValue).findFirst();
     }
 
     /** Explains why a part goes along in a move that matters for its other parts. */
@@ -123,9 +134,7 @@ final class Dependencies {
 
     private void cut(int k, List<Power.Need> needs, String before) {
         for (Power.Need need : needs) {
-            releasedAt.entrySet().stream()
-                    .filter(entry -> device.joint(entry.getKey()).cuts().contains(need.supply()))
-                    .min(Map.Entry.comparingByValue())
+            cutter(need.supply())
                     .ifPresent(
                             first ->
                                     link(
@@ -139,6 +148,13 @@ final class Dependencies {
                                                     + before
                                                     + because(need)));
         }
+    }
+
+    /** Returns the joint that is released first of those that cut a supply, with the act. */
+    private Optional<Map.Entry<String, Integer>> cutter(String supply) {
+        return releasedAt.entrySet().stream()
+                .filter(entry -> device.joint(entry.getKey()).cuts().contains(supply))
+                .min(Map.Entry.comparingByValue());
     }
 
     private static String because(Power.Need need) {

@@ -45,6 +45,9 @@ public final class Planner implements Plans {
         }
         PlanResult result = inBetterOrder(Planning.plan(request, watch, Planner::rebuild), watch);
         result.best().ifPresent(Planner::requireValid);
+        if (result instanceof PlanResult.Found found) {
+            result = new PlanResult.Found(EarlyCut.of(found.plan(), watch));
+        }
         return result;
     }
 

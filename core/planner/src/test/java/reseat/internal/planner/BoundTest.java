@@ -201,10 +201,11 @@ class BoundTest {
     }
 
     /**
-     * Measured on the 30 of these devices that can be done, not worked out: 1,376,980 ms of
-     * 1,457,970 are known at the start, 94 %, 20 to the last millisecond; 1,172,930 of them for
-     * releases and moves. Of set-ups 180,330 are known without a search, and 188,420 with the least
-     * that looks at tools and postures each by itself.
+     * Measured on the 38 of these devices that can be done, not worked out: 1,631,010 ms of
+     * 1,762,120 are known at the start, 92 %, 13 to the last millisecond; 1,406,380 of them for
+     * releases and moves. Of set-ups 189,700 are known without a search, and 208,270 with the least
+     * that looks at tools and postures each by itself. Laying aside and turning while parts hang is
+     * not counted: where it costs nothing, 96 % are known, 22 to the last millisecond.
      */
     @Test
     void isCloseAtTheStart() {
@@ -227,11 +228,11 @@ class BoundTest {
                 solvable++;
             }
         }
-        assertEquals(30, solvable);
-        assertTrue(known[0] >= 1_376_980 && known[0] <= all, known[0] + " of " + all);
-        assertTrue(known[1] >= 1_172_930, "releases and moves: " + known[1]);
-        assertTrue(known[2] >= 180_330, "set-ups without a search: " + known[2]);
-        assertTrue(known[3] >= 188_420, "set-ups: " + known[3]);
-        assertTrue(exact >= 20, exact + " of 30");
+        assertEquals(38, solvable);
+        assertTrue(known[0] >= 1_631_010 && known[0] <= all, known[0] + " of " + all);
+        assertTrue(known[1] >= 1_406_380, "releases and moves: " + known[1]);
+        assertTrue(known[2] >= 189_700, "set-ups without a search: " + known[2]);
+        assertTrue(known[3] >= 208_270, "set-ups: " + known[3]);
+        assertTrue(exact >= 13, exact + " of 38");
     }
 }

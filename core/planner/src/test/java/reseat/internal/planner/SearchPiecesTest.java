@@ -21,6 +21,10 @@ import reseat.plan.Plan.Ended;
  * <p>A piece that works less well is no wrong piece, only a slow one. So what the pieces reach and
  * the nodes that they judge for it are held to what was measured when this was written. Whoever
  * makes one better may lower a limit; whoever makes one worse has to say why.
+ *
+ * <p>Most of these devices charge for laying parts aside and for turning the device while they
+ * hang. The bound does not count that before it happens. Where nothing is charged for it, probing
+ * proves 31 of the 40 optima, not 17, and best first judges 1,110 nodes, not 2,008.
  */
 class SearchPiecesTest {
 
@@ -55,7 +59,7 @@ class SearchPiecesTest {
             assertTrue(exact.openBound() >= best.cost);
             judged += trial.limits.expansions();
         }
-        atMost("judged by best first", 1_169, judged);
+        atMost("judged by best first", 2_008, judged);
     }
 
     @Test
@@ -85,7 +89,7 @@ class SearchPiecesTest {
                 bounds += bound;
             }
         }
-        atLeast("bounds of best first stopped early", 4_207_690, bounds);
+        atLeast("bounds of best first stopped early", 4_360_950, bounds);
     }
 
     @Test
@@ -106,13 +110,13 @@ class SearchPiecesTest {
                 }
             }
         }
-        atMost("judged by beams", 8_274, judged);
-        atMost("greedy, eager", 1_961_160, sums[0]);
-        atMost("greedy", 1_975_520, sums[1]);
-        atMost("two wide, eager", 1_928_100, sums[2]);
-        atMost("two wide", 1_944_610, sums[3]);
-        atMost("four wide, eager", 1_917_230, sums[4]);
-        atMost("four wide", 1_927_300, sums[5]);
+        atMost("judged by beams", 8_093, judged);
+        atMost("greedy, eager", 2_850_550, sums[0]);
+        atMost("greedy", 2_853_730, sums[1]);
+        atMost("two wide, eager", 2_819_950, sums[2]);
+        atMost("two wide", 2_829_600, sums[3]);
+        atMost("four wide, eager", 1_826_700, sums[4]);
+        atMost("four wide", 1_826_910, sums[5]);
     }
 
     @Test
@@ -161,13 +165,13 @@ class SearchPiecesTest {
                 told += trial.judge.landmarks.isExcluded(work) ? 1 : 0;
             }
         }
-        atLeast("bounds by probing", 1_847_270, bounds);
-        atLeast("works ruled out by probing", 235, told);
-        atMost("judged by probing", 134, judged);
+        atLeast("bounds by probing", 1_713_220, bounds);
+        atLeast("works ruled out by probing", 248, told);
+        atMost("judged by probing", 137, judged);
     }
 
     @Test
-    void probingProvesMostOptimaAtTheStart() {
+    void probingProvesManyOptimaAtTheStart() {
         long proved = 0;
         for (SmallDevices.Stand device : DEVICES) {
             Node best = best(device);
@@ -177,7 +181,7 @@ class SearchPiecesTest {
                             .run(trial.judged(), best.steps(), best.cost);
             proved += bound >= best.cost ? 1 : 0;
         }
-        atLeast("proved by probing", 30, proved);
+        atLeast("proved by probing", 17, proved);
     }
 
     @Test
@@ -193,7 +197,7 @@ class SearchPiecesTest {
                 judged += trial.limits.expansions();
             }
         }
-        atMost("judged by cases", 3_641, judged);
+        atMost("judged by cases", 5_144, judged);
     }
 
     @Test
@@ -212,7 +216,7 @@ class SearchPiecesTest {
                 bounds += bound;
             }
         }
-        atLeast("bounds of cases stopped early", 3_597_080, bounds);
+        atLeast("bounds of cases stopped early", 3_261_060, bounds);
     }
 
     @Test
@@ -241,9 +245,9 @@ class SearchPiecesTest {
             judged += trial.limits.expansions();
             efforts++;
         }
-        atLeast("bounds of the tree", 1_405_120, bounds);
-        atMost("plans of the tree", 1_496_960, bests);
-        atMost("judged by the tree", 884, judged);
+        atLeast("bounds of the tree", 1_448_970, bounds);
+        atMost("plans of the tree", 1_599_980, bests);
+        atMost("judged by the tree", 1_114, judged);
         assertTrue(efforts > 0);
     }
 
@@ -258,7 +262,7 @@ class SearchPiecesTest {
             assertEquals(Ended.PROVED, outcome.ended());
             judged += trial.limits.expansions();
         }
-        atMost("judged by all together", 15_494, judged);
+        atMost("judged by all together", 13_442, judged);
     }
 
     @Test
@@ -278,8 +282,8 @@ class SearchPiecesTest {
                 plans += best == null ? 1_000_000 : best.cost;
             }
         }
-        atLeast("bounds when stopped early", 9_148_650, bounds);
-        atMost("plans when stopped early", 100_601_700, plans);
+        atLeast("bounds when stopped early", 8_525_400, bounds);
+        atMost("plans when stopped early", 101_391_690, plans);
     }
 
     @Test
