@@ -65,15 +65,16 @@ public final class RebuildWriter {
         List<Stand> stands = items.stands(order);
         for (int k = 0; k < order.size(); k++) {
             Undoing item = items.get(order.get(k));
-            Closing closing = closing(item, stands.get(k), stands.get(k + 1));
+            Stand before = stands.get(k);
+            Closing closing = closing(item, before, stands.get(k + 1));
             if (item.kind().isUndoing() && closing.isLate()) {
-                List<FunctionTest> ready = readyFor(closing);
-                while (!ready.isEmpty()) {
-                    test(ready, stands.get(k));
-                    ready = readyFor(closing);
+                testsBefore(closing, before);
+                if (turns(item)) {
+                    rests.cure().ifPresent(wait -> rest(wait, before));
+                    testsBefore(closing, before);
                 }
             }
-            item(item, stands.get(k), stands.get(k + 1));
+            item(item, before, stands.get(k + 1));
             done.add(order.get(k));
         }
         Stand end = stands.get(stands.size() - 1);
@@ -84,6 +85,18 @@ public final class RebuildWriter {
         rests.cure().ifPresent(wait -> rest(wait, end));
         test(left.stream().filter(FunctionTest::leak).toList(), end);
         return List.copyOf(acts);
+    }
+
+    private boolean turns(Undoing item) {
+        return !item.posture().orElse(posture).equals(posture);
+    }
+
+    private void testsBefore(Closing closing, Stand now) {
+        List<FunctionTest> ready = readyFor(closing);
+        while (!ready.isEmpty()) {
+            test(ready, now);
+            ready = readyFor(closing);
+        }
     }
 
     private List<FunctionTest> readyFor(Closing closing) {
@@ -99,7 +112,7 @@ public final class RebuildWriter {
         String nextPosture = item.posture().orElse(posture);
         Closing closing = closing(item, before, after);
         List<Joint> closed = closing.joints();
-        if (!nextPosture.equals(posture)) {
+        if (turns(item)) {
             rests.cure().ifPresent(wait -> rest(wait, before));
         }
         if (item.kind().isUndoing() && closed.stream().anyMatch(Joint::isIsolator)) {
