@@ -17,6 +17,8 @@ import reseat.model.State;
  * @param goal what the acts are to achieve; empty if the file does not state it
  * @param start the state of the unit before; a closed device if the file does not state it
  * @param rules what was forbidden, required and permitted
+ * @param leaveOpen whether the rebuild leaves open what was open at the start; false if the file
+ *     does not state it
  * @param acts the acts in order; ids are not yet checked against any device
  * @param totalMs the cost that the file states; empty if it does not
  */
@@ -26,6 +28,7 @@ public record PlanFile(
         Optional<Goal> goal,
         State start,
         Rules rules,
+        boolean leaveOpen,
         List<Act> acts,
         OptionalLong totalMs) {
 

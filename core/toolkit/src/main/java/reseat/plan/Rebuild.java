@@ -29,6 +29,8 @@ import reseat.model.State;
  * @param consumables what is used up, added up by consumable and unit, in order of first use
  * @param spares what to have in stock
  * @param wear joints with a limited number of cycles, in order
+ * @param broken what it could not keep of the rules beyond a valid order, as sentences that a
+ *     technician has to know; empty if it keeps them all
  */
 public record Rebuild(
         Device device,
@@ -40,7 +42,8 @@ public record Rebuild(
         List<PlacedTest> tests,
         List<ConsumableUse> consumables,
         List<SpareNeed> spares,
-        List<Wear> wear) {
+        List<Wear> wear,
+        List<String> broken) {
 
     public Rebuild {
         acts = List.copyOf(acts);
@@ -49,6 +52,7 @@ public record Rebuild(
         consumables = List.copyOf(consumables);
         spares = List.copyOf(spares);
         wear = List.copyOf(wear);
+        broken = List.copyOf(broken);
     }
 
     /**
@@ -74,7 +78,24 @@ public record Rebuild(
                 needs.tests(),
                 needs.consumables(),
                 needs.spares(),
-                needs.wear());
+                needs.wear(),
+                List.of());
+    }
+
+    /** Returns the same rebuild, with what it could not keep, as sentences. */
+    public Rebuild withBroken(List<String> sentences) {
+        return new Rebuild(
+                device,
+                acts,
+                setupBoundMs,
+                ended,
+                end,
+                fastenings,
+                tests,
+                consumables,
+                spares,
+                wear,
+                sentences);
     }
 
     /** Returns ids of joints that it leaves open because they were when the unit arrived. */

@@ -43,6 +43,9 @@ public final class RebuildJudge {
     private final List<RebuildAct> undoing;
     private final List<String> faults = new ArrayList<>();
 
+    /** Covers that lie over the site of a bed from the first act to the last, as sentences. */
+    private final Set<String> neverReached = new LinkedHashSet<>();
+
     private RebuildJudge(Plan plan, State end, List<RebuildAct> acts) {
         this.plan = plan;
         this.device = plan.request().device();
@@ -58,6 +61,11 @@ public final class RebuildJudge {
             judge.tests();
             judge.rests();
             judge.sums(rebuild);
+            for (String each : judge.neverReached) {
+                if (rebuild.broken().stream().noneMatch(said -> said.contains(each))) {
+                    judge.faults.add("it does not say that " + each);
+                }
+            }
         }
         return judge.faults;
     }
@@ -227,7 +235,9 @@ public final class RebuildJudge {
         }
         Unit then = units.get(beds.get(0));
         for (String cover : joint.under()) {
-            if (then.together(cover, joint.site())) {
+            if (units.stream().allMatch(unit -> unit.together(cover, joint.site()))) {
+                neverReached.add(device.part(cover).name() + " lies over it");
+            } else if (then.together(cover, joint.site())) {
                 faults.add(cover + " hides the site of " + id + " when its bed is laid");
             }
         }
@@ -553,6 +563,25 @@ public final class RebuildJudge {
         return setups;
     }
 
+    /**
+     * The time of an act that the plan counts. A placing may close what arrived open, and one that
+     * puts back what arrived apart may close what the plan let go.
+     */
+    private long msOfPlan(RebuildAct act) {
+        boolean ofPlan = act.undoes().isPresent();
+        long ms = ofPlan ? act.ms() : 0;
+        if (act.kind().isPlacing()) {
+            for (String id : act.joints()) {
+                boolean arrivedOpen = plan.request().start().released().contains(id);
+                if (!device.kindOf(device.joint(id)).laid() && ofPlan == arrivedOpen) {
+                    long restoreMs = device.joint(id).firstWay().restoreMs();
+                    ms += ofPlan ? -restoreMs : restoreMs;
+                }
+            }
+        }
+        return ms;
+    }
+
     private void sums(Rebuild rebuild) {
         if (!setups().equals(acts.stream().map(RebuildAct::setupMs).toList())) {
             faults.add("set-ups are " + setups());
@@ -561,11 +590,7 @@ public final class RebuildJudge {
             faults.add("the bound is above the set-ups");
         }
         long restore = plan.acts().stream().mapToLong(CostedAct::restoreMs).sum();
-        long undone =
-                acts.stream()
-                        .filter(act -> act.undoes().isPresent())
-                        .mapToLong(RebuildAct::ms)
-                        .sum();
+        long undone = acts.stream().mapToLong(this::msOfPlan).sum();
         if (restore != undone) {
             faults.add("restoring takes " + undone + " ms, and the plan says " + restore);
         }

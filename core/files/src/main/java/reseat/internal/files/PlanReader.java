@@ -95,6 +95,7 @@ public final class PlanReader {
                     Optional.empty(),
                     State.closed(),
                     Rules.none(),
+                    false,
                     acts(list),
                     OptionalLong.empty());
         }
@@ -124,6 +125,7 @@ public final class PlanReader {
                 goal(fields.get("goal")),
                 start instanceof Node.Fields map ? state(map) : State.closed(),
                 rules(fields.get("rules")),
+                leaveOpen(fields),
                 acts instanceof Node.Items list ? acts(list) : wrong(acts, "acts", "a list"),
                 total(fields));
     }
@@ -139,6 +141,20 @@ public final class PlanReader {
     private static Origin at(Node.Fields fields, String key) {
         Node node = fields.get(key);
         return node == null ? fields.at() : node.at();
+    }
+
+    private boolean leaveOpen(Node.Fields fields) {
+        Node node = fields.get("leaveOpen");
+        if (node == null) {
+            return false;
+        }
+        String text = fields.text("leaveOpen");
+        if (text == null || !(text.equals("true") || text.equals("false"))) {
+            problems.error(
+                    node.at(),
+                    "leaveOpen: found " + node.describe() + ", expected true or false");
+        }
+        return "true".equals(text);
     }
 
     private OptionalLong total(Node.Fields fields) {

@@ -144,6 +144,9 @@ public final class PlanWriter {
         }
         texts(node.putArray("leftOpen"), rebuild.leftOpen());
         texts(node.putArray("leftApart"), rebuild.leftApart());
+        if (!rebuild.broken().isEmpty()) {
+            texts(node.putArray("broken"), rebuild.broken());
+        }
     }
 
     private static void act(JsonObject node, RebuildAct act) {

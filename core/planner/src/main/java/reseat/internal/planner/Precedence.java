@@ -44,24 +44,25 @@ final class Precedence {
     }
 
     /**
-     * Adds pairs unless they contradict what is known.
+     * Adds rules unless they contradict what is known.
      *
      * @return whether they were added; none is if one cannot be
      */
-    boolean add(List<Pair> pairs) {
-        if (pairs.stream().allMatch(pair -> has(pair.earlier(), pair.later()))) {
-            return true;
-        }
+    boolean add(List<Rule> rules) {
         List<BitSet> known = new ArrayList<>();
         after.forEach(row -> known.add((BitSet) row.clone()));
-        for (Pair pair : pairs) {
-            if (!close(pair)) {
-                after = known;
-                return false;
+        int before = choices.size();
+        boolean kept = true;
+        for (Rule rule : rules) {
+            if (rule.oneOf().size() > 1) {
+                choices.add(rule);
+            } else {
+                kept &= close(rule.oneOf().get(0));
             }
         }
-        if (!decide()) {
+        if (!kept || !decide()) {
             after = known;
+            choices.subList(before, choices.size()).clear();
             return false;
         }
         return true;

@@ -13,7 +13,9 @@ import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.State;
+import reseat.model.Way;
 import reseat.plan.Plan;
+import reseat.plan.RebuildAct;
 import reseat.plan.Stand;
 
 /**
@@ -33,6 +35,9 @@ public final class RebuildItems {
     /** Places of the items that undo moves, by part, in the plain reverse. */
     private final Map<String, List<Integer>> placings = new LinkedHashMap<>();
 
+    /** Places of the items that may close a joint, by joint: the last of them to be done does. */
+    private final Map<String, List<Integer>> closers = new LinkedHashMap<>();
+
     /**
      * Finds the items.
      *
@@ -44,13 +49,19 @@ public final class RebuildItems {
         this.end = before.isEmpty() ? plan.request().start() : State.closed();
         this.teardown = new ArrayList<>(before);
         plan.acts().forEach(costed -> teardown.add(costed.act()));
+        Set<String> notByMoves = new LinkedHashSet<>(end.released());
+        for (Act act : teardown) {
+            if (act instanceof Act.Release release) {
+                notByMoves.add(release.joint());
+            }
+        }
         List<List<Undoing>> beds = new ArrayList<>();
         teardown.forEach(act -> beds.add(new ArrayList<>()));
         List<List<Undoing>> undone = new ArrayList<>();
         for (int at = 0; at < teardown.size(); at++) {
             int ofPlan = at - before.size();
             OptionalInt undoes = ofPlan < 0 ? OptionalInt.empty() : OptionalInt.of(ofPlan);
-            List<Undoing> all = new ArrayList<>(Undoing.of(device, teardown.get(at), undoes));
+            List<Undoing> all = new ArrayList<>(Undoing.of(device, teardown.get(at), notByMoves, undoes));
             if (all.size() > 1) {
                 Undoing bed = all.remove(0);
                 beds.get(covering(bed.joints().get(0), at)).add(bed);
@@ -66,6 +77,11 @@ public final class RebuildItems {
             if (items.get(at).kind().isPlacing()) {
                 for (String part : ((Act.MoveParts) items.get(at).act()).parts()) {
                     placings.computeIfAbsent(part, p -> new ArrayList<>()).add(at);
+                }
+            }
+            if (items.get(at).kind() != RebuildAct.Kind.BED) {
+                for (Joint joint : items.get(at).joints()) {
+                    closers.computeIfAbsent(joint.id(), j -> new ArrayList<>()).add(at);
                 }
             }
         }
@@ -146,19 +162,35 @@ public final class RebuildItems {
     }
 
     /**
-     * Returns the placings that carry one of two parts without the other, in the plain reverse: the
-     * parts are together when all of them are done.
+     * Returns the items that may close a joint: the last of them to be done does. A joint without
+     * an own closing that gives is closed by the last placing that it leads out of.
      */
-    List<Integer> joining(String one, String other) {
-        Set<Integer> either = new LinkedHashSet<>(placings(one));
-        either.addAll(placings(other));
-        return either.stream()
-                .filter(at -> placings(one).contains(at) != placings(other).contains(at))
-                .sorted()
-                .toList();
+    List<Integer> closers(Joint joint) {
+        return closers.getOrDefault(joint.id(), List.of());
     }
 
-    /** Returns the supplies that must be cut while an item is done. */
+    /** Returns the items that may close a joint, for each joint that closes, in order. */
+    Map<Joint, List<Integer>> closers() {
+        Map<Joint, List<Integer>> all = new LinkedHashMap<>();
+        closers.forEach((joint, at) -> all.put(device.joint(joint), at));
+        return all;
+    }
+
+    /** Returns whether a joint closes for good or has to rest, and so closes as late as possible. */
+    boolean isLate(Joint joint) {
+        Way way = joint.firstWay();
+        for (int at : closers(joint)) {
+            if (items.get(at).act() instanceof Act.Release release) {
+                way = Objects.requireNonNull(joint.ways().get(release.way()));
+            }
+        }
+        return Undoing.isIrreversible(device, joint, way) || Undoing.dwell(device, joint, way) > 0;
+    }
+
+    /**
+     * Returns the supplies that must be cut while an item is done. What a placing may close counts:
+     * if another placing closes it, that one comes later and has the same needs.
+     */
     Set<String> needs(int at) {
         Undoing item = items.get(at);
         Set<String> needs = new LinkedHashSet<>();

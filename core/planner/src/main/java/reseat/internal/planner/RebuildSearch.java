@@ -43,8 +43,9 @@ public final class RebuildSearch {
      * @param order the items in order; empty if none was found
      * @param setupMs its set-ups, in milliseconds
      * @param boundMs no order has less
+     * @param stopped whether it was stopped before it knew whether there is an order
      */
-    public record Outcome(List<Integer> order, long setupMs, long boundMs) {
+    public record Outcome(List<Integer> order, long setupMs, long boundMs, boolean stopped) {
         public Outcome {
             order = List.copyOf(order);
         }
@@ -65,11 +66,11 @@ public final class RebuildSearch {
     /**
      * Prepares a search.
      *
-     * @param pairs what has to be kept besides the rules
+     * @param wanted what has to be kept besides the rules
      * @param posture how the device lies at first; the hand is bare
      */
     public RebuildSearch(
-            RebuildItems items, List<Pair> pairs, ActOrderRules rules, String posture) {
+            RebuildItems items, List<Rule> wanted, ActOrderRules rules, String posture) {
         this.items = items;
         this.table = items.device().setup();
         this.hangs = new Hangs(items);
@@ -81,8 +82,9 @@ public final class RebuildSearch {
             before.add(new BitSet());
             stanceOf[at] = items.get(at).tool().isPresent() ? stance(items.get(at)) : -1;
         }
-        pairs.forEach(pair -> before.get(pair.later()).set(pair.earlier()));
-        for (Rule rule : rules.rules()) {
+        List<Rule> all = new ArrayList<>(rules.rules());
+        all.addAll(wanted);
+        for (Rule rule : all) {
             if (rule.oneOf().size() > 1) {
                 choices.add(rule);
             } else {
@@ -113,13 +115,13 @@ public final class RebuildSearch {
         while (!open.isEmpty()) {
             Node node = open.remove();
             if (node.done.cardinality() == items.size()) {
-                return new Outcome(order(node), node.cost, node.cost);
+                return new Outcome(order(node), node.cost, node.cost, false);
             }
             if (best.getOrDefault(new Key(node.done, node.stance), Long.MAX_VALUE) < node.cost) {
                 continue;
             }
             if (expanded++ >= expansions) {
-                return new Outcome(List.of(), Long.MAX_VALUE, node.least);
+                return new Outcome(List.of(), Long.MAX_VALUE, node.least, true);
             }
             boolean aside = hangs.at(node.done);
             for (int item : next(node)) {
@@ -132,7 +134,7 @@ public final class RebuildSearch {
                 }
             }
         }
-        return new Outcome(List.of(), Long.MAX_VALUE, 0);
+        return new Outcome(List.of(), Long.MAX_VALUE, 0, false);
     }
 
     private long setup(int from, int to, boolean aside) {

@@ -63,12 +63,12 @@ public final class RebuildTests {
         used.addAll(test.needs());
         for (String id : used) {
             if (device.joints().containsKey(id)) {
-                needs.addAll(closing(device.joint(id)));
+                needs.addAll(items.closers(device.joint(id)));
             } else {
                 needs.addAll(items.placings(id));
                 for (Joint joint : device.joints().values()) {
                     if (joint.holds().contains(id) && isConnector(joint)) {
-                        needs.addAll(closing(joint));
+                        needs.addAll(items.closers(joint));
                     }
                 }
             }
@@ -79,29 +79,19 @@ public final class RebuildTests {
         return needs;
     }
 
-    private Set<Integer> closing(Joint joint) {
-        Set<Integer> closing = new LinkedHashSet<>();
-        for (int at = 0; at < items.size(); at++) {
-            if (items.get(at).kind().isUndoing() && items.get(at).joints().contains(joint)) {
-                closing.add(at);
-            }
-        }
-        return closing;
-    }
-
     private boolean isConnector(Joint joint) {
         return device.kindOf(joint).role().filter(Kind.Role.CONNECTOR::equals).isPresent();
     }
 
-    /** Returns the items that close an isolator. */
-    Set<Integer> isolators() {
+    private Set<Integer> isolators() {
         Set<Integer> isolators = new LinkedHashSet<>();
-        for (int at = 0; at < items.size(); at++) {
-            if (items.get(at).kind().isUndoing()
-                    && items.get(at).joints().stream().anyMatch(Joint::isIsolator)) {
-                isolators.add(at);
-            }
-        }
+        items.closers()
+                .forEach(
+                        (joint, closers) -> {
+                            if (joint.isIsolator()) {
+                                isolators.addAll(closers);
+                            }
+                        });
         return isolators;
     }
 

@@ -11,6 +11,7 @@ import reseat.model.ConsumableUse;
 import reseat.model.Device;
 import reseat.model.FunctionTest;
 import reseat.model.Joint;
+import reseat.model.Way;
 import reseat.plan.Plan;
 import reseat.plan.RebuildAct;
 import reseat.plan.Stand;
@@ -64,14 +65,16 @@ public final class RebuildWriter {
         List<Stand> stands = items.stands(order);
         for (int k = 0; k < order.size(); k++) {
             Undoing item = items.get(order.get(k));
-            if (item.isLate()) {
-                List<FunctionTest> ready = readyFor(order.get(k));
-                while (!ready.isEmpty()) {
-                    test(ready, stands.get(k));
-                    ready = readyFor(order.get(k));
+            Stand before = stands.get(k);
+            Closing closing = closing(item, before, stands.get(k + 1));
+            if (item.kind().isUndoing() && closing.isLate()) {
+                testsBefore(closing, before);
+                if (turns(item)) {
+                    rests.cure().ifPresent(wait -> rest(wait, before));
+                    testsBefore(closing, before);
                 }
             }
-            item(item, stands.get(k), stands.get(k + 1));
+            item(item, before, stands.get(k + 1));
             done.add(order.get(k));
         }
         Stand end = stands.get(stands.size() - 1);
@@ -84,24 +87,32 @@ public final class RebuildWriter {
         return List.copyOf(acts);
     }
 
-    private List<FunctionTest> readyFor(int closing) {
+    private boolean turns(Undoing item) {
+        return !item.posture().orElse(posture).equals(posture);
+    }
+
+    private void testsBefore(Closing closing, Stand now) {
+        List<FunctionTest> ready = readyFor(closing);
+        while (!ready.isEmpty()) {
+            test(ready, now);
+            ready = readyFor(closing);
+        }
+    }
+
+    private List<FunctionTest> readyFor(Closing closing) {
         return tests.due().stream()
                 .filter(test -> !test.leak() && !made.contains(test))
-                .filter(test -> !tests.needs(test).contains(closing) && tests.isReady(test, done))
-                .filter(t -> items.get(closing).irreversible() || !rests.isDisturbedBy(t))
+                .filter(test -> tests.isReady(test, done))
+                .filter(test -> closing.irreversible() || !rests.isDisturbedBy(test))
                 .toList();
     }
 
     private void item(Undoing item, Stand before, Stand after) {
         String nextTool = item.tool().orElse(tool);
         String nextPosture = item.posture().orElse(posture);
-        List<Joint> closed =
-                item.kind() == RebuildAct.Kind.BED
-                        ? item.joints()
-                        : item.joints().stream()
-                                .filter(j -> before.isReleased(j.id()) && !after.isReleased(j.id()))
-                                .toList();
-        if (!nextPosture.equals(posture)) {
+        Closing closing = closing(item, before, after);
+        List<Joint> closed = closing.joints();
+        if (turns(item)) {
             rests.cure().ifPresent(wait -> rest(wait, before));
         }
         if (item.kind().isUndoing() && closed.stream().anyMatch(Joint::isIsolator)) {
@@ -111,7 +122,6 @@ public final class RebuildWriter {
         long setup = device.setup().setupMs(tool, posture, nextTool, nextPosture, aside);
         tool = nextTool;
         posture = nextPosture;
-        Closing closing = Closing.of(device, item, closed);
         List<String> fresh =
                 item.kind().isUndoing()
                         ? involved(item).stream().filter(notYetFresh::contains).toList()
@@ -255,27 +265,47 @@ public final class RebuildWriter {
         rests.passed(wait.ms());
     }
 
+    private Closing closing(Undoing item, Stand before, Stand after) {
+        return Closing.of(
+                device,
+                item,
+                item.kind() == RebuildAct.Kind.BED
+                        ? item.joints()
+                        : item.joints().stream()
+                                .filter(j -> before.isReleased(j.id()) && !after.isReleased(j.id()))
+                                .toList());
+    }
+
     /** What an act does with the joints that close with it. */
     private record Closing(
-            long ms, List<ConsumableUse> consumes, boolean irreversible, long dwellMs) {
+            List<Joint> joints,
+            long ms,
+            List<ConsumableUse> consumes,
+            boolean irreversible,
+            long dwellMs) {
 
         static Closing of(Device device, Undoing item, List<Joint> closed) {
-            if (!item.kind().isPlacing()) {
-                return new Closing(item.ms(), item.consumes(), item.irreversible(), item.dwellMs());
-            }
             long ms = item.ms();
-            List<ConsumableUse> consumes = new ArrayList<>();
-            for (Joint joint : closed) {
-                if (!device.kindOf(joint).laid()) {
-                    ms += joint.firstWay().restoreMs();
-                    consumes.addAll(joint.firstWay().consumes());
+            List<ConsumableUse> consumes = new ArrayList<>(item.consumes());
+            boolean irreversible = item.irreversible();
+            long dwellMs = item.dwellMs();
+            if (item.kind().isPlacing()) {
+                for (Joint joint : closed) {
+                    Way way = joint.firstWay();
+                    irreversible |= Undoing.isIrreversible(device, joint, way);
+                    dwellMs = Math.max(dwellMs, Undoing.dwell(device, joint, way));
+                    if (!device.kindOf(joint).laid()) {
+                        ms += way.restoreMs();
+                        consumes.addAll(way.consumes());
+                    }
                 }
             }
-            return new Closing(
-                    ms,
-                    consumes,
-                    item.irreversible() && !closed.isEmpty(),
-                    closed.isEmpty() ? 0 : item.dwellMs());
+            return new Closing(closed, ms, consumes, irreversible, dwellMs);
+        }
+
+        /** Returns whether it closes for good or has to rest, and so comes as late as possible. */
+        boolean isLate() {
+            return irreversible || dwellMs > 0;
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
 import reseat.model.Device;
@@ -21,13 +22,15 @@ import reseat.plan.RebuildAct;
  *     by something or not
  * @param undoes place of the act of the plan that it undoes; empty if there is none
  * @param act the act of the teardown that it undoes or lays for
- * @param joints the joint that it makes or lays; for a placing those that may close with it
+ * @param joints the joint that it makes or lays; for a placing those that may close with it: they
+ *     give, have no closing of their own and lead out of it
  * @param tool id of the tool; empty if it takes hand and device as they are
  * @param posture id of the posture; empty if it takes them as they are
  * @param ms time in milliseconds, without what closes with a placing
  * @param consumes what it uses up, without what closes with a placing
- * @param irreversible whether what it makes cannot be opened again without destroying it
- * @param dwellMs how long what it makes has to rest, in milliseconds
+ * @param irreversible whether what it makes cannot be opened again without destroying it; false
+ *     for a placing
+ * @param dwellMs how long what it makes has to rest, in milliseconds; 0 for a placing
  */
 public record Undoing(
         RebuildAct.Kind kind,
@@ -46,14 +49,19 @@ public record Undoing(
         consumes = List.copyOf(consumes);
     }
 
-    /** Returns the undoing of an act, with the bed before it if it has one. */
-    static List<Undoing> of(Device device, Act act, OptionalInt undoes) {
+    /**
+     * Returns the undoing of an act, with the bed before it if it has one.
+     *
+     * @param notByMoves ids of joints that no placing closes
+     */
+    static List<Undoing> of(
+            Device device, Act act, Set<String> notByMoves, OptionalInt undoes) {
         if (act instanceof Act.Release release) {
             return made(device, release, undoes);
         }
         return List.of(
                 act instanceof Act.MoveParts move
-                        ? placed(device, move, undoes)
+                        ? placed(device, move, notByMoves, undoes)
                         : prepared(device, (Act.Prepared) act, undoes));
     }
 
@@ -95,10 +103,12 @@ public record Undoing(
                 0);
     }
 
-    private static Undoing placed(Device device, Act.MoveParts move, OptionalInt undoes) {
+    private static Undoing placed(
+            Device device, Act.MoveParts move, Set<String> notByMoves, OptionalInt undoes) {
         List<Joint> giving =
                 device.joints().values().stream()
                         .filter(joint -> joint.gives() && leadsOut(joint, move.parts()))
+                        .filter(joint -> !notByMoves.contains(joint.id()))
                         .toList();
         long ms = move.parts().stream().mapToLong(p -> device.move(p).restoreMs()).max().orElse(0);
         return new Undoing(
@@ -110,8 +120,8 @@ public record Undoing(
                 Optional.of(device.move(move.parts().get(0)).posture()),
                 ms,
                 List.of(),
-                giving.stream().anyMatch(j -> isIrreversible(device, j, j.firstWay())),
-                giving.stream().mapToLong(j -> dwell(device, j, j.firstWay())).max().orElse(0));
+                false,
+                0);
     }
 
     private static Undoing prepared(Device device, Act.Prepared act, OptionalInt undoes) {
@@ -128,11 +138,6 @@ public record Undoing(
                 List.of(),
                 false,
                 0);
-    }
-
-    /** Returns whether it closes for good or has to rest, and so comes as late as possible. */
-    boolean isLate() {
-        return irreversible || dwellMs > 0;
     }
 
     /** Returns whether it lays or makes something with what burns. */
@@ -167,11 +172,11 @@ public record Undoing(
         return pressed ? device.hand() : way.tool();
     }
 
-    private static long dwell(Device device, Joint joint, Way way) {
+    static long dwell(Device device, Joint joint, Way way) {
         return Math.max(device.kindOf(joint).dwellMs(), device.manipulation(way.kind()).dwellMs());
     }
 
-    private static boolean isIrreversible(Device device, Joint joint, Way way) {
+    static boolean isIrreversible(Device device, Joint joint, Way way) {
         return device.kindOf(joint).irreversible()
                 || device.manipulation(way.kind()).irreversible();
     }

@@ -1,13 +1,16 @@
 package reseat.internal.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
+import reseat.model.Signal;
 import reseat.plan.Advice;
 import reseat.plan.RebuildAct;
 import reseat.plan.Tally;
+import reseat.sheet.Caution;
 import reseat.sheet.Group;
 import reseat.sheet.Step;
 
@@ -69,8 +72,7 @@ final class RebuildSteps {
         List<Advice> advice = Cautions.merge(source.notes().rebuild(), run.acts());
         List<Step.Screw> screws = words.screws(RebuildWords.joints(acts));
         Cautions.Before before =
-                cautions.with(
-                        cautions.before(advice, run.number()), words.alike(screws, run.number()));
+                cautions.with(cautions.before(advice, run.number()), own(run, screws));
         List<ConsumableUse> uses = RebuildWords.uses(acts);
         List<String> details = rebuildWords.details(run, acts, uses);
         details.addAll(Cautions.details(advice, source.runs()::numberOf));
@@ -99,6 +101,24 @@ final class RebuildSteps {
                 acts.stream().mapToLong(RebuildAct::ms).sum(),
                 acts.stream().mapToLong(RebuildAct::dwellMs).sum(),
                 doneMs);
+    }
+
+    /** Messages of the sheet: look-alikes, and before the first step what the order breaks. */
+    private List<Caution> own(Run run, List<Step.Screw> screws) {
+        List<Caution> own = new ArrayList<>(words.alike(screws, run.number()));
+        if (run.first() == 0) {
+            for (String broken : source.rebuild().broken()) {
+                own.add(
+                        new Caution(
+                                Signal.CAUTION,
+                                broken,
+                                "order of the rebuild",
+                                Source.sentence(broken),
+                                Optional.empty(),
+                                run.number()));
+            }
+        }
+        return own;
     }
 
     private static Step.Kind kind(RebuildAct.Kind kind) {
