@@ -324,7 +324,7 @@ class PowerTest {
                             "connector plug: pack frame slack under=one cuts=cell",
                             "supply cell of=pack");
             assertEquals(
-                    Map.of("cell", "moving one part at a time, nobody reaches plug, which cuts it"),
+                    Map.of("cell", "no way leads to plug, which cuts it, unless parts that only lie"+ " together move as one"),
                     device.power().dropped());
             assertEquals(List.of(), why(device, "pack"));
             assertEquals(List.of(), why(device, "fan"));
