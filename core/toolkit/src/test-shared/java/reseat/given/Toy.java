@@ -1,10 +1,5 @@
 package reseat.given;
 
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
@@ -14,6 +9,12 @@ import reseat.model.SetupTable;
 import reseat.model.Supply;
 import reseat.model.Tool;
 import reseat.model.Way;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * States toy devices, one short line a fact. The base is {@code frame}, and the first part unless
@@ -66,8 +67,22 @@ public final class Toy {
     private static Map<String, List<String>> words(String fact) {
         List<String> keys =
                 List.of(
-                        "part", "joint", "under", "tool", "posture", "takes", "spare", "holds",
-                        "needs", "cuts", "slack", "or", "dearer", "ruins", "gives", "strained");
+                        "part",
+                        "joint",
+                        "under",
+                        "tool",
+                        "posture",
+                        "takes",
+                        "spare",
+                        "holds",
+                        "needs",
+                        "cuts",
+                        "slack",
+                        "or",
+                        "dearer",
+                        "ruins",
+                        "gives",
+                        "strained");
         Map<String, List<String>> words = new LinkedHashMap<>();
         String key = "";
         for (String word : fact.split(" ")) {

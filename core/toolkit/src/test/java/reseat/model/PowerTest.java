@@ -4,15 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+import reseat.model.Power.Need;
+import reseat.model.Power.Rule;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.junit.jupiter.api.Nested;
-import org.junit.jupiter.api.Test;
-import reseat.model.Power.Need;
-import reseat.model.Power.Rule;
 
 /** What needs power cut, and why: each rule on a device of a few lines. */
 class PowerTest {
@@ -324,7 +326,10 @@ class PowerTest {
                             "connector plug: pack frame slack under=one cuts=cell",
                             "supply cell of=pack");
             assertEquals(
-                    Map.of("cell", "no way leads to plug, which cuts it, unless parts that only lie"+ " together move as one"),
+                    Map.of(
+                            "cell",
+                            "no way leads to plug, which cuts it, unless parts that only lie"
+                                    + " together move as one"),
                     device.power().dropped());
             assertEquals(List.of(), why(device, "pack"));
             assertEquals(List.of(), why(device, "fan"));
