@@ -2,10 +2,9 @@ package reseat.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import java.nio.file.Path;
 
 /**
  * What surely cannot be taken apart is refused with the facts that block it; what can be is not.

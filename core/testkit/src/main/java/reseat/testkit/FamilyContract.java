@@ -1,5 +1,18 @@
 package reseat.testkit;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import reseat.fasten.FastenerTables;
 import reseat.files.DeviceFiles;
 import reseat.files.Reading;
@@ -14,20 +27,6 @@ import reseat.spi.DeviceFamily;
 import reseat.spi.DeviceTemplate;
 import reseat.spi.Question;
 import reseat.testkit.PluginContract.Breaches;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** The contract of device families. */
 final class FamilyContract {

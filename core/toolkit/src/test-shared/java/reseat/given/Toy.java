@@ -1,5 +1,10 @@
 package reseat.given;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
@@ -9,12 +14,6 @@ import reseat.model.SetupTable;
 import reseat.model.Supply;
 import reseat.model.Tool;
 import reseat.model.Way;
-
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * States toy devices, one short line a fact. The base is {@code frame}, and the first part unless

@@ -1,14 +1,21 @@
 package reseat.console.command;
 
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
 import reseat.console.load.OurPlugins;
 import reseat.console.sheet.Terminal;
 import reseat.fasten.FastenerInputException;
@@ -19,16 +26,6 @@ import reseat.files.RegisteredId;
 import reseat.text.JsonText;
 import reseat.text.Nearest;
 import reseat.text.TimeText;
-
-import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 
 /** Lists the ids that a device file may name without defining them, and what each means. */
 @Command(

@@ -1,5 +1,10 @@
 package reseat.console.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import reseat.model.Signal;
 import reseat.sheet.Caution;
 import reseat.sheet.Entry;
@@ -9,12 +14,6 @@ import reseat.sheet.Need;
 import reseat.sheet.Sheet;
 import reseat.sheet.Step;
 import reseat.text.TimeText;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * A sheet on one page, for a person who has read the whole one. It leaves out how a step is done,

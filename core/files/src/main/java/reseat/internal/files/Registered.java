@@ -1,17 +1,16 @@
 package reseat.internal.files;
 
-import reseat.files.RegisteredId;
-import reseat.internal.files.Scalars.WrongValue;
-import reseat.model.Duration;
-import reseat.model.Origin;
-import reseat.spi.DeviceFamily;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import reseat.files.RegisteredId;
+import reseat.internal.files.Scalars.WrongValue;
+import reseat.model.Duration;
+import reseat.model.Origin;
+import reseat.spi.DeviceFamily;
 
 /** Lists the ids of the built-in data and of families; see {@code RegisteredId}. */
 public final class Registered {

@@ -1,5 +1,10 @@
 package reseat.internal.files;
 
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 import reseat.internal.files.Scalars.ScalarType;
 import reseat.internal.files.Scalars.WrongValue;
 import reseat.internal.files.Shape.FormatKey;
@@ -8,12 +13,6 @@ import reseat.model.Ids;
 import reseat.model.Origin;
 import reseat.text.ListText;
 import reseat.text.QuoteText;
-
-import java.util.HashSet;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Checks a tree against the description of the format and reports every difference. */
 final class ShapeCheck {

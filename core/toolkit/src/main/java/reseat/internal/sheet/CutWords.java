@@ -1,15 +1,14 @@
 package reseat.internal.sheet;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import reseat.fasten.CutPlan;
 import reseat.internal.fasten.EdgeNames;
 import reseat.model.Bond;
 import reseat.text.ListText;
 import reseat.text.NumberText;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Words for how deep a bond may be cut, where to begin, and in which passes. */
 final class CutWords {

@@ -1,5 +1,13 @@
 package reseat.internal.sheet;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import reseat.fasten.StripPlan;
 import reseat.model.Act;
 import reseat.model.ConsumableUse;
@@ -13,15 +21,6 @@ import reseat.plan.RebuildAct;
 import reseat.sheet.Names;
 import reseat.sheet.Step;
 import reseat.text.TimeText;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /** What a step of the rebuild says. */
 final class RebuildWords {

@@ -2,8 +2,10 @@ package reseat.devicechecks.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-
 import reseat.check.CheckInput;
 import reseat.model.Act;
 import reseat.model.CostedAct;
@@ -12,10 +14,6 @@ import reseat.model.Goal;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.Rebuild;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.stream.Stream;
 
 class PowerCheckTest {
 
