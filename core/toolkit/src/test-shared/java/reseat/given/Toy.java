@@ -66,22 +66,8 @@ public final class Toy {
     private static Map<String, List<String>> words(String fact) {
         List<String> keys =
                 List.of(
-                        "part",
-                        "joint",
-                        "under",
-                        "tool",
-                        "posture",
-                        "takes",
-                        "spare",
-                        "holds",
-                        "needs",
-                        "cuts",
-                        "slack",
-                        "or",
-                        "dearer",
-                        "ruins",
-                        "gives",
-                        "strained");
+                        "part", "joint", "under", "tool", "posture", "takes", "spare", "holds",
+                        "needs", "cuts", "slack", "or", "dearer", "ruins", "gives", "strained");
         Map<String, List<String>> words = new LinkedHashMap<>();
         String key = "";
         for (String word : fact.split(" ")) {
