@@ -51,7 +51,9 @@ class ErrorsByCauseTest {
 
         assertEquals(
                 1,
-                err.lines().filter(line -> line.contains("there is no part \"cell-sheet\"")).count(),
+                err.lines()
+                        .filter(line -> line.contains("there is no part \"cell-sheet\""))
+                        .count(),
                 err);
         assertTrue(err.contains("Did you mean \"cell-sheets\"? The same at "), err);
     }

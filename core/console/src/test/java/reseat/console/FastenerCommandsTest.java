@@ -137,8 +137,7 @@ class FastenerCommandsTest {
         }
         assertTrue(Ran.reseat("driver", "phillips0").out().startsWith("PH0 in PH0: fits"));
         assertTrue(Ran.reseat("driver", "allen1.5").out().startsWith("H1.5 in H1.5: fits"));
-        assertTrue(
-                Ran.reseat("driver", "--thread", "M3", "--head", "grub").out().contains("H1.5"));
+        assertTrue(Ran.reseat("driver", "--thread", "M3", "--head", "grub").out().contains("H1.5"));
     }
 
     @Test

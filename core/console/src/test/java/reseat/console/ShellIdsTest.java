@@ -18,7 +18,8 @@ class ShellIdsTest {
     @BeforeEach
     void write() throws Exception {
         Path file = folder.resolve("tile.yaml");
-        Files.writeString(file, FastenerCommandsTest.DEVICE + "variants: {dark: {name: Dark tile}}\n");
+        Files.writeString(
+                file, FastenerCommandsTest.DEVICE + "variants: {dark: {name: Dark tile}}\n");
         device = file.toString();
     }
 

@@ -97,7 +97,8 @@ class FaultyFilesTest {
         refuses(
                 "tests:\n",
                 "tests:\n  x: »[1]\n",
-                "x: found a list, expected a map with the keys text, of and needs");
+                "x: found a list, expected a map with the keys text, of, needs, switchedOn, at and"
+                        + " leak");
     }
 
     @Test

@@ -131,7 +131,11 @@ final class Obstacles {
             return first + ListText.ids(released.joints()) + " would have to be released already";
         }
         if (fact instanceof Fact.Apart apart) {
-            return first + apart.part() + " and " + apart.other() + " would have to be apart already";
+            return first
+                    + apart.part()
+                    + " and "
+                    + apart.other()
+                    + " would have to be apart already";
         }
         return first + ((Fact.Cut) fact).supply() + " would have to be cut already";
     }
@@ -205,8 +209,7 @@ final class Obstacles {
     }
 
     /** Why something waits for the cut of a supply. */
-    private static String live(
-            String who, boolean one, String supply, List<Power.Need> needs) {
+    private static String live(String who, boolean one, String supply, List<Power.Need> needs) {
         Power.Rule rule =
                 needs.stream()
                         .filter(need -> need.supply().equals(supply))
@@ -300,7 +303,9 @@ final class Obstacles {
             beyond.stream()
                     .filter(p -> p != c.base)
                     .filter(failures::partFails)
-                    .filter(p -> failures.cause(p).filter(same(condition)).isEmpty()).limit(1).forEach(this::tellPart);
+                    .filter(p -> failures.cause(p).filter(same(condition)).isEmpty())
+                    .limit(1)
+                    .forEach(this::tellPart);
         }
     }
 

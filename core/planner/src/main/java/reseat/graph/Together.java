@@ -115,8 +115,7 @@ final class Together {
             } else if (fact instanceof Fact.Apart apart) {
                 Bits.addAll(needs, net.needsOfApart(c.part(apart.part()), c.part(apart.other())));
             } else {
-                Bits.addAll(
-                        needs, net.needsOfCut(steps.isolators(((Fact.Cut) fact).supply())));
+                Bits.addAll(needs, net.needsOfCut(steps.isolators(((Fact.Cut) fact).supply())));
             }
         }
         return needs;
@@ -155,9 +154,7 @@ final class Together {
             if (Arrays.stream(c.holds[j]).allMatch(parts::contains)) {
                 List<String> held = Arrays.stream(c.holds[j]).mapToObj(p -> c.partIds[p]).toList();
                 Tie.Kind kind =
-                        c.gives[j]
-                                ? Tie.Kind.GIVES
-                                : c.slack[j] ? Tie.Kind.SLACK : Tie.Kind.RIGID;
+                        c.gives[j] ? Tie.Kind.GIVES : c.slack[j] ? Tie.Kind.SLACK : Tie.Kind.RIGID;
                 joints.computeIfAbsent(new Tie(held, kind, List.of()), key -> new ArrayList<>())
                         .addAll(List.of(c.members[j]));
             }

@@ -30,9 +30,9 @@ import reseat.simulate.Verdict;
  * compared, except that moves of the same part keep the order they are given in, and the lower
  * bound holds for all of these. What a teardown costs besides for parts laid aside depends on the
  * whole order: it is charged, but compared between the given order and the best other one alone, so
- * there a gap may stay. Prepare acts that are not among the items count as done. The
- * simulator judges an order before it is handed out. All valid orders leave the unit in the same
- * state, so what a plan reaches is reached by any of them.
+ * there a gap may stay. Prepare acts that are not among the items count as done. The simulator
+ * judges an order before it is handed out. All valid orders leave the unit in the same state, so
+ * what a plan reaches is reached by any of them.
  *
  * <p>Stateless; may be shared between threads. With a limit on expansions the same request gives
  * the same answer. An order is never dearer than the given one where that is valid. The time grows
@@ -124,9 +124,7 @@ public final class ActOrder {
         List<OrderItem> items = request.items();
         AsideCost aside = new AsideCost(unit.device(), unit.state(), acts(items));
         List<Optional<String>> postures =
-                items.stream()
-                        .map(item -> item.stance().map(OrderItem.Stance::posture))
-                        .toList();
+                items.stream().map(item -> item.stance().map(OrderItem.Stance::posture)).toList();
         String first = request.start().posture();
         List<Integer> order = found.order();
         long setupMs = found.setupMs() + aside.ms(order, postures, first);
@@ -260,8 +258,7 @@ public final class ActOrder {
         if (unit.rebuild()) {
             Collections.reverse(acts);
         }
-        Verdict verdict =
-                Simulator.simulate(unit.device(), unit.state(), prepared(unit, acts));
+        Verdict verdict = Simulator.simulate(unit.device(), unit.state(), prepared(unit, acts));
         if (!verdict.allowed()) {
             throw new IllegalStateException(
                     "the solver and the simulator disagree, so there is no order: "

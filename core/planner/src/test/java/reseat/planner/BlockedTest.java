@@ -153,9 +153,7 @@ class BlockedTest {
                         .requireJoints(List.of("screw"))
                         .forbidJoints(List.of("screw"));
         assertEquals(
-                List.of(
-                        "what is required is impossible",
-                        "releasing screw is forbidden"),
+                List.of("what is required is impossible", "releasing screw is forbidden"),
                 why(SLATE, new Goal.Reach("bond"), rules));
     }
 
@@ -173,9 +171,7 @@ class BlockedTest {
     void aTeardownThatStopsAtOneJoint() {
         Rules rules = Rules.none().permitRuin(List.of("display")).forbidJoints(List.of("screw"));
         assertEquals(
-                List.of(
-                        "the device cannot be taken apart fully",
-                        "releasing screw is forbidden"),
+                List.of("the device cannot be taken apart fully", "releasing screw is forbidden"),
                 why(SLATE, new Goal.Teardown(), rules));
     }
 

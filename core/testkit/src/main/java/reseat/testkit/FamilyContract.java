@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import reseat.fasten.FastenerTables;
 import reseat.files.DeviceFiles;
 import reseat.files.Reading;
@@ -47,11 +48,7 @@ final class FamilyContract {
         if (!Arrays.equals(defaults(), defaults())) {
             breaches.add(family.id() + ": its data differs when opened again");
         }
-        read(
-                "its data",
-                "format: reseat-device/1\nid: bare\nfamily: "
-                        + family.id()
-                        + "\nbase: it\nparts: {it: {kind: frame}}\njoints: {}\n");
+        bare();
         family.fastenerRows()
                 .forEach(
                         (name, text) -> {
@@ -68,6 +65,20 @@ final class FamilyContract {
             made.addAll(verify(template));
         }
         return made;
+    }
+
+    /** Reads a device of little but a plug that cuts all supplies of the family. */
+    private void bare() {
+        String text =
+                "format: reseat-device/1\nid: bare\nfamily: "
+                        + family.id()
+                        + "\nbase: it\nparts: {it: {kind: frame}, lead: {kind: part}}\n"
+                        + "joints: {plug: {kind: clip, holds: [lead, it], cuts: %s}}\n";
+        List<String> supplies =
+                read(String.format(text, "[]"), untold -> {})
+                        .map(device -> List.copyOf(device.supplies().keySet()))
+                        .orElse(List.of());
+        read("its data", String.format(text, supplies));
     }
 
     private byte[] defaults() {
@@ -136,6 +147,10 @@ final class FamilyContract {
     }
 
     private Optional<Device> read(String what, String text) {
+        return read(text, problem -> breaches.add(family.id() + ": " + what + ": " + problem));
+    }
+
+    private Optional<Device> read(String text, Consumer<String> told) {
         try {
             Path file = Files.createTempFile("reseat-contract", ".yaml");
             try {
@@ -144,13 +159,9 @@ final class FamilyContract {
                 reading.problems()
                         .forEach(
                                 problem ->
-                                        breaches.add(
-                                                family.id()
-                                                        + ": "
-                                                        + what
-                                                        + ": "
-                                                        + problem.toString()
-                                                                .replace(file.toString(), "file")));
+                                        told.accept(
+                                                problem.toString()
+                                                        .replace(file.toString(), "file")));
                 return reading.device();
             } finally {
                 Files.delete(file);

@@ -194,8 +194,7 @@ public record CutPlan(
                 run = null;
                 continue;
             }
-            double from =
-                    run != null && run.edge() == at.edge() ? run.fromMm() : at.fromMm();
+            double from = run != null && run.edge() == at.edge() ? run.fromMm() : at.fromMm();
             Place longer = new Place(at.edge(), from, at.toMm());
             run = longer;
             if (best == null

@@ -190,8 +190,8 @@ public final class FastenerTables {
 
     /**
      * Returns the usual size of a head with a drive: countersunk heads with a hexagon socket (ISO
-     * 10642) are wider than those with other recesses (ISO 7046). Empty as {@link
-     * #headSize(String, ScrewThread)} is.
+     * 10642) are wider than those with other recesses (ISO 7046). Empty as {@link #headSize(String,
+     * ScrewThread)} is.
      */
     public Optional<HeadSize> headSize(String head, ScrewThread thread, Optional<Drive> drive) {
         String form = headForm(head);

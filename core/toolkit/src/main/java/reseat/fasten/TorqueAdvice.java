@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The torque of one seat: given by the maker, stated without a source, taken from the family's table, or estimated, in this
- * order of preference.
+ * The torque of one seat: given by the maker, stated without a source, taken from the family's
+ * table, or estimated, in this order of preference.
  *
  * @param basis which of these
  * @param valueNm the torque in newton metres

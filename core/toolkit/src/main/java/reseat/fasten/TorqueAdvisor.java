@@ -225,8 +225,7 @@ public final class TorqueAdvisor {
         } else if (type.headDiameterMm().isPresent()) {
             request.head(tables.headSize(type.head(), type.headDiameterMm().getAsDouble()));
         } else {
-            tables.headSize(
-                            type.head(), thread, Optional.of(tables.drives().drive(type.drive())))
+            tables.headSize(type.head(), thread, Optional.of(tables.drives().drive(type.drive())))
                     .ifPresent(request::head);
         }
         request.drive(tables.drives().drive(type.drive()));

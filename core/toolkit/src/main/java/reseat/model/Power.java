@@ -86,8 +86,9 @@ public final class Power {
     }
 
     /**
-     * Returns the supplies that are cut before anything inside the device is touched, in this order,
-     * whether they can be or not: those that are marked, else the one with the fewest members on its way.
+     * Returns the supplies that are cut before anything inside the device is touched, in this
+     * order, whether they can be or not: those that are marked, else the one with the fewest
+     * members on its way.
      */
     public List<String> first() {
         return first;

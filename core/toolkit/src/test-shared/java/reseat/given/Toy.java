@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Kind;
 import reseat.model.Move;
 import reseat.model.Part;
 import reseat.model.SetupTable;
@@ -44,6 +45,10 @@ public final class Toy {
                     TOOLS.forEach(
                             id -> device.add(new Tool(id, id, Optional.empty(), Optional.empty())));
                     device.add(new Supply("cell", "Cell")).add(new Supply("dock", "Dock"));
+                    device.add(Kind.plain(Kind.Scope.PART, "part"))
+                            .add(Kind.plain(Kind.Scope.JOINT, "joint"))
+                            .add(Kind.plain(Kind.Scope.MANIPULATION, "lift"))
+                            .add(Kind.plain(Kind.Scope.MANIPULATION, "undo"));
                     if (!List.of(facts).contains("part frame")) {
                         device.add(part(Map.of("part", List.of("frame"))));
                     }

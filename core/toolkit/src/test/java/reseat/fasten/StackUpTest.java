@@ -150,11 +150,15 @@ class StackUpTest {
                         .screw("s", TestDevice.seat("right").lengths(1, 5).depth(5.5))
                         .screw("deep", TestDevice.seat("right").lengths(1, 5).depth(9))
                         .build();
-        assertEquals("other in s bottoms 0.5 mm before the head clamps: its tip touches the ground of"
-                        + " the hole.", swap(device).told());
+        assertEquals(
+                "other in s bottoms 0.5 mm before the head clamps: its tip touches the ground of"
+                        + " the hole.",
+                swap(device).told());
         StackUp deep = StackUp.of(tables, device, "deep", device.screwTypes().get("other"));
-        assertEquals("other in deep bottoms 0.2 mm before the head clamps: its tip touches the ground of"
-                        + " the hole.", deep.told());
+        assertEquals(
+                "other in deep bottoms 0.2 mm before the head clamps: its tip touches the ground of"
+                        + " the hole.",
+                deep.told());
         StackUp right = StackUp.of(tables, device, "deep");
         assertEquals(0.8, right.bottomClearanceMm().orElseThrow(), 1e-9);
     }

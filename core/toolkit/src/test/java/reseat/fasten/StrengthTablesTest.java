@@ -178,9 +178,19 @@ class StrengthTablesTest {
 
     /** ISO 8839 CU2 and CU3: trfastenings.com technical tables. */
     @ParameterizedTest
-    @CsvSource({"M1.6, 0.10", "M2, 0.21", "M2.5, 0.45", "M3, 0.8", "M3.5, 1.3", "M4, 1.9", "M5, 3.8"})
+    @CsvSource({
+        "M1.6, 0.10",
+        "M2, 0.21",
+        "M2.5, 0.45",
+        "M3, 0.8",
+        "M3.5, 1.3",
+        "M4, 1.9",
+        "M5, 3.8"
+    })
     void brassBreaksAtTheTableOfItsStandard(String thread, String torque) {
-        assertTrue(torsion(thread + " brass into steel, 3 mm").contains(figure(torque) + " N·m of ISO 8839 (trfastenings"));
+        assertTrue(
+                torsion(thread + " brass into steel, 3 mm")
+                        .contains(figure(torque) + " N·m of ISO 8839 (trfastenings"));
     }
 
     /** ISO 3506-1: Optimas table. */
@@ -192,7 +202,9 @@ class StrengthTablesTest {
         "M3, A2-80, 1.8"
     })
     void stainlessBreaksAtTheTableOfItsStandard(String thread, String grade, String torque) {
-        assertTrue(torsion(thread + " " + grade + " into steel, 3 mm").contains(figure(torque) + " N·m of ISO 3506-1 (Optimas"));
+        assertTrue(
+                torsion(thread + " " + grade + " into steel, 3 mm")
+                        .contains(figure(torque) + " N·m of ISO 3506-1 (Optimas"));
     }
 
     private String torsion(String words) {
@@ -205,7 +217,8 @@ class StrengthTablesTest {
     }
 
     private static String figure(String number) {
-        return "breaking torque " + new java.math.BigDecimal(number).stripTrailingZeros().toPlainString();
+        return "breaking torque "
+                + new java.math.BigDecimal(number).stripTrailingZeros().toPlainString();
     }
 
     /** Head diameter, and recess number: fullerfasteners.com ISO 7046-2 and ISO 7047. */

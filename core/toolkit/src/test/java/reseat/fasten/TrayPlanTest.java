@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import reseat.fasten.FastenerTables;
 import reseat.given.TestDevice;
 import reseat.model.Device;
 

@@ -249,8 +249,8 @@ class PowerTest {
                 "part a",
                 "joint x: a frame under=lid cuts=north",
                 "joint y: a frame cuts=south",
-                "supply south",
-                "supply north"
+                "supply north",
+                "supply south"
             };
             assertEquals(List.of("south"), FewWords.device(lines).power().first());
             lines[2] = "joint x: a frame cuts=north";
@@ -324,7 +324,9 @@ class PowerTest {
                             "connector plug: pack frame slack under=one cuts=cell",
                             "supply cell of=pack");
             assertEquals(
-                    Map.of("cell", "no way leads to plug, which cuts it, unless parts that only lie"
+                    Map.of(
+                            "cell",
+                            "no way leads to plug, which cuts it, unless parts that only lie"
                                     + " together move as one"),
                     device.power().dropped());
             assertEquals(List.of(), why(device, "pack"));

@@ -30,7 +30,8 @@ import reseat.text.TimeText;
 /** Lists the ids that a device file may name without defining them, and what each means. */
 @Command(
         name = "kinds",
-        description = "List the kinds, tools, hazards and fastener names that device files may use.",
+        description =
+                "List the kinds, tools, hazards and fastener names that device files may use.",
         customSynopsis = {"reseat kinds [OPTIONS]", "       reseat kinds ID [OPTIONS]"},
         sortOptions = false,
         footer = {
@@ -93,8 +94,7 @@ final class KindsCommand implements Callable<Integer> {
 
     /** Returns all ids, those of fasteners last. */
     static List<RegisteredId> all(FastenerTables tables) {
-        List<RegisteredId> all =
-                new ArrayList<>(RegisteredId.all(OurPlugins.quietly().families()));
+        List<RegisteredId> all = new ArrayList<>(RegisteredId.all(OurPlugins.quietly().families()));
         TABLES.forEach(
                 (table, what) ->
                         tables.rows(table).stream().map(row -> named(what, row)).forEach(all::add));
@@ -147,8 +147,7 @@ final class KindsCommand implements Callable<Integer> {
 
     private static void list(List<RegisteredId> all, PrintWriter out) {
         Map<String, List<RegisteredId>> groups = new LinkedHashMap<>();
-        all.forEach(
-                each -> groups.computeIfAbsent(each.what(), w -> new ArrayList<>()).add(each));
+        all.forEach(each -> groups.computeIfAbsent(each.what(), w -> new ArrayList<>()).add(each));
         String gap = "";
         for (Map.Entry<String, List<RegisteredId>> group : groups.entrySet()) {
             out.print(gap);
@@ -194,7 +193,8 @@ final class KindsCommand implements Callable<Integer> {
                         (key, value) -> {
                             if (!value.equals(means) && !key.endsWith("Ms") && !basis(each, key)) {
                                 out.println(
-                                        terminal.fitted("  " + key + ": " + value(each, key, value, all)));
+                                        terminal.fitted(
+                                                "  " + key + ": " + value(each, key, value, all)));
                             }
                         });
     }

@@ -38,8 +38,7 @@ final class Doubt {
         return switch (link.obstacle().fact()) {
             case COVER -> under(link.about().joint(), about, of);
             case HOLD -> places.at(pointer(true, of) + "/holds");
-            case NEED, NO_ISOLATOR ->
-                    places.at(pointer(link.about().joint(), about) + "/needs");
+            case NEED, NO_ISOLATOR -> places.at(pointer(link.about().joint(), about) + "/needs");
             case STRAIN -> places.at(pointer(true, about) + "/ways");
             case MANNER -> places.at(pointer(false, about) + "/move");
         };
@@ -91,7 +90,9 @@ final class Doubt {
                     if (id.equals(about) || places.at(pointer(true, id) + "/needs").equals(here)) {
                         copy.needs.set(
                                 j,
-                                all.needs.get(j).stream().filter(need -> !need.equals(of)).toList());
+                                all.needs.get(j).stream()
+                                        .filter(need -> !need.equals(of))
+                                        .toList());
                     }
                 }
             }
@@ -124,7 +125,9 @@ final class Doubt {
                     alike =
                             (int)
                                     all.manners.stream()
-                                            .filter(all.manners.get(all.of(link.about().id()))::equals)
+                                            .filter(
+                                                    all.manners.get(all.of(link.about().id()))
+                                                            ::equals)
                                             .count();
         }
         return alike;

@@ -100,7 +100,10 @@ final class Problems {
      */
     List<Problem> sorted() {
         List<Problem> all = new ArrayList<>(kept);
-        shared.values().stream().filter(same -> !same.isEmpty()).map(Problems::one).forEach(all::add);
+        shared.values().stream()
+                .filter(same -> !same.isEmpty())
+                .map(Problems::one)
+                .forEach(all::add);
         Collections.sort(all);
         if (more > 0) {
             String message = "and " + more + " more";

@@ -301,8 +301,7 @@ final class Reachability {
         }
         List<String> hiding = hiding(j);
         if (!hiding.isEmpty()) {
-            return new Obstacle(
-                    Obstacle.Fact.COVER, "is hidden by", hiding.get(0), hiding.get(0));
+            return new Obstacle(Obstacle.Fact.COVER, "is hidden by", hiding.get(0), hiding.get(0));
         }
         for (int[] strains : all.strains.get(j)) {
             for (int other : strains) {
@@ -407,7 +406,8 @@ final class Reachability {
      *
      * @param id its id
      * @param joint whether it is a joint
-     * @param from the part from which it cannot be separated; of a joint the base, which says nothing
+     * @param from the part from which it cannot be separated; of a joint the base, which says
+     *     nothing
      */
     record Stuck(String id, boolean joint, String from) {}
 

@@ -70,8 +70,7 @@ final class ReachabilityCheck {
         }
         if (!stuck.isEmpty()) {
             problems.error(
-                    places.at(""),
-                    "more can never come apart, for other reasons: " + named(stuck));
+                    places.at(""), "more can never come apart, for other reasons: " + named(stuck));
         }
     }
 
@@ -105,8 +104,7 @@ final class ReachabilityCheck {
         return new Attempt(doubt, doubt.alike(facts), rest, new Reachability(rest).stuck());
     }
 
-    private void report(
-            Attempt cause, Reachability reach, List<Stuck> stuck, boolean everything) {
+    private void report(Attempt cause, Reachability reach, List<Stuck> stuck, boolean everything) {
         Link wrong = cause.doubt.link();
         Stuck about = wrong.about();
         Set<String> left = new HashSet<>();
@@ -165,6 +163,8 @@ final class ReachabilityCheck {
             }
         }
         int more = some.size() - named;
-        return more == 0 ? ListText.and(words) : String.join(", ", words) + " and " + more + " more";
+        return more == 0
+                ? ListText.and(words)
+                : String.join(", ", words) + " and " + more + " more";
     }
 }

@@ -30,6 +30,7 @@ public final class Registered {
         PREPARES("prepare act", "prepare");
 
         private final String what;
+
         @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of words
         private final List<String> path;
 

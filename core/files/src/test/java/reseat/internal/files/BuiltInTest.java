@@ -53,7 +53,7 @@ class BuiltInTest {
         for (String kind : kinds.fields("manipulations").entries().keySet()) {
             joints.append("  m-")
                     .append(kind)
-                    .append(": {kind: screw, holds: [p-part, b], screw: s, ways: {w: ");
+                    .append(": {kind: clip, holds: [p-part, b], ways: {w: ");
             joints.append(kind).append("}}\n");
         }
         Path file = Files.writeString(folder.resolve("all.yaml"), text.append(joints).toString());

@@ -164,8 +164,7 @@ public final class Compiled {
         moving = new Moving(this, supplies);
     }
 
-    private void compileNode(
-            int j, List<Joint> group, Rules rules, Map<String, Integer> supplies) {
+    private void compileNode(int j, List<Joint> group, Rules rules, Map<String, Integer> supplies) {
         Joint joint = group.get(0);
         members[j] = group.stream().map(Joint::id).toArray(String[]::new);
         for (String member : members[j]) {
@@ -200,8 +199,7 @@ public final class Compiled {
                                 .sorted()
                                 .toArray();
                 allowed.add(
-                        new Option(
-                                inHand.of(way.tool(), way.posture()), costMs, way.id(), strain));
+                        new Option(inHand.of(way.tool(), way.posture()), costMs, way.id(), strain));
             }
         }
         options[j] = withoutDominated(allowed, rules).toArray(Option[]::new);
@@ -261,7 +259,9 @@ public final class Compiled {
         return partMs[part] + partRestoreMs[part];
     }
 
-    /** Returns what moving parts together costs at least, with its restore time, in milliseconds. */
+    /**
+     * Returns what moving parts together costs at least, with its restore time, in milliseconds.
+     */
     public long moveCost(int[] together) {
         long ms = 0;
         long restoreMs = 0;
@@ -330,7 +330,7 @@ public final class Compiled {
                                             || (other.costMs() == option.costMs()
                                                     && (!within(option.strain(), other.strain())
                                                             || options.indexOf(other)
-                                                            < options.indexOf(option))));
+                                                                    < options.indexOf(option))));
             if (options.stream().noneMatch(beats)) {
                 kept.add(option);
             }

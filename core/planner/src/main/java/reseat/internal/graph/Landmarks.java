@@ -12,14 +12,15 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The facts form an AND/OR graph. A node is released (AND) when its covers are apart from its
  * site, its supplies are cut and what strains it is released, or, if it gives (OR), when one of its
- * parts goes; a supply is cut when one of its isolators is released (OR); two parts are apart (OR) when one of them has gone without the
- * other; a part can go (AND) when each of its rigid joints is released or the parts beyond go along
- * (OR), the same for the supplies that joints which give need cut, each of its covers has left or
- * goes along (OR), and the supplies are cut that it needs cut in whatever company. Facts once reached are assumed to stay
- * reached. The needs of a fact are the union over the AND and the intersection over the OR of the
- * needs below, as the <em>greatest</em> solution, so that an alternative which needs the fact
- * itself does not count; but parts that go along support each other, so the needs of going are the
- * <em>least</em> solution for given needs of the rest.
+ * parts goes; a supply is cut when one of its isolators is released (OR); two parts are apart (OR)
+ * when one of them has gone without the other; a part can go (AND) when each of its rigid joints is
+ * released or the parts beyond go along (OR), the same for the supplies that joints which give need
+ * cut, each of its covers has left or goes along (OR), and the supplies are cut that it needs cut
+ * in whatever company. Facts once reached are assumed to stay reached. The needs of a fact are the
+ * union over the AND and the intersection over the OR of the needs below, as the <em>greatest</em>
+ * solution, so that an alternative which needs the fact itself does not count; but parts that go
+ * along support each other, so the needs of going are the <em>least</em> solution for given needs
+ * of the rest.
  *
  * <p>Method: complete landmarks of AND/OR graphs (Keyder, Richter, Helmert, ECAI 2010), with the
  * inner least fixpoint added here for groups. Sound: by induction over the acts of any plan,

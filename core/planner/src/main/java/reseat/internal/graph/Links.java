@@ -131,7 +131,8 @@ final class Links {
                                 .map(
                                         options ->
                                                 Arrays.stream(options)
-                                                        .flatMapToInt(o -> Arrays.stream(o.strain()))
+                                                        .flatMapToInt(
+                                                                o -> Arrays.stream(o.strain()))
                                                         .distinct()
                                                         .toArray())
                                 .toList());

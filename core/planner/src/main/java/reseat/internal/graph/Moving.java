@@ -33,6 +33,7 @@ public final class Moving {
     private final long[] onTheWay;
 
     private final boolean[] outside;
+
     /** Supplies that are cut before anything inside, in this order. */
     private final long[] first;
 
@@ -119,7 +120,9 @@ public final class Moving {
                 : stated[part];
     }
 
-    /** Returns the supplies that are cut first, up to one to whose isolators an act is on the way. */
+    /**
+     * Returns the supplies that are cut first, up to one to whose isolators an act is on the way.
+     */
     private long firstUnless(long onTheWay) {
         long needed = 0;
         for (long supply : first) {
@@ -218,9 +221,7 @@ public final class Moving {
      */
     public long setupMs(int from, int to, long[] released, char[] place) {
         long ms = c.setup[from][to];
-        return turnOpenMs > 0 && turns[from][to] && isAside(released, place)
-                ? ms + turnOpenMs
-                : ms;
+        return turnOpenMs > 0 && turns[from][to] && isAside(released, place) ? ms + turnOpenMs : ms;
     }
 
     private boolean isAside(long[] released, char[] place) {

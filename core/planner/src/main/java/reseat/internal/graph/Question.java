@@ -50,8 +50,7 @@ public final class Question {
      *
      * @param outside whether only acts count that can be done with the device closed
      */
-    public Question(
-            Device device, State start, Optional<Goal> goal, Rules rules, boolean outside) {
+    public Question(Device device, State start, Optional<Goal> goal, Rules rules, boolean outside) {
         this.device = device;
         this.start = start;
         this.goal = goal;

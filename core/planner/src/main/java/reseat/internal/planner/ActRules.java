@@ -249,9 +249,7 @@ final class ActRules {
     /** Returns the acts of which the first releases a joint. */
     private List<Integer> releasers(Joint joint) {
         Integer release = releases.get(joint.id());
-        return release == null
-                ? lettingGo.getOrDefault(joint.id(), List.of())
-                : List.of(release);
+        return release == null ? lettingGo.getOrDefault(joint.id(), List.of()) : List.of(release);
     }
 
     /** Adds what keeps an act out of all stretches in which two parts lie together. */

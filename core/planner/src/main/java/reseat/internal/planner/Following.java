@@ -125,9 +125,7 @@ final class Following {
                 continue;
             }
             int[] group = group(node.at, part, inNeed);
-            if (group.length > 0
-                    && !task.forbidden(group)
-                    && task.unpowered(node.at, group)) {
+            if (group.length > 0 && !task.forbidden(group) && task.unpowered(node.at, group)) {
                 works.remove();
                 for (int p : group) {
                     moved[p] = true;

@@ -8,8 +8,9 @@ import reseat.internal.graph.Compiled;
 
 /**
  * The moves that a position allows, power apart. Parts held rigidly together form bodies; a move
- * takes bodies that slack joints or joints which give link, agree on tool and posture, and bring along every cover that lies on them.
- * Found by listing connected sets of bodies, smallest index first, each once.
+ * takes bodies that slack joints or joints which give link, agree on tool and posture, and bring
+ * along every cover that lies on them. Found by listing connected sets of bodies, smallest index
+ * first, each once.
  */
 final class Groups {
 

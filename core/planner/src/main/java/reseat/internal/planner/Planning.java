@@ -42,7 +42,8 @@ public final class Planning {
     /** The best plan of one kind, if there is any, and what is known of all of its kind. */
     private record Found(List<CostedAct> acts, long totalMs, long lowerBoundMs, Plan.Ended ended) {
 
-        static final Found NOTHING = new Found(List.of(), Bound.NEVER, Bound.NEVER, Plan.Ended.PROVED);
+        static final Found NOTHING =
+                new Found(List.of(), Bound.NEVER, Bound.NEVER, Plan.Ended.PROVED);
 
         boolean none() {
             return totalMs >= Bound.NEVER;
@@ -84,7 +85,8 @@ public final class Planning {
     private PlanResult run() {
         Task task = new Task(request);
         if (task.reached(task.start()) && !prepareRequired()) {
-            return new PlanResult.Found(new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, rebuilds));
+            return new PlanResult.Found(
+                    new Plan(request, List.of(), 0, 0, Plan.Ended.PROVED, 0, rebuilds));
         }
         Found outside = insideMs > 0 ? search(new Task(request, true), 0) : Found.NOTHING;
         Found found = outside.or(search(task, insideMs));
@@ -150,9 +152,7 @@ public final class Planning {
 
     private boolean isOnlyInside(Prepare prepare) {
         return prepare.onlyInside()
-                && !request.rules()
-                        .requiredActs()
-                        .contains(new Act.Prepared(prepare.id()).id());
+                && !request.rules().requiredActs().contains(new Act.Prepared(prepare.id()).id());
     }
 
     private boolean prepareRequired() {
@@ -203,8 +203,7 @@ public final class Planning {
     private List<CostedAct> costed(Node node, Compiled c) {
         Node.Step step = Objects.requireNonNull(node.step);
         Position before = Objects.requireNonNull(node.from).at;
-        long setup =
-                c.moving.setupMs(before.clazz, node.at.clazz, before.released, before.place);
+        long setup = c.moving.setupMs(before.clazz, node.at.clazz, before.released, before.place);
         List<CostedAct> acts = new ArrayList<>();
         if (step instanceof Node.Step.Release release) {
             String wayId = c.options[release.node()][release.option()].id();

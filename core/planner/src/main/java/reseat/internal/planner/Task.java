@@ -120,8 +120,8 @@ final class Task {
     }
 
     /**
-     * Returns whether a node may be released by a way that nothing strains: its covers are away, its
-     * supplies cut, and no required move becomes impossible.
+     * Returns whether a node may be released by a way that nothing strains: its covers are away,
+     * its supplies cut, and no required move becomes impossible.
      */
     boolean available(Position at, int node) {
         char site = at.place[c.site[node]];

@@ -48,7 +48,10 @@ final class Works {
             int move = c.nodes + p;
             if (before[move] != null) {
                 for (int j : c.nodesOf[p]) {
-                    if (!c.slack[j] && !c.gives[j] && before[j] != null && !Bits.get(before[j], move)) {
+                    if (!c.slack[j]
+                            && !c.gives[j]
+                            && before[j] != null
+                            && !Bits.get(before[j], move)) {
                         Bits.addAll(before[move], before[j]);
                     }
                 }

@@ -299,8 +299,7 @@ final class Estimator {
         double outer = in.head().bearingMm();
         double area = Math.PI / 4 * (outer * outer - in.holeMm() * in.holeMm());
         double load = area * under.rm().getAsDouble();
-        Rule share =
-                tables.rule(under.thermoplastic() ? "plastic-torque-share" : "strip-share");
+        Rule share = tables.rule(under.thermoplastic() ? "plastic-torque-share" : "strip-share");
         add(
                 Limit.Kind.HEAD_BEARING,
                 torqueAtNm(share.low() * load),

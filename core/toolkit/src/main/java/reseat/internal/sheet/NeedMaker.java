@@ -141,7 +141,9 @@ final class NeedMaker {
                         why,
                         (screw ? need.count() + " × " + need.id() + " (" + name + ")" : name)
                                 + ", "
-                                + need.number().map(n -> "order no. " + n).orElse("no order number known")
+                                + need.number()
+                                        .map(n -> "order no. " + n)
+                                        .orElse("no order number known")
                                 + ": "
                                 + why));
     }
