@@ -59,7 +59,8 @@ class GraphCommandTest {
         Ran ran = Ran.reseat("graph", file, "--free", "fan", "--forbid-part", "lid");
 
         assertEquals(0, ran.code());
-        assertTrue(ran.out().contains("because lid is in its"), ran.out());
+        assertTrue(ran.out().contains("fan cannot be freed: lid is in its way"), ran.out());
+        assertTrue(ran.out().contains("moving lid is forbidden"), ran.out());
     }
 
     @Test
