@@ -109,11 +109,7 @@ class EarlyCutTest {
     @Test
     void whereNothingIsCutThePlanStaysAsItIs() {
         Plan plan =
-                plan(
-                        Toy.of(FACTS),
-                        new Goal.Free(List.of("lid")),
-                        "release:bolt/t5",
-                        "move:lid");
+                plan(Toy.of(FACTS), new Goal.Free(List.of("lid")), "release:bolt/t5", "move:lid");
         assertSame(plan, EarlyCut.of(plan, Watch.NONE));
     }
 

@@ -19,7 +19,10 @@ import reseat.plan.Watch;
 class LettingGoTest {
 
     private static final Device CONTACTS =
-            Toy.of("part cell", "part board", "joint contacts holds cell board gives",
+            Toy.of(
+                    "part cell",
+                    "part board",
+                    "joint contacts holds cell board gives",
                     "joint plug holds board frame");
 
     private static final Goal CELL = new Goal.Free(List.of("cell"));
@@ -70,14 +73,12 @@ class LettingGoTest {
                         "joint clip holds lid frame tool spudger strained screw",
                         "joint screw holds lid frame tool t5");
         Plan plan = found(device, new Goal.Free(List.of("lid")), Rules.none());
-        assertEquals(
-                List.of("release:screw/t5", "release:clip/spudger", "move:lid"), acts(plan));
+        assertEquals(List.of("release:screw/t5", "release:clip/spudger", "move:lid"), acts(plan));
         assertTrue(plan.proved());
         Plan reach = found(device, new Goal.Reach("clip"), Rules.none());
         assertEquals(List.of("release:screw/t5"), acts(reach));
         assertEquals(
-                List.of(
-                        "screw would strain clip while tight and must be released to reach clip"),
+                List.of("screw would strain clip while tight and must be released to reach clip"),
                 Why.of(reach, new Planner()).explain("screw").links());
     }
 
@@ -91,8 +92,7 @@ class LettingGoTest {
         Rules rules = Rules.none().forbidJoints(List.of("screw"));
         PlanResult.Impossible no =
                 assertInstanceOf(
-                        PlanResult.Impossible.class,
-                        plan(device, new Goal.Reach("clip"), rules));
+                        PlanResult.Impossible.class, plan(device, new Goal.Reach("clip"), rules));
         assertEquals(
                 List.of(
                         "clip cannot be reached: screw cannot be released",

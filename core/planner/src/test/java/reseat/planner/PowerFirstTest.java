@@ -66,8 +66,7 @@ class PowerFirstTest {
                 dear::toString);
 
         Path cheap = folder.resolve("cheap.yaml");
-        Files.writeString(
-                cheap, Files.readString(FILE).replace("turnOpen: 60 s", "turnOpen: 0 s"));
+        Files.writeString(cheap, Files.readString(FILE).replace("turnOpen: 60 s", "turnOpen: 0 s"));
         List<String> left = acts(free(cheap, "fan"));
         assertTrue(left.contains("move:shell"));
         assertTrue(!left.contains("release:shell-flex"), left::toString);

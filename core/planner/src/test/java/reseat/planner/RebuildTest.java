@@ -309,9 +309,7 @@ class RebuildTest {
                         .findFirst()
                         .orElseThrow();
         long meanwhile =
-                after.subList(0, after.indexOf(wait)).stream()
-                        .mapToLong(RebuildAct::ms)
-                        .sum();
+                after.subList(0, after.indexOf(wait)).stream().mapToLong(RebuildAct::ms).sum();
         assertEquals(List.of("display-bond"), wait.joints());
         assertEquals(86_400_000, meanwhile + wait.dwellMs());
     }
