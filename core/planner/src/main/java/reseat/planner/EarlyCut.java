@@ -43,14 +43,12 @@ final class EarlyCut {
         this.watch = watch;
         best = plan.acts();
         bestMs = plan.totalMs();
-        prepared =
-                (int)
-                        best.stream()
-                                .takeWhile(act -> act.act() instanceof Act.Prepared)
-                                .count();
+        prepared = (int) best.stream().takeWhile(act -> act.act() instanceof Act.Prepared).count();
     }
 
-    /** Returns a plan of the same acts that costs no more, with the power cut as early as it gets. */
+    /**
+     * Returns a plan of the same acts that costs no more, with the power cut as early as it gets.
+     */
     static Plan of(Plan plan, Watch watch) {
         EarlyCut early = new EarlyCut(plan, watch);
         early.run();
@@ -77,7 +75,9 @@ final class EarlyCut {
         }
     }
 
-    /** Returns the supplies that are not cut at the start, those that are cut first before others. */
+    /**
+     * Returns the supplies that are not cut at the start, those that are cut first before others.
+     */
     private Collection<String> supplies() {
         Set<String> supplies = new LinkedHashSet<>(device.power().first());
         supplies.addAll(device.power().cuttable());
@@ -171,8 +171,7 @@ final class EarlyCut {
         late.forEach(k -> order.add(acts.get(k)));
         order.addAll(acts.subList(after + 1, acts.size()));
         Verdict verdict =
-                Simulator.judge(
-                        device, request.start(), request.goal(), request.rules(), order);
+                Simulator.judge(device, request.start(), request.goal(), request.rules(), order);
         if (!verdict.valid() || verdict.totalMs() > bestMs) {
             return false;
         }

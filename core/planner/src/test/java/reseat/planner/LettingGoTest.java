@@ -96,7 +96,7 @@ class LettingGoTest {
         assertEquals(
                 List.of(
                         "clip cannot be reached: screw cannot be released",
-                        "screw cannot be released: that is forbidden"),
+                        "releasing screw is forbidden"),
                 no.reasons());
     }
 }

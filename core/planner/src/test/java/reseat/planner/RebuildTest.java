@@ -229,14 +229,28 @@ class RebuildTest {
     }
 
     @Test
-    void leavesOpenWhatWasOpenAtTheStart() {
+    void leavesOpenWhatWasOpenAtTheStartIfAskedTo() {
         State start = new State(Set.of("display-bond"), List.of());
-        PlanRequest request = plan.request().from(start);
+        PlanRequest request = plan.request().from(start).leavingOpen();
         Rebuild half = Given.plan(request).rebuild();
 
         assertEquals(List.of("display-bond"), half.leftOpen());
         assertTrue(half.acts().stream().noneMatch(RebuildAct::irreversible));
         makesAllJointsDead(device, start, half);
+    }
+
+    @Test
+    void closesWholeWhatCameHalfOpen() {
+        State start = new State(Set.of("display-bond", "display-flex"), List.of(Set.of("display")));
+        Rebuild whole = Given.plan(plan.request().from(start)).rebuild();
+
+        assertEquals(List.of(), whole.leftOpen());
+        assertEquals(List.of(), whole.leftApart());
+        assertTrue(making(whole, "display-bond").irreversible());
+        assertEquals(List.of("display-flex"), making(whole, "display-flex").joints());
+        assertTrue(
+                undoing(whole).stream().anyMatch(act -> id(act).equals("move:display")),
+                whole.acts()::toString);
     }
 
     private static RebuildAct making(Rebuild rebuild, String joint) {
@@ -283,15 +297,29 @@ class RebuildTest {
     }
 
     @Test
-    void waitsForWhatCuresAfterTheActAlone() {
-        assertEquals(86_400_000, making(rebuild, "display-bond").dwellMs());
-        assertEquals(86_400_000, rebuild.dwellMs());
+    void waitsForWhatCuresAfterTheAct() {
+        List<RebuildAct> after =
+                rebuild.acts()
+                        .subList(
+                                rebuild.acts().indexOf(making(rebuild, "display-bond")) + 1,
+                                rebuild.acts().size());
+        RebuildAct wait =
+                after.stream()
+                        .filter(act -> act.kind() == RebuildAct.Kind.WAIT)
+                        .findFirst()
+                        .orElseThrow();
+        long meanwhile =
+                after.subList(0, after.indexOf(wait)).stream().mapToLong(RebuildAct::ms).sum();
+        assertEquals(List.of("display-bond"), wait.joints());
+        assertEquals(86_400_000, meanwhile + wait.dwellMs());
     }
 
     @Test
     void aWayMayCureAndCloseForGoodLikeAKindOfJoint() {
         Rebuild lid = Given.acts(Given.turned(), Given.release("lid-clip")).rebuild();
-        assertEquals(60_000, making(lid, "lid-clip").dwellMs());
+        RebuildAct wait = lid.acts().get(lid.acts().indexOf(making(lid, "lid-clip")) + 1);
+        assertEquals(RebuildAct.Kind.WAIT, wait.kind());
+        assertEquals(60_000, wait.dwellMs());
         assertTrue(making(lid, "lid-clip").irreversible());
     }
 
@@ -305,8 +333,8 @@ class RebuildTest {
                                 Given.move("lid"))
                         .rebuild();
         assertEquals(
-                List.of(RebuildAct.Kind.PUT_BACK, RebuildAct.Kind.MAKE, RebuildAct.Kind.FOLD_BACK),
-                two.acts().stream().map(RebuildAct::kind).toList());
+                List.of(RebuildAct.Kind.PUT_BACK, RebuildAct.Kind.FOLD_BACK, RebuildAct.Kind.MAKE),
+                undoing(two).stream().map(RebuildAct::kind).toList());
     }
 
     /** The device still lies face down: only the bit is fetched, from the hand. */
@@ -319,9 +347,9 @@ class RebuildTest {
     }
 
     @Test
-    void leavesApartWhatLayApartAtTheStart() {
+    void leavesApartWhatLayApartAtTheStartIfAskedTo() {
         State start = new State(Set.of("display-bond", "display-flex"), List.of(Set.of("display")));
-        Rebuild half = Given.plan(plan.request().from(start)).rebuild();
+        Rebuild half = Given.plan(plan.request().from(start).leavingOpen()).rebuild();
         assertEquals(List.of("display"), half.leftApart());
         assertEquals(Set.of("display-bond", "display-flex"), Set.copyOf(half.leftOpen()));
         assertTrue(

@@ -88,9 +88,10 @@ class TurningNotesTest {
                 said(notes.teardown(), Kind.LOOSE_PARTS));
         assertEquals(
                 List.of(
-                        "1 Bottom lies loose in the device: hold it in place while you"
-                                + " turn it (face"
-                                + " down)"),
+                        "0 Lid and Bottom lie loose in the device: hold them in place"
+                                + " while you turn it (face down)",
+                        "2 Lid lies loose in the device: hold it in place while you turn"
+                                + " it (lid at 90°)"),
                 said(notes.rebuild(), Kind.LOOSE_PARTS));
     }
 
@@ -140,7 +141,7 @@ class TurningNotesTest {
         PlanNotes notes = notes(release("deck-flex"), release("flap-flex"), release("lid-clip"));
         assertEquals(
                 List.of(
-                        "2 Deck flex will have been made 21 times; its kind is rated"
+                        "1 Deck flex will have been made 21 times; its kind is rated"
                                 + " for 20: inspect it"
                                 + " closely or replace it"),
                 said(notes.rebuild(), Kind.WEAR));
