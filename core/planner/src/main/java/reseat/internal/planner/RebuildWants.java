@@ -156,7 +156,9 @@ public final class RebuildWants {
                 continue;
             }
             Undoing item = items.get(at);
-            if (item.kind() == RebuildAct.Kind.BED && item.isFlammable(device)) {
+            if (item.kind() == RebuildAct.Kind.BED
+                    && item.isFlammable(device)
+                    && !device.power().isOutside(item.act())) {
                 want(
                         rules,
                         "The bed of "
@@ -180,22 +182,41 @@ public final class RebuildWants {
                                 late.put(joint, closers);
                             }
                         });
-        for (List<Integer> closers : late.values()) {
-            for (FunctionTest test : tests.due()) {
-                Set<Integer> needs = tests.needs(test);
-                if (!needs.containsAll(closers)) {
-                    List<Rule> rules = new ArrayList<>();
-                    needs.forEach(at -> rules.addAll(beforeLast(at, closers)));
-                    wish(rules, "A test is made later than it could be: " + test.text() + ".");
-                }
+        for (Joint joint : late.keySet()) {
+            if (items.sticksForGood(joint)) {
+                testsBefore(joining(joint), /* docked= */ false);
             }
         }
+        late.values().forEach(closers -> testsBefore(closers, /* docked= */ true));
         for (List<Integer> closers : late.values()) {
             for (int at = 0; at < items.size(); at++) {
                 List<Rule> rules = beforeLast(at, closers);
                 if (!rules.isEmpty() && !(items.get(at).act() instanceof Act.Prepared)) {
                     notLate(at, rules.get(0), late);
                 }
+            }
+        }
+    }
+
+    /** Returns the placings of which the last brings the parts of a joint together. */
+    private List<Integer> joining(Joint joint) {
+        Set<Integer> joining = new LinkedHashSet<>();
+        for (String part : joint.holds()) {
+            List<Integer> placings = items.placings(part);
+            if (!placings.isEmpty()) {
+                joining.add(placings.get(placings.size() - 1));
+            }
+        }
+        return List.copyOf(joining);
+    }
+
+    private void testsBefore(List<Integer> closers, boolean docked) {
+        for (FunctionTest test : tests.due()) {
+            Set<Integer> needs = tests.needs(test);
+            if (!needs.containsAll(closers) && (docked || !test.isDocked())) {
+                List<Rule> rules = new ArrayList<>();
+                needs.forEach(at -> rules.addAll(beforeLast(at, closers)));
+                wish(rules, "A test is made later than it could be: " + test.text() + ".");
             }
         }
     }
