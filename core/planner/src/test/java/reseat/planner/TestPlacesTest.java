@@ -47,8 +47,9 @@ class TestPlacesTest {
                 List.of(
                         RebuildAct.Kind.SWITCH_ON,
                         RebuildAct.Kind.TEST,
+                        RebuildAct.Kind.TEST,
                         RebuildAct.Kind.SWITCH_OFF),
-                rebuild.acts().subList(picture - 1, picture + 2).stream()
+                rebuild.acts().subList(picture - 1, picture + 3).stream()
                         .map(RebuildAct::kind)
                         .toList());
     }

@@ -273,7 +273,7 @@ public final class RebuildJudge {
                 }
                 if (later.kind() == RebuildAct.Kind.BED
                         && burns(later)
-                        && !device.power().isOutside(later.act().orElseThrow())) {
+                        && !later.joints().stream().allMatch(this::isLaidOutside)) {
                     faults.add(later.joints() + " is cleaned after " + isolator.joints());
                 }
             }
@@ -286,6 +286,13 @@ public final class RebuildJudge {
                 faults.add(act.joints() + " is cleaned while the device is on");
             }
         }
+    }
+
+    private boolean isLaidOutside(String id) {
+        Joint joint = device.joint(id);
+        return joint.holds().stream()
+                .filter(part -> !part.equals(joint.site()))
+                .allMatch(part -> device.power().isOutside(new Act.MoveParts(List.of(part))));
     }
 
     private boolean burns(RebuildAct act) {

@@ -158,7 +158,7 @@ public final class RebuildWants {
             Undoing item = items.get(at);
             if (item.kind() == RebuildAct.Kind.BED
                     && item.isFlammable(device)
-                    && !device.power().isOutside(item.act())) {
+                    && !isOutside(item.joints().get(0))) {
                 want(
                         rules,
                         "The bed of "
@@ -170,6 +170,13 @@ public final class RebuildWants {
                 wish(rules, isolator.name() + " is connected earlier than it has to.");
             }
         }
+    }
+
+    /** Returns whether a bed lies under parts that come off with the device closed. */
+    private boolean isOutside(Joint joint) {
+        return joint.holds().stream()
+                .filter(part -> !part.equals(joint.site()))
+                .allMatch(part -> device.power().isOutside(new Act.MoveParts(List.of(part))));
     }
 
     /** Puts what closes for good, or has to rest, after all that can be done before it. */
@@ -191,7 +198,10 @@ public final class RebuildWants {
         for (List<Integer> closers : late.values()) {
             for (int at = 0; at < items.size(); at++) {
                 List<Rule> rules = beforeLast(at, closers);
-                if (!rules.isEmpty() && !(items.get(at).act() instanceof Act.Prepared)) {
+                boolean work =
+                        items.get(at).kind().isUndoing()
+                                && !(items.get(at).act() instanceof Act.Prepared);
+                if (work && !rules.isEmpty()) {
                     notLate(at, rules.get(0), late);
                 }
             }
@@ -224,16 +234,14 @@ public final class RebuildWants {
     /** Wishes for a rule unless the item itself closes something that has to come late. */
     private void notLate(int at, Rule rule, Map<Joint, List<Integer>> late) {
         List<Pair> oneOf = new ArrayList<>(rule.oneOf());
-        if (items.get(at).kind() != RebuildAct.Kind.BED) {
-            for (Joint joint : items.get(at).joints()) {
-                if (late.containsKey(joint)) {
-                    List<Integer> others =
-                            items.closers(joint).stream().filter(each -> each != at).toList();
-                    if (others.size() != 1) {
-                        return;
-                    }
-                    oneOf.add(new Pair(others.get(0), at));
+        for (Joint joint : items.get(at).joints()) {
+            if (late.containsKey(joint)) {
+                List<Integer> others =
+                        items.closers(joint).stream().filter(each -> each != at).toList();
+                if (others.size() != 1) {
+                    return;
                 }
+                oneOf.add(new Pair(others.get(0), at));
             }
         }
         wish(List.of(new Rule(oneOf, rule.why())), EARLY);
