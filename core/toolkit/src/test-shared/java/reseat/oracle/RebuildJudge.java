@@ -271,7 +271,9 @@ public final class RebuildJudge {
                 if (later.kind().isUndoing() && needs && couldComeBefore(later, isolator)) {
                     faults.add(later.joints() + " needs what " + isolator.joints() + " connects");
                 }
-                if (later.kind() == RebuildAct.Kind.BED && burns(later)) {
+                if (later.kind() == RebuildAct.Kind.BED
+                        && burns(later)
+                        && !later.joints().stream().allMatch(this::isLaidOutside)) {
                     faults.add(later.joints() + " is cleaned after " + isolator.joints());
                 }
             }
@@ -284,6 +286,13 @@ public final class RebuildJudge {
                 faults.add(act.joints() + " is cleaned while the device is on");
             }
         }
+    }
+
+    private boolean isLaidOutside(String id) {
+        Joint joint = device.joint(id);
+        return joint.holds().stream()
+                .filter(part -> !part.equals(joint.site()))
+                .allMatch(part -> device.power().isOutside(new Act.MoveParts(List.of(part))));
     }
 
     private boolean burns(RebuildAct act) {
@@ -443,6 +452,7 @@ public final class RebuildJudge {
             if (later.kind() == RebuildAct.Kind.TEST) {
                 FunctionTest test = later.test().orElseThrow();
                 if (!test.leak()
+                        && !(test.isDocked() && now.hangs())
                         && !made.contains(test.id())
                         && isJoined(test, now)
                         && (!test.powered() || (live && !cut))) {
@@ -462,7 +472,7 @@ public final class RebuildJudge {
                 }
                 continue;
             }
-            if (!unit.together(id, device.base())) {
+            if (!unit.together(id, device.base()) && (test.isDocked() || !hangs(id, unit))) {
                 return false;
             }
             for (Joint joint : device.joints().values()) {
@@ -475,6 +485,22 @@ public final class RebuildJudge {
             }
         }
         return true;
+    }
+
+    /** Returns whether a part hangs by a connector from what lies with the base. */
+    private boolean hangs(String part, Unit unit) {
+        return device.joints().values().stream()
+                .filter(j -> j.holds().contains(part) && j.slack() && !j.gives())
+                .filter(j -> device.kindOf(j).role().equals(Optional.of(Kind.Role.CONNECTOR)))
+                .filter(j -> !unit.open.contains(j.id()))
+                .anyMatch(
+                        j ->
+                                j.holds().stream()
+                                        .allMatch(
+                                                p ->
+                                                        p.equals(part)
+                                                                || unit.together(
+                                                                        p, device.base())));
     }
 
     private boolean curing(int at) {

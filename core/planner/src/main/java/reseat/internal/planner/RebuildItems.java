@@ -178,13 +178,25 @@ public final class RebuildItems {
 
     /** Returns whether a joint closes for good or has to rest, and so closes as late as possible. */
     boolean isLate(Joint joint) {
+        Way way = wayOf(joint);
+        return Undoing.isIrreversible(device, joint, way) || Undoing.dwell(device, joint, way) > 0;
+    }
+
+    /** Returns whether the parts of a joint are set on a bed that holds them for good. */
+    boolean sticksForGood(Joint joint) {
+        return device.kindOf(joint).laid()
+                && !closers(joint).isEmpty()
+                && Undoing.isIrreversible(device, joint, wayOf(joint));
+    }
+
+    private Way wayOf(Joint joint) {
         Way way = joint.firstWay();
         for (int at : closers(joint)) {
             if (items.get(at).act() instanceof Act.Release release) {
                 way = Objects.requireNonNull(joint.ways().get(release.way()));
             }
         }
-        return Undoing.isIrreversible(device, joint, way) || Undoing.dwell(device, joint, way) > 0;
+        return way;
     }
 
     /**

@@ -56,27 +56,77 @@ public final class RebuildTests {
         return due;
     }
 
-    /** Returns the items that must be done before a test. */
+    /**
+     * Returns the items that must be done before a test. A part that hangs by a connector is tested
+     * before it is put in place.
+     */
     Set<Integer> needs(FunctionTest test) {
-        Set<Integer> needs = new LinkedHashSet<>();
+        Set<Integer> needs = closings(test);
+        for (String part : parts(test)) {
+            List<Integer> placings = items.placings(part);
+            List<Joint> hanging = test.isDocked() ? List.of() : slackConnectors(part);
+            if (hanging.isEmpty() || placings.isEmpty()) {
+                needs.addAll(placings);
+            } else {
+                needs.addAll(placings.subList(0, placings.size() - 1));
+                for (String other : hanging.get(0).holds()) {
+                    if (!other.equals(part)) {
+                        needs.addAll(items.placings(other));
+                    }
+                }
+            }
+        }
+        return needs;
+    }
+
+    private static List<String> used(FunctionTest test) {
         Set<String> used = new LinkedHashSet<>(test.of());
         used.addAll(test.needs());
-        for (String id : used) {
+        return List.copyOf(used);
+    }
+
+    private List<String> parts(FunctionTest test) {
+        return used(test).stream().filter(device.parts()::containsKey).toList();
+    }
+
+    /** Returns the closings that a test needs. */
+    private Set<Integer> closings(FunctionTest test) {
+        Set<Integer> closings = new LinkedHashSet<>();
+        for (String id : used(test)) {
             if (device.joints().containsKey(id)) {
-                needs.addAll(items.closers(device.joint(id)));
+                closings.addAll(items.closers(device.joint(id)));
             } else {
-                needs.addAll(items.placings(id));
                 for (Joint joint : device.joints().values()) {
                     if (joint.holds().contains(id) && isConnector(joint)) {
-                        needs.addAll(items.closers(joint));
+                        closings.addAll(items.closers(joint));
                     }
                 }
             }
         }
         if (test.powered()) {
-            needs.addAll(isolators());
+            closings.addAll(isolators());
         }
-        return needs;
+        return closings;
+    }
+
+    private List<Joint> slackConnectors(String part) {
+        return device.joints().values().stream()
+                .filter(joint -> joint.holds().contains(part))
+                .filter(joint -> joint.slack() && !joint.gives() && isConnector(joint))
+                .toList();
+    }
+
+    /** Returns whether a part is in place, or hangs by a connector from what is. */
+    private boolean isJoined(String part, FunctionTest test, Stand now) {
+        return now.withBase(part)
+                || (!test.isDocked()
+                        && slackConnectors(part).stream()
+                                .anyMatch(
+                                        joint ->
+                                                !now.isReleased(joint.id())
+                                                        && joint.holds().stream()
+                                                                .filter(p -> !p.equals(part))
+                                                                .allMatch(now::withBase)));
     }
 
     private boolean isConnector(Joint joint) {
@@ -95,9 +145,15 @@ public final class RebuildTests {
         return isolators;
     }
 
-    /** Returns whether a test can be made when some items are done. */
-    boolean isReady(FunctionTest test, Set<Integer> done) {
-        if (!done.containsAll(needs(test))) {
+    /**
+     * Returns whether a test can be made when some items are done.
+     *
+     * @param now where the unit stands then; with a part that hangs it is not docked
+     */
+    boolean isReady(FunctionTest test, Set<Integer> done, Stand now) {
+        if (!done.containsAll(closings(test))
+                || !parts(test).stream().allMatch(part -> isJoined(part, test, now))
+                || (test.isDocked() && !now.tethers().isEmpty())) {
             return false;
         }
         if (!test.powered()) {

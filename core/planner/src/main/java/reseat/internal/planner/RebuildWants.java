@@ -156,7 +156,9 @@ public final class RebuildWants {
                 continue;
             }
             Undoing item = items.get(at);
-            if (item.kind() == RebuildAct.Kind.BED && item.isFlammable(device)) {
+            if (item.kind() == RebuildAct.Kind.BED
+                    && item.isFlammable(device)
+                    && !isOutside(item.joints().get(0))) {
                 want(
                         rules,
                         "The bed of "
@@ -170,6 +172,13 @@ public final class RebuildWants {
         }
     }
 
+    /** Returns whether a bed lies under parts that come off with the device closed. */
+    private boolean isOutside(Joint joint) {
+        return joint.holds().stream()
+                .filter(part -> !part.equals(joint.site()))
+                .allMatch(part -> device.power().isOutside(new Act.MoveParts(List.of(part))));
+    }
+
     /** Puts what closes for good, or has to rest, after all that can be done before it. */
     private void late() {
         Map<Joint, List<Integer>> late = new LinkedHashMap<>();
@@ -180,22 +189,44 @@ public final class RebuildWants {
                                 late.put(joint, closers);
                             }
                         });
-        for (List<Integer> closers : late.values()) {
-            for (FunctionTest test : tests.due()) {
-                Set<Integer> needs = tests.needs(test);
-                if (!needs.containsAll(closers)) {
-                    List<Rule> rules = new ArrayList<>();
-                    needs.forEach(at -> rules.addAll(beforeLast(at, closers)));
-                    wish(rules, "A test is made later than it could be: " + test.text() + ".");
-                }
+        for (Joint joint : late.keySet()) {
+            if (items.sticksForGood(joint)) {
+                testsBefore(joining(joint), /* docked= */ false);
             }
         }
+        late.values().forEach(closers -> testsBefore(closers, /* docked= */ true));
         for (List<Integer> closers : late.values()) {
             for (int at = 0; at < items.size(); at++) {
                 List<Rule> rules = beforeLast(at, closers);
-                if (!rules.isEmpty() && !(items.get(at).act() instanceof Act.Prepared)) {
+                boolean work =
+                        items.get(at).kind().isUndoing()
+                                && !(items.get(at).act() instanceof Act.Prepared);
+                if (work && !rules.isEmpty()) {
                     notLate(at, rules.get(0), late);
                 }
+            }
+        }
+    }
+
+    /** Returns the placings of which the last brings the parts of a joint together. */
+    private List<Integer> joining(Joint joint) {
+        Set<Integer> joining = new LinkedHashSet<>();
+        for (String part : joint.holds()) {
+            List<Integer> placings = items.placings(part);
+            if (!placings.isEmpty()) {
+                joining.add(placings.get(placings.size() - 1));
+            }
+        }
+        return List.copyOf(joining);
+    }
+
+    private void testsBefore(List<Integer> closers, boolean docked) {
+        for (FunctionTest test : tests.due()) {
+            Set<Integer> needs = tests.needs(test);
+            if (!needs.containsAll(closers) && (docked || !test.isDocked())) {
+                List<Rule> rules = new ArrayList<>();
+                needs.forEach(at -> rules.addAll(beforeLast(at, closers)));
+                wish(rules, "A test is made later than it could be: " + test.text() + ".");
             }
         }
     }
@@ -203,16 +234,14 @@ public final class RebuildWants {
     /** Wishes for a rule unless the item itself closes something that has to come late. */
     private void notLate(int at, Rule rule, Map<Joint, List<Integer>> late) {
         List<Pair> oneOf = new ArrayList<>(rule.oneOf());
-        if (items.get(at).kind() != RebuildAct.Kind.BED) {
-            for (Joint joint : items.get(at).joints()) {
-                if (late.containsKey(joint)) {
-                    List<Integer> others =
-                            items.closers(joint).stream().filter(each -> each != at).toList();
-                    if (others.size() != 1) {
-                        return;
-                    }
-                    oneOf.add(new Pair(others.get(0), at));
+        for (Joint joint : items.get(at).joints()) {
+            if (late.containsKey(joint)) {
+                List<Integer> others =
+                        items.closers(joint).stream().filter(each -> each != at).toList();
+                if (others.size() != 1) {
+                    return;
                 }
+                oneOf.add(new Pair(others.get(0), at));
             }
         }
         wish(List.of(new Rule(oneOf, rule.why())), EARLY);

@@ -67,11 +67,13 @@ public final class RebuildWriter {
             Undoing item = items.get(order.get(k));
             Stand before = stands.get(k);
             Closing closing = closing(item, before, stands.get(k + 1));
-            if (item.kind().isUndoing() && closing.isLate()) {
-                testsBefore(closing, before);
+            boolean forGood =
+                    closing.irreversible() || sticksForGood(item, before, stands.get(k + 1));
+            if (item.kind().isUndoing() && (forGood || closing.dwellMs() > 0)) {
+                testsBefore(forGood, before);
                 if (turns(item)) {
                     rests.cure().ifPresent(wait -> rest(wait, before));
-                    testsBefore(closing, before);
+                    testsBefore(forGood, before);
                 }
             }
             item(item, before, stands.get(k + 1));
@@ -91,19 +93,27 @@ public final class RebuildWriter {
         return !item.posture().orElse(posture).equals(posture);
     }
 
-    private void testsBefore(Closing closing, Stand now) {
-        List<FunctionTest> ready = readyFor(closing);
+    /** Returns whether a placing brings parts onto a bed that holds them for good. */
+    private boolean sticksForGood(Undoing item, Stand before, Stand after) {
+        return item.kind().isPlacing()
+                && device.joints().values().stream()
+                        .filter(joint -> items.sticksForGood(joint))
+                        .anyMatch(joint -> before.isApart(joint) && !after.isApart(joint));
+    }
+
+    private void testsBefore(boolean forGood, Stand now) {
+        List<FunctionTest> ready = readyFor(forGood, now);
         while (!ready.isEmpty()) {
             test(ready, now);
-            ready = readyFor(closing);
+            ready = readyFor(forGood, now);
         }
     }
 
-    private List<FunctionTest> readyFor(Closing closing) {
+    private List<FunctionTest> readyFor(boolean forGood, Stand now) {
         return tests.due().stream()
                 .filter(test -> !test.leak() && !made.contains(test))
-                .filter(test -> tests.isReady(test, done))
-                .filter(test -> closing.irreversible() || !rests.isDisturbedBy(test))
+                .filter(test -> tests.isReady(test, done, now))
+                .filter(test -> forGood || !rests.isDisturbedBy(test))
                 .toList();
     }
 
@@ -301,11 +311,6 @@ public final class RebuildWriter {
                 }
             }
             return new Closing(closed, ms, consumes, irreversible, dwellMs);
-        }
-
-        /** Returns whether it closes for good or has to rest, and so comes as late as possible. */
-        boolean isLate() {
-            return irreversible || dwellMs > 0;
         }
     }
 }

@@ -75,7 +75,6 @@ final class InputWire {
             out.writeLong(input.plan().get().lowerBoundMs());
             Wire.text(out, input.plan().get().ended().name());
             out.writeLong(input.plan().get().expansions());
-            out.writeBoolean(input.plan().get().request().leaveOpen());
         }
         out.writeBoolean(input.stock().isPresent());
         if (input.stock().isPresent()) {
@@ -147,7 +146,6 @@ final class InputWire {
         long bound = in.readLong();
         Plan.Ended ended = Plan.Ended.valueOf(Wire.text(in));
         long expansions = in.readLong();
-        boolean leaveOpen = in.readBoolean();
         PlanRequest request =
                 new PlanRequest(
                         device,
@@ -155,7 +153,7 @@ final class InputWire {
                         file.start(),
                         file.rules(),
                         Effort.DEFAULT,
-                        leaveOpen);
+                        file.leaveOpen());
         Verdict verdict = Simulator.simulate(device, file.start(), file.acts());
         return new Plan(
                 request,
