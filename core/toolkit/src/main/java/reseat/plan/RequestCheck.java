@@ -54,6 +54,21 @@ final class RequestCheck {
             }
         } else if (goal instanceof Goal.Reach reach) {
             known("joint", device.joints().keySet(), List.of(reach.joint()));
+            released(reach.joint(), "be reached");
+        }
+    }
+
+    /** Refuses to release a joint by an act of its own that only lets go. */
+    private void released(String id, String what) {
+        Joint joint = device.joints().get(id);
+        if (joint != null && device.onlyLetsGo(joint)) {
+            problem(
+                    id
+                            + " cannot "
+                            + what
+                            + ": nothing but moving "
+                            + ListText.or(device.movedToLetGo(joint))
+                            + " away releases it");
         }
     }
 
@@ -138,6 +153,9 @@ final class RequestCheck {
             known("part", device.parts().keySet(), move.parts());
         } else {
             known("act", releases(), List.of(id));
+            if (required) {
+                released(((Act.Release) act).joint(), "be released by an act");
+            }
         }
     }
 
