@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -85,6 +86,12 @@ final class RequestCheck {
             }
         }
         if (problems.isEmpty()) {
+            for (String id : start.released()) {
+                Joint joint = device.joint(id);
+                if (device.onlyLetsGo(joint) && start.places().stream().noneMatch(apart(joint))) {
+                    released(id, "be released at the start");
+                }
+            }
             for (Joint joint : device.joints().values()) {
                 if (!joint.slack()
                         && !start.released().contains(joint.id())
@@ -98,6 +105,11 @@ final class RequestCheck {
                 }
             }
         }
+    }
+
+    private Predicate<Set<String>> apart(Joint joint) {
+        return place ->
+                !place.contains(device.base()) && joint.holds().stream().anyMatch(place::contains);
     }
 
     private boolean crosses(Joint joint, State start) {
