@@ -170,8 +170,8 @@ final class Reach {
 
     /**
      * Finds the supplies whose isolators cannot be reached by acts on the way, moving only what
-     * hangs rigidly together: first those out of reach even if the rules applied to none, then, while some are out
-     * of reach because of the rules for others, the last of them in the file.
+     * hangs rigidly together: first those out of reach even if the rules applied to none, then,
+     * while some are out of reach because of the rules for others, the last of them in the file.
      */
     Map<String, String> dropped(Power power, Map<String, OnTheWay> ways) {
         for (String supply : ways.keySet()) {
@@ -227,11 +227,17 @@ final class Reach {
             this.power = power;
             joints =
                     device.joints().values().stream()
-                            .filter(j -> ways.values().stream().anyMatch(w -> w.joints().contains(j.id())))
+                            .filter(
+                                    j ->
+                                            ways.values().stream()
+                                                    .anyMatch(w -> w.joints().contains(j.id())))
                             .toList();
             parts =
                     device.parts().keySet().stream()
-                            .filter(p -> ways.values().stream().anyMatch(w -> w.parts().contains(p)))
+                            .filter(
+                                    p ->
+                                            ways.values().stream()
+                                                    .anyMatch(w -> w.parts().contains(p)))
                             .toList();
             device.parts().keySet().forEach(part -> place.put(part, 0));
         }
