@@ -46,8 +46,12 @@ class SheetPowerTest {
     @TempDir Path folder;
 
     private Sheet sheet(String target) throws Exception {
+        return sheet(LAMP, target);
+    }
+
+    private Sheet sheet(String text, String target) throws Exception {
         Path file = folder.resolve("lamp.yaml");
-        Files.writeString(file, LAMP);
+        Files.writeString(file, text);
         Device device = DeviceFiles.read(file, Optional.empty(), List.of()).orThrow();
         PlanResult result =
                 new Planner().plan(PlanRequest.of(device, new Goal.Free(List.of(target))));
@@ -103,6 +107,33 @@ class SheetPowerTest {
                         .findFirst()
                         .orElseThrow();
         assertTrue(closing.details().toString().contains("Take the cap or tape off"));
+    }
+
+    @Test
+    void aMoveThatCutsASupplySaysSo() throws Exception {
+        String contacts =
+                LAMP.replace("cell-plug: {kind: wire-plug", "cell-plug: {kind: contact-block")
+                        .replaceAll(" *cell-clip: .*\n", "");
+        Sheet sheet = sheet(contacts, "flash");
+        List<Step> steps = sheet.steps().toList();
+
+        int out = at(steps, "move:cell");
+        assertTrue(
+                steps.get(out)
+                        .details()
+                        .contains("Lets go with it: Cell plug. This cuts Main cell."),
+                steps.toString());
+        List<Step> back = steps.subList(out + 1, steps.size());
+        assertTrue(
+                back.get(at(back, "move:cell")).details().contains("Wipe the contacts dry."),
+                back.toString());
+        String words = sheet.head().entries().toString();
+        assertTrue(
+                words.contains("Cut: Main cell (step\u00a0" + steps.get(out).number() + ")"), words);
+        assertTrue(
+                sheet.needs().stream().anyMatch(need -> need.kind() == Need.Kind.INSULATION),
+                sheet.needs().toString());
+        assertTrue(steps.stream().noneMatch(s -> s.acts().toString().contains("release:cell-plug")));
     }
 
     @Test

@@ -241,6 +241,22 @@ class ReachabilityTest {
     }
 
     @Test
+    void springContactsAreReleasedOnlyByAMoveThatMustNotWaitForThem() {
+        String joints =
+                "nail: {kind: clip, holds: [lid, tray], needs: s}\n"
+                        + "springs: {kind: contact-block, holds: [lid, tray], cuts: s%s}";
+        assertEquals(
+                "joint nail can never be released: nail needs s cut by springs, springs lets go only"
+                        + " with lid and lid is held by nail (nail → springs → lid → nail)",
+                read("s: {}", "lid: {}", String.format(joints, ""))
+                        .lines()
+                        .filter(line -> line.contains("joint nail"))
+                        .reduce("", String::concat)
+                        .replaceAll("^.*?error: |\\. And .*$", ""));
+        assertEquals("", read("s: {}", "lid: {}", String.format(joints, ", gives: false")));
+    }
+
+    @Test
     void aJointThatGivesHoldsUntilWhatItNeedsIsCut() {
         assertEquals(
                 """

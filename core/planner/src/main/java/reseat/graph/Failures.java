@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import reseat.internal.graph.Compiled;
+import reseat.model.Device;
 import reseat.model.Joint;
 
 /**
@@ -59,6 +60,10 @@ final class Failures {
         return rank.getOrDefault(fact, RING);
     }
 
+    int partRank(int part) {
+        return partRank.getOrDefault(part, RING);
+    }
+
     /** The condition that keeps a part from being moved; empty if it must not be moved at all. */
     Optional<Condition> cause(int part) {
         return Optional.ofNullable(partCause.get(part));
@@ -101,12 +106,22 @@ final class Failures {
                 : List.of();
     }
 
-    /** Returns whether no way of a joint is left, or it must stay connected. */
+    /**
+     * Returns whether no way of a joint is left, it must not let go where nothing else releases it,
+     * or it must stay connected.
+     */
     boolean shut(int node) {
-        Joint joint = net.question.device.joint(c.members[node][0]);
-        return node == net.question.need.reach()
-                || joint.ways().values().stream()
-                        .noneMatch(way -> Compiled.allowed(joint, way, net.question.rules));
+        if (node == net.question.need.reach() || onlyLetsGo(node)) {
+            return node == net.question.need.reach() || !c.gives[node];
+        }
+        Device device = net.question.device;
+        Joint joint = device.joint(c.members[node][0]);
+        return joint.ways().values().stream()
+                .noneMatch(way -> Compiled.allowed(device, joint, way, net.question.rules));
+    }
+
+    boolean onlyLetsGo(int node) {
+        return net.question.device.onlyLetsGo(net.question.device.joint(c.members[node][0]));
     }
 
     private boolean rankFacts() {
@@ -126,7 +141,10 @@ final class Failures {
     private @Nullable Integer find(Fact fact) {
         if (fact instanceof Fact.Released released) {
             int node = c.node(released.joints().get(0));
-            return shut(node) ? Integer.valueOf(0) : least(steps.conditionsOfWays(node));
+            if (shut(node)) {
+                return 0;
+            }
+            return onlyLetsGo(node) ? leastOfParts(node) : least(steps.conditionsOfWays(node));
         }
         if (fact instanceof Fact.Cut cut) {
             int most = 0;
@@ -159,6 +177,17 @@ final class Failures {
 
     private @Nullable Integer least(List<Condition> conditions) {
         return nearest(conditions).map(condition -> rank.get(condition.fact())).orElse(null);
+    }
+
+    private @Nullable Integer leastOfParts(int node) {
+        Integer least = null;
+        for (int part : c.holds[node]) {
+            Integer own = partRank.get(part);
+            if (part != c.base && own != null && (least == null || own < least)) {
+                least = own;
+            }
+        }
+        return least;
     }
 
     private boolean rankParts(boolean rings) {

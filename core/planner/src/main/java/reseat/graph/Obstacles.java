@@ -185,12 +185,29 @@ final class Obstacles {
             say(shut(node, joints));
             return;
         }
+        if (failures.onlyLetsGo(node)) {
+            say(onlyLetsGo(node, joints));
+            moved(node).stream()
+                    .map(c::part)
+                    .filter(failures::partFails)
+                    .min(Comparator.comparing(failures::partRank))
+                    .ifPresent(this::tellPart);
+            return;
+        }
         failures.nearest(steps.conditionsOfWays(node))
                 .ifPresent(
                         condition -> {
                             say(keeps(node, released, condition.fact()));
                             tell(condition.fact());
                         });
+    }
+
+    private List<String> moved(int node) {
+        return graph.device().movedToLetGo(graph.device().joint(c.members[node][0]));
+    }
+
+    private String onlyLetsGo(int node, String who) {
+        return "nothing but moving " + ListText.or(moved(node)) + " away releases " + who;
     }
 
     private String keeps(int node, Fact.Released released, Fact fact) {
@@ -362,6 +379,9 @@ final class Obstacles {
 
     /** Why no way of a joint is left. */
     private String shut(int node, String who) {
+        if (node == net.question.need.reach() && failures.onlyLetsGo(node)) {
+            return onlyLetsGo(node, who);
+        }
         if (node == net.question.need.reach() && c.options[node].length > 0) {
             return who + " must stay connected, because reaching it is the goal";
         }

@@ -195,7 +195,7 @@ final class StepConditions {
         Joint joint = net.question.device.joint(c.members[node][0]);
         boolean never = net.impossible(landmarks.needsOfRelease(node));
         for (Way way : joint.ways().values()) {
-            if (Compiled.allowed(joint, way, net.question.rules)) {
+            if (Compiled.allowed(net.question.device, joint, way, net.question.rules)) {
                 steps.add(
                         new Step.ByWay(
                                 List.of(c.members[node]),

@@ -166,7 +166,7 @@ public final class StepGraph {
             Joint joint = device().joint(release.joint());
             boolean allowed =
                     Optional.ofNullable(joint.ways().get(release.way()))
-                            .map(way -> Compiled.allowed(joint, way, net.question.rules))
+                            .map(way -> Compiled.allowed(device(), joint, way, net.question.rules))
                             .orElseThrow(
                                     () ->
                                             new IllegalArgumentException(

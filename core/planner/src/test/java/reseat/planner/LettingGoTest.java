@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import reseat.given.Toy;
 import reseat.model.Device;
 import reseat.model.Goal;
 import reseat.model.Rules;
+import reseat.model.State;
 import reseat.plan.Plan;
 import reseat.plan.PlanRequest;
 import reseat.plan.PlanResult;
@@ -63,6 +65,81 @@ class LettingGoTest {
         Rules act = Rules.none().requireActs(List.of("release:contacts/hand"));
         assertEquals(
                 List.of("release:contacts/hand", "move:cell"), acts(found(CONTACTS, CELL, act)));
+    }
+
+    private static final Device SPRINGS =
+            Toy.of(
+                    "part door",
+                    "joint catch holds door frame",
+                    "part cell under door",
+                    "joint contacts holds cell frame under door springs cuts cell",
+                    "part fan",
+                    "joint screw holds fan frame needs cell tool t5");
+
+    private static final Goal FAN = new Goal.Free(List.of("fan"));
+
+    @Test
+    void aCellOnSpringContactsIsTakenOutToCutIt() {
+        Plan plan = found(SPRINGS, FAN, Rules.none());
+        assertEquals(
+                List.of("release:catch/hand", "move:door", "move:cell", "release:screw/t5", "move:fan"),
+                acts(plan));
+        assertTrue(plan.proved());
+    }
+
+    @Test
+    void springContactsThatMustNotLetGoKeepTheirCellIn() {
+        PlanResult.Impossible no =
+                assertInstanceOf(
+                        PlanResult.Impossible.class,
+                        plan(SPRINGS, FAN, Rules.none().forbidJoints(List.of("contacts"))));
+        assertEquals("releasing contacts is forbidden", last(no.reasons()));
+    }
+
+    @Test
+    void whyThereIsNoWayNamesWhatKeepsTheCellIn() {
+        PlanResult.Impossible no =
+                assertInstanceOf(
+                        PlanResult.Impossible.class,
+                        plan(SPRINGS, FAN, Rules.none().forbidParts(List.of("cell"))));
+        assertEquals(
+                List.of(
+                        "only contacts cuts cell",
+                        "nothing but moving cell away releases contacts",
+                        "moving cell is forbidden"),
+                no.reasons().subList(no.reasons().size() - 3, no.reasons().size()));
+    }
+
+    @Test
+    void nobodyAsksForTheReleaseOfSpringContactsByAnAct() {
+        String why = ": nothing but moving cell away releases it";
+        assertEquals(
+                List.of("contacts cannot be released by an act" + why),
+                problems(
+                        PlanRequest.of(SPRINGS, FAN)
+                                .with(
+                                        Rules.none()
+                                                .requireActs(
+                                                        List.of("release:contacts/hand")))));
+        assertEquals(
+                List.of("contacts cannot be reached" + why),
+                problems(PlanRequest.of(SPRINGS, new Goal.Reach("contacts"))));
+        State open = new State(Set.of("contacts"), List.of());
+        assertEquals(
+                List.of("contacts cannot be released at the start" + why),
+                problems(PlanRequest.of(SPRINGS, FAN).from(open)));
+        Rules required = Rules.none().requireJoints(List.of("contacts"));
+        assertEquals(
+                List.of("release:catch/hand", "move:door", "move:cell"),
+                acts(found(SPRINGS, new Goal.Free(List.of("door")), required)));
+    }
+
+    private static List<String> problems(PlanRequest request) {
+        return request.problems().stream().map(problem -> problem.message()).toList();
+    }
+
+    private static String last(List<String> lines) {
+        return lines.get(lines.size() - 1);
     }
 
     @Test

@@ -166,8 +166,34 @@ public final class Device {
     }
 
     private boolean isScrew(Joint joint) {
+        return isOf(Kind.Role.SCREW, joint);
+    }
+
+    private boolean isOf(Kind.Role role, Joint joint) {
         Kind kind = kinds(Kind.Scope.JOINT).get(joint.kind());
-        return kind != null && kind.role().equals(Optional.of(Kind.Role.SCREW));
+        return kind != null && kind.role().equals(Optional.of(role));
+    }
+
+    /**
+     * Returns whether a joint is released by a move that takes its parts apart and by nothing else:
+     * it gives and is of role connector, such as spring contacts, on which there is nothing to
+     * undo. No act of its own releases it.
+     */
+    public boolean onlyLetsGo(Joint joint) {
+        return joint.gives() && isOf(Kind.Role.CONNECTOR, joint);
+    }
+
+    /**
+     * Returns the parts of which any one is moved away to have a joint let go that {@linkplain
+     * #onlyLetsGo only lets go}: those that it holds besides its site and the base, or, if there
+     * are none, its site.
+     */
+    public List<String> movedToLetGo(Joint joint) {
+        List<String> parts =
+                joint.holds().stream()
+                        .filter(part -> !part.equals(joint.site()) && !part.equals(base()))
+                        .toList();
+        return parts.isEmpty() ? List.of(joint.site()) : parts;
     }
 
     /** Returns the kinds of one scope that this device uses, by id. */

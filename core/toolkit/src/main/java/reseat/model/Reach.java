@@ -113,6 +113,10 @@ final class Reach {
         }
         while (!toSee.isEmpty()) {
             Joint joint = toSee.remove();
+            if (device.onlyLetsGo(joint)) {
+                device.movedToLetGo(joint).forEach(part -> see(part, parts, joints, toSee));
+                continue;
+            }
             boolean hiddenByBase = joint.under().contains(device.base());
             for (String part : hiddenByBase ? List.of(joint.site()) : joint.under()) {
                 see(part, parts, joints, toSee);
@@ -281,7 +285,8 @@ final class Reach {
         }
 
         private boolean mayRelease(Joint joint) {
-            return joint.under().stream().noneMatch(cover -> together(cover, joint.site()))
+            return !device.onlyLetsGo(joint)
+                    && joint.under().stream().noneMatch(cover -> together(cover, joint.site()))
                     && cut.containsAll(power.needs(joint))
                     && joint.ways().values().stream()
                             .anyMatch(way -> released.containsAll(device.strainedBy(joint, way)));

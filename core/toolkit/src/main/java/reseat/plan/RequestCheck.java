@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Goal;
@@ -54,6 +55,21 @@ final class RequestCheck {
             }
         } else if (goal instanceof Goal.Reach reach) {
             known("joint", device.joints().keySet(), List.of(reach.joint()));
+            released(reach.joint(), "be reached");
+        }
+    }
+
+    /** Refuses to release a joint by an act of its own that only lets go. */
+    private void released(String id, String what) {
+        Joint joint = device.joints().get(id);
+        if (joint != null && device.onlyLetsGo(joint)) {
+            problem(
+                    id
+                            + " cannot "
+                            + what
+                            + ": nothing but moving "
+                            + ListText.or(device.movedToLetGo(joint))
+                            + " away releases it");
         }
     }
 
@@ -70,6 +86,12 @@ final class RequestCheck {
             }
         }
         if (problems.isEmpty()) {
+            for (String id : start.released()) {
+                Joint joint = device.joint(id);
+                if (device.onlyLetsGo(joint) && start.places().stream().noneMatch(apart(joint))) {
+                    released(id, "be released at the start");
+                }
+            }
             for (Joint joint : device.joints().values()) {
                 if (!joint.slack()
                         && !start.released().contains(joint.id())
@@ -83,6 +105,11 @@ final class RequestCheck {
                 }
             }
         }
+    }
+
+    private Predicate<Set<String>> apart(Joint joint) {
+        return place ->
+                !place.contains(device.base()) && joint.holds().stream().anyMatch(place::contains);
     }
 
     private boolean crosses(Joint joint, State start) {
@@ -138,6 +165,9 @@ final class RequestCheck {
             known("part", device.parts().keySet(), move.parts());
         } else {
             known("act", releases(), List.of(id));
+            if (required) {
+                released(((Act.Release) act).joint(), "be released by an act");
+            }
         }
     }
 

@@ -58,7 +58,14 @@ final class Gate {
         if (bench.isReleased(joint.id())) {
             return because(words.joint(joint) + " is already released");
         }
+        if (device.onlyLetsGo(joint)) {
+            return because("nothing but moving " + away(joint) + " releases " + words.joint(joint));
+        }
         return covered(joint).or(() -> isOn(joint));
+    }
+
+    private String away(Joint joint) {
+        return ListText.or(device.movedToLetGo(joint).stream().map(words::part).toList()) + " away";
     }
 
     /** Returns what would be strained if a joint were released now by a way; empty if nothing. */
@@ -133,8 +140,7 @@ final class Gate {
             if (!bench.isOn(need.supply())) {
                 continue;
             }
-            List<String> isolators =
-                    bench.isolators(need.supply()).stream().map(words::joint).toList();
+            List<Joint> isolators = bench.isolators(need.supply());
             String supply = words.supply(need.supply());
             String why =
                     switch (need.rule()) {
@@ -146,13 +152,32 @@ final class Gate {
                     isolators.isEmpty()
                             ? supply + " is always on, because no joint cuts it: " + never
                             : supply
-                                    + " is still on: release "
-                                    + ListText.or(isolators)
+                                    + " is still on: "
+                                    + cutting(isolators)
                                     + " before "
                                     + before
                                     + why);
         }
         return Optional.empty();
+    }
+
+    /** "release the cell plug or the fuse", "move the cell away". */
+    private String cutting(List<Joint> isolators) {
+        List<String> ways = new ArrayList<>();
+        List<String> released =
+                isolators.stream()
+                        .filter(joint -> !device.onlyLetsGo(joint))
+                        .map(words::joint)
+                        .toList();
+        if (!released.isEmpty()) {
+            ways.add("release " + ListText.or(released));
+        }
+        isolators.stream()
+                .filter(device::onlyLetsGo)
+                .map(joint -> "move " + away(joint))
+                .distinct()
+                .forEach(ways::add);
+        return ListText.or(ways);
     }
 
     /** Returns why parts cannot be moved together now; empty if they can. */

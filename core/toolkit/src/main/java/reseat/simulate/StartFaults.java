@@ -45,9 +45,28 @@ final class StartFaults {
             }
         }
         if (faults.isEmpty()) {
-            rigidJointsApart(new BenchState(device, start), faults);
+            BenchState bench = new BenchState(device, start);
+            rigidJointsApart(bench, faults);
+            contactsNotApart(bench, faults);
         }
         return List.copyOf(faults);
+    }
+
+    /** Nothing puts parts back into the base's place, so that there they were never apart. */
+    private static void contactsNotApart(BenchState bench, List<String> faults) {
+        Words words = new Words(bench.device());
+        for (Joint joint : bench.device().joints().values()) {
+            if (bench.device().onlyLetsGo(joint)
+                    && bench.isReleased(joint.id())
+                    && joint.holds().stream().allMatch(bench::withBase)) {
+                faults.add(
+                        Words.sentence(
+                                words.joint(joint)
+                                        + " cannot be released at the start while "
+                                        + words.parts(joint.holds())
+                                        + " lie together"));
+            }
+        }
     }
 
     private static void rigidJointsApart(BenchState bench, List<String> faults) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.Kind;
@@ -24,7 +25,8 @@ import reseat.model.Way;
  * "joint plug holds fan board under lid needs cell cuts dock slack tool t5 or spudger dearer 400
  * ruins label"}, its site last among what it holds; what it is dearer counts for the ways after
  * {@code or}; {@code gives} and {@code strained screw} say that it lets go by itself, and what must
- * be released before it. Both may be done {@code posture face-down}.
+ * be released before it; {@code springs} that it gives and is of role connector. Both may be done
+ * {@code posture face-down}.
  */
 public final class Toy {
 
@@ -52,6 +54,9 @@ public final class Toy {
                     if (!List.of(facts).contains("part frame")) {
                         device.add(part(Map.of("part", List.of("frame"))));
                     }
+                    if (Arrays.stream(facts).anyMatch(fact -> words(fact).containsKey("springs"))) {
+                        device.add(contacts());
+                    }
                     for (String fact : facts) {
                         Map<String, List<String>> words = words(fact);
                         if (words.containsKey("part")) {
@@ -63,11 +68,43 @@ public final class Toy {
                 });
     }
 
+    private static Kind contacts() {
+        return new Kind(
+                "contacts",
+                Kind.Scope.JOINT,
+                "contacts",
+                "",
+                "",
+                Optional.of(Kind.Role.CONNECTOR),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                false,
+                false,
+                false,
+                false,
+                0,
+                OptionalInt.empty(),
+                Optional.empty(),
+                false,
+                false,
+                false,
+                false,
+                Optional.empty(),
+                "");
+    }
+
     private static Map<String, List<String>> words(String fact) {
         List<String> keys =
                 List.of(
                         "part", "joint", "under", "tool", "posture", "takes", "spare", "holds",
-                        "needs", "cuts", "slack", "or", "dearer", "ruins", "gives", "strained");
+                        "needs", "cuts", "slack", "or", "dearer", "ruins", "gives", "strained",
+                        "springs");
         Map<String, List<String>> words = new LinkedHashMap<>();
         String key = "";
         for (String word : fact.split(" ")) {
@@ -124,11 +161,11 @@ public final class Toy {
         return new Joint(
                 id,
                 id,
-                "joint",
+                words.containsKey("springs") ? "contacts" : "joint",
                 all(words, "holds"),
                 all(words, "under"),
                 words.containsKey("slack"),
-                words.containsKey("gives"),
+                words.containsKey("gives") || words.containsKey("springs"),
                 Optional.of(all(words, "needs")),
                 all(words, "cuts"),
                 ways,

@@ -9,6 +9,7 @@ import java.util.function.IntConsumer;
 import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Kind;
 import reseat.model.Move;
 import reseat.model.Part;
 import reseat.model.State;
@@ -47,6 +48,9 @@ final class Masks {
     final boolean[] slack;
 
     final boolean[] gives;
+
+    /** Whether nothing but a move releases a joint. */
+    final boolean[] clings;
 
     /** What has to be cut before what. */
     final PowerMasks power;
@@ -112,6 +116,7 @@ final class Masks {
         hiddenBy = new int[joints];
         slack = new boolean[joints];
         gives = new boolean[joints];
+        clings = new boolean[joints];
         cuts = new int[joints];
         supplyIds = List.copyOf(device.supplies().keySet());
         Strain strain = new Strain(device);
@@ -122,6 +127,11 @@ final class Masks {
             hiddenBy[j] = mask(joint.under(), partIds);
             slack[j] = joint.slack() && !off.contains(Feature.SLACK);
             gives[j] = joint.gives() && !off.contains(Feature.GIVING);
+            Kind kind = device.kinds(Kind.Scope.JOINT).get(joint.kind());
+            clings[j] =
+                    gives[j]
+                            && kind != null
+                            && kind.role().stream().anyMatch(Kind.Role.CONNECTOR::equals);
             cuts[j] = mask(joint.cuts(), supplyIds);
             List<WayFacts> facts = new ArrayList<>();
             for (Way way : joint.ways().values()) {
@@ -326,6 +336,7 @@ final class Masks {
     boolean mayRelease(long state, int joint, WayFacts way) {
         int released = released(state);
         return (released >> joint & 1) == 0
+                && !clings[joint]
                 && (hiddenBy[joint] & placeMask(state, site[joint])) == 0
                 && (power.ofJoint[joint] & ~cut(released)) == 0
                 && (way.strainedBy & ~released) == 0;

@@ -157,7 +157,10 @@ final class PowerMasks {
             parts = wayParts[s];
             joints = wayJoints[s];
             for (int j = 0; j < masks.joints; j++) {
-                if ((joints >> j & 1) != 0) {
+                if ((joints >> j & 1) != 0 && masks.clings[j]) {
+                    int others = masks.holds[j] & ~(1 << masks.site[j] | 1 << masks.base);
+                    wayParts[s] |= others == 0 ? 1 << masks.site[j] : others;
+                } else if ((joints >> j & 1) != 0) {
                     boolean beneath = (masks.hiddenBy[j] >> masks.base & 1) != 0;
                     wayParts[s] |= beneath ? 1 << masks.site[j] : masks.hiddenBy[j];
                     for (Masks.WayFacts way : masks.ways.get(j)) {
@@ -345,7 +348,8 @@ final class PowerMasks {
     private boolean canRelease(int j, int released, int[] mates) {
         boolean strained =
                 masks.ways.get(j).stream().allMatch(way -> (way.strainedBy() & ~released) != 0);
-        return (masks.hiddenBy[j] & mates[masks.site[j]]) == 0
+        return !masks.clings[j]
+                && (masks.hiddenBy[j] & mates[masks.site[j]]) == 0
                 && (needOfJoint(j) & ~cutBy(released)) == 0
                 && !strained;
     }

@@ -22,12 +22,16 @@ final class RandomRequests {
     private final List<String> movable;
     private final List<Joint> joints;
 
+    /** The joints that an act of its own may release. */
+    private final List<Joint> undone;
+
     RandomRequests(Random random, Device device) {
         this.random = random;
         this.device = device;
         this.movable =
                 device.parts().keySet().stream().filter(p -> !p.equals(device.base())).toList();
         this.joints = List.copyOf(device.joints().values());
+        this.undone = joints.stream().filter(joint -> !device.onlyLetsGo(joint)).toList();
     }
 
     Case request(long seed) {
@@ -48,7 +52,9 @@ final class RandomRequests {
             targets.add(any(movable));
             return new Goal.Free(List.copyOf(targets));
         }
-        return roll < 88 ? new Goal.Reach(any(joints).id()) : new Goal.Teardown();
+        return roll < 88 && !undone.isEmpty()
+                ? new Goal.Reach(any(undone).id())
+                : new Goal.Teardown();
     }
 
     private Rules rules() {
@@ -68,7 +74,10 @@ final class RandomRequests {
             case 1 -> rules.forbidJoints(List.of(joint.id()));
             case 2 -> rules.forbidParts(List.of(any(movable)));
             case 3 -> rules.forbidTools(List.of(tool));
-            case 4 -> rules.requireActs(List.of(release));
+            case 4 ->
+                    undone.contains(joint)
+                            ? rules.requireActs(List.of(release))
+                            : rules.requireJoints(List.of(joint.id()));
             case 5 -> rules.requireJoints(List.of(joint.id()));
             case 6 -> rules.requireParts(List.of(any(movable)));
             case 7 -> rules.requireTools(List.of(tool));

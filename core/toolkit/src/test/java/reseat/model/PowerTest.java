@@ -149,6 +149,50 @@ class PowerTest {
         }
 
         @Test
+        void theCellOnSpringContactsIsWithAllThatHoldsIt() {
+            Device device =
+                    FewWords.device(
+                            "cover lid",
+                            "screw lid-screw: lid frame",
+                            "cell pack under=lid",
+                            "clip strap: pack frame under=lid",
+                            "connector contacts: pack frame gives under=lid cuts=cell",
+                            "part fan under=lid",
+                            "supply cell of=pack");
+            assertEquals(Set.of("lid", "pack"), device.power().partsOnTheWay("cell"));
+            assertEquals(
+                    Set.of("lid-screw", "strap", "contacts"),
+                    device.power().jointsOnTheWay("cell"));
+            assertEquals(Map.of(), device.power().dropped());
+            assertEquals(List.of(), why(device, "pack"));
+            assertEquals(List.of(), why(device, device.joint("strap")));
+            assertEquals(List.of(new Need("cell", Rule.POWER_FIRST)), why(device, "fan"));
+        }
+
+        @Test
+        void theSiteOfSpringContactsIsWhereTheirOtherPartIsTheBase() {
+            Power power =
+                    FewWords.device(
+                                    "board main",
+                                    "connector contacts: frame main gives cuts=cell",
+                                    "supply cell")
+                            .power();
+            assertEquals(Set.of("main"), power.partsOnTheWay("cell"));
+            assertEquals(Map.of(), power.dropped());
+        }
+
+        @Test
+        void aRuleIsDroppedWhereTheCellOnSpringContactsCannotBeMoved() {
+            Power power =
+                    FewWords.device(
+                                    "cell pack under=frame",
+                                    "connector contacts: pack frame gives cuts=cell",
+                                    "supply cell of=pack")
+                            .power();
+            assertEquals(Set.of("cell"), power.dropped().keySet());
+        }
+
+        @Test
         void whatStrainsAJointOnTheWayIsToo() {
             Power power =
                     FewWords.device(

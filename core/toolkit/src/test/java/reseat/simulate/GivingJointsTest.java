@@ -138,6 +138,47 @@ class GivingJointsTest {
                 Simulator.faultsOf(lid.device(), new State(Set.of(), List.of(Set.of("lid")))));
     }
 
+    @Test
+    void springContactsAreReleasedByNoActOfTheirOwn() {
+        Sketch pack = new Sketch().part("cell").gives("cell-plug", "cell", "frame");
+        assertRefused(
+                0,
+                "Nothing but moving the cell away releases the cell plug.",
+                run(pack, release("cell-plug")));
+        assertEquals(List.of("cell-plug"), run(pack, move("cell")).steps().get(0).gave());
+    }
+
+    @Test
+    void aSupplyThatSpringContactsCutIsCutByMovingItsCellAway() {
+        Sketch pack =
+                new Sketch()
+                        .part("cell")
+                        .part("fan")
+                        .joint("fan-screw", "fan", "frame")
+                        .gives("cell-plug", "cell", "frame")
+                        .cuts("cell-plug", "cell")
+                        .needs("fan-screw", "cell");
+        assertRefused(
+                0,
+                "The main cell is still on: move the cell away before the fan screw.",
+                run(pack, release("fan-screw")));
+        assertAllowed(run(pack, move("cell"), release("fan-screw")));
+    }
+
+    @Test
+    void noUnitStartsWithSpringContactsReleasedThatWereNotTakenApart() {
+        Sketch pack = new Sketch().part("cell").gives("cell-plug", "cell", "frame");
+        Set<String> open = Set.of("cell-plug");
+        assertEquals(
+                List.of(
+                        "The cell plug cannot be released at the start while the cell and the"
+                                + " frame lie together."),
+                Simulator.faultsOf(pack.device(), new State(open, List.of())));
+        assertEquals(
+                List.of(),
+                Simulator.faultsOf(pack.device(), new State(open, List.of(Set.of("cell")))));
+    }
+
     private Verdict judge(Rules rules) {
         List<Act> acts = List.of(move("lid"));
         return Simulator.judge(

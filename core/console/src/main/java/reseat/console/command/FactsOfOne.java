@@ -121,6 +121,11 @@ final class FactsOfOne {
                         + String.join(" + ", joint.holds())
                         + (joint.slack() ? ", slack" : "")
                         + (joint.gives() ? ", gives" : "")
+                        + (device.onlyLetsGo(joint)
+                                ? ", released only when "
+                                        + ListText.or(device.movedToLetGo(joint))
+                                        + " is moved away"
+                                : "")
                         + at(pointer + "/holds"));
         if (!joint.under().isEmpty()) {
             line("  under: " + String.join(" ", joint.under()) + at(pointer + "/under"));

@@ -42,6 +42,7 @@ record Chain(List<Link> links, int ring) {
                 }
                 case HOLD, STRAIN -> at = new Stuck(obstacle.of(), true, draft.base);
                 case NEED -> at = new Stuck(isolator(obstacle.of(), draft), true, draft.base);
+                case LETS_GO -> at = new Stuck(obstacle.of(), false, other(at.id(), obstacle, draft));
                 default -> at = cover(at, obstacle.of(), draft);
             }
         }
@@ -52,6 +53,14 @@ record Chain(List<Link> links, int ring) {
         return at.joint()
                 ? reach.obstacleTo(Objects.requireNonNull(draft.joints.get(at.id())))
                 : reach.obstacleTo(Objects.requireNonNull(draft.parts.get(at.id())), at.from());
+    }
+
+    /** Returns a part that a joint holds besides the one that is to be moved. */
+    private static String other(String joint, Obstacle obstacle, Draft draft) {
+        return Objects.requireNonNull(draft.joints.get(joint)).holds().stream()
+                .filter(part -> !part.equals(obstacle.of()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static String isolator(String supply, Draft draft) {

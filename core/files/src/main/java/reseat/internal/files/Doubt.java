@@ -38,7 +38,9 @@ final class Doubt {
         return switch (link.obstacle().fact()) {
             case COVER -> under(link.about().joint(), about, of);
             case HOLD -> places.at(pointer(true, of) + "/holds");
-            case NEED, NO_ISOLATOR -> places.at(pointer(link.about().joint(), about) + "/needs");
+            case LETS_GO -> places.at(pointer(true, about) + "/gives");
+            case NEED, NO_ISOLATOR ->
+                    places.at(pointer(link.about().joint(), about) + "/needs");
             case STRAIN -> places.at(pointer(true, about) + "/ways");
             case MANNER -> places.at(pointer(false, about) + "/move");
         };
@@ -96,6 +98,7 @@ final class Doubt {
                     }
                 }
             }
+            case LETS_GO -> copy.onlyLetsGo[all.ofJoint(about)] = false;
             case STRAIN -> copy.strains.set(all.ofJoint(about), List.of());
             case MANNER -> copy.manners.set(all.of(about), all.manners.get(all.of(of)));
         }
@@ -120,7 +123,7 @@ final class Doubt {
             }
             // covers are what people most often get wrong
             case HOLD -> alike = HOLDS;
-            case NEED, NO_ISOLATOR, STRAIN -> alike = HOLDS - 1;
+            case NEED, NO_ISOLATOR, STRAIN, LETS_GO -> alike = HOLDS - 1;
             case MANNER ->
                     alike =
                             (int)

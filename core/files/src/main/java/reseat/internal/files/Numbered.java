@@ -34,6 +34,9 @@ final class Numbered {
     /** For each part, the parts that it is under. */
     final BitRows covers;
 
+    /** For each joint, whether nothing but a move that takes its parts apart releases it. */
+    final boolean[] onlyLetsGo;
+
     /** For each joint, the supplies that must be cut before it is released. */
     final List<List<String>> needs;
 
@@ -65,6 +68,7 @@ final class Numbered {
         this.base = of(device.base());
         this.holds = new int[m][];
         this.hiders = new BitRows(m, n);
+        this.onlyLetsGo = new boolean[m];
         for (int j = 0; j < m; j++) {
             Joint joint = this.joints.get(j);
             jointNumbers.put(joint.id(), j);
@@ -73,6 +77,7 @@ final class Numbered {
                 holds[j][k] = of(joint.holds().get(k));
             }
             setAll(hiders, j, joint.under());
+            onlyLetsGo[j] = device.onlyLetsGo(joint);
         }
         this.covers = new BitRows(n, n);
         this.partNeeds = new ArrayList<>();
@@ -100,6 +105,7 @@ final class Numbered {
         this.base = all.base;
         this.holds = all.holds;
         this.hiders = all.hiders.copy();
+        this.onlyLetsGo = all.onlyLetsGo.clone();
         this.covers = all.covers.copy();
         this.needs = new ArrayList<>(all.needs);
         this.partNeeds = new ArrayList<>(all.partNeeds);
@@ -134,6 +140,11 @@ final class Numbered {
     /** Returns the supplies that must be cut before a part is moved alone. */
     List<String> needsAlone(int part) {
         return device.power().needs(List.of(parts.get(part).id()));
+    }
+
+    /** Returns the part that is moved to have a joint let go that only lets go. */
+    Part movedToLetGo(int joint) {
+        return parts.get(of(device.movedToLetGo(joints.get(joint)).get(0)));
     }
 
     /** Returns the number of a part. */

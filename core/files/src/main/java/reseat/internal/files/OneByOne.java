@@ -92,7 +92,8 @@ final class OneByOne {
     }
 
     private boolean free(int j) {
-        return (!there.get(0, all.site(j)) || !all.hiders.meets(j, there, 0))
+        return !all.onlyLetsGo[j]
+                && (!there.get(0, all.site(j)) || !all.hiders.meets(j, there, 0))
                 && cut.containsAll(all.needs.get(j))
                 && all.relaxed(j, released);
     }

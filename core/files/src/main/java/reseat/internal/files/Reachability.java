@@ -25,8 +25,8 @@ import reseat.model.Part;
  * <ul>
  *   <li>joint j can be released if each part of {@code under(j)} can be separated from j's site,
  *       each supply it needs is cut by a joint that can be released, and all joints that strain one
- *       of its ways can be released; a joint that gives, also if two of its parts can be separated
- *       and each supply it needs is cut;
+ *       of its ways can be released, unless it only lets go; a joint that gives, also if two of its
+ *       parts can be separated and each supply it needs is cut;
  *   <li>parts u and s can be separated if a group with one of them and without the other can be
  *       moved. Every group with u contains the <em>train</em> of u: the least set with u that takes
  *       along, for each of its members, the other parts of each rigid joint that cannot be released
@@ -210,7 +210,9 @@ final class Reachability {
                 continue;
             }
             boolean gives = joints.get(j).gives();
-            boolean byAct = all.hiders.within(j, parted, all.site(j)) && all.relaxed(j, released);
+            boolean byAct =
+                    !all.onlyLetsGo[j]
+                            && all.hiders.within(j, parted, all.site(j)) && all.relaxed(j, released);
             if (byAct || (gives && comesApart(j))) {
                 released[j] = true;
                 cut.addAll(joints.get(j).cuts());
@@ -298,6 +300,10 @@ final class Reachability {
         Optional<Obstacle> live = live("", all.needs.get(j));
         if (live.isPresent()) {
             return live.get();
+        }
+        if (all.onlyLetsGo[j]) {
+            String part = all.movedToLetGo(j).id();
+            return new Obstacle(Obstacle.Fact.LETS_GO, "lets go only with", part, part);
         }
         List<String> hiding = hiding(j);
         if (!hiding.isEmpty()) {
@@ -425,6 +431,8 @@ final class Reachability {
         enum Fact {
             /** A part, of what it covers. */
             COVER,
+            /** A part, of a joint that only its move releases. */
+            LETS_GO,
             /** A joint, of a part that it holds. */
             HOLD,
             /** The isolator of a supply, of a joint that needs it cut; {@code of} is the supply. */

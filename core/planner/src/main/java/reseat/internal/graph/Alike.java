@@ -74,7 +74,7 @@ final class Alike {
                         : List.of(),
                 strains.namedBy(joint),
                 joint.ways().values().stream()
-                        .filter(way -> Compiled.allowed(joint, way, rules))
+                        .filter(way -> Compiled.allowed(device, joint, way, rules))
                         .filter(way -> may.test(new Act.Release(joint.id(), way.id())))
                         .map(way -> key(joint, way))
                         .toList());

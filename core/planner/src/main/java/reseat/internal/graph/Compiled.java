@@ -190,7 +190,7 @@ public final class Compiled {
             SetupClasses inHand) {
         List<Option> allowed = new ArrayList<>();
         for (Way way : joint.ways().values()) {
-            if (allowed(joint, way, rules) && may.test(new Act.Release(joint.id(), way.id()))) {
+            if (allowed(device, joint, way, rules) && may.test(new Act.Release(joint.id(), way.id()))) {
                 long costMs = members[j].length * (way.ms() + way.restoreMs());
                 int[] strain =
                         strains.of(joint, way).stream()
@@ -304,9 +304,10 @@ public final class Compiled {
         return true;
     }
 
-    /** Returns whether the rules allow a way to release a joint. */
-    public static boolean allowed(Joint joint, Way way, Rules rules) {
-        return !rules.forbiddenJoints().contains(joint.id())
+    /** Returns whether device and rules allow an act that releases a joint by a way. */
+    public static boolean allowed(Device device, Joint joint, Way way, Rules rules) {
+        return !device.onlyLetsGo(joint)
+                && !rules.forbiddenJoints().contains(joint.id())
                 && !rules.forbiddenTools().contains(way.tool())
                 && !rules.forbiddenActs().contains(new Act.Release(joint.id(), way.id()).id())
                 && rules.permittedRuin().containsAll(way.ruins());

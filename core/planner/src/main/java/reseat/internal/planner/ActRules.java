@@ -14,6 +14,7 @@ import reseat.model.Act;
 import reseat.model.Device;
 import reseat.model.Joint;
 import reseat.model.State;
+import reseat.text.ListText;
 
 /**
  * What must come before what so that fixed acts are allowed in turn.
@@ -104,6 +105,13 @@ final class ActRules {
             Joint joint = device.joints().get(release.joint());
             if (joint == null || !joint.ways().containsKey(release.way())) {
                 faults.add(act.id() + ": the device has no such joint or way");
+            } else if (device.onlyLetsGo(joint)) {
+                faults.add(
+                        act.id()
+                                + ": nothing but moving "
+                                + ListText.or(device.movedToLetGo(joint))
+                                + " away releases "
+                                + joint.id());
             } else if (start.released().contains(joint.id())) {
                 faults.add(act.id() + ": " + joint.id() + " is released from the start");
             } else if (releases.putIfAbsent(joint.id(), number) != null) {

@@ -42,7 +42,7 @@ public final class HalfOpen {
         List<Act> released = new ArrayList<>();
         for (String id : start.released()) {
             Joint joint = device.joint(id);
-            if (!joint.gives() || !stand.isApart(joint)) {
+            if (!joint.gives() || (!device.onlyLetsGo(joint) && !stand.isApart(joint))) {
                 released.add(new Act.Release(id, joint.firstWay().id()));
             }
         }

@@ -228,16 +228,27 @@ final class RebuildWords {
     private void how(RebuildAct act, List<String> details) {
         Way way = wayOf(act);
         Joint joint = device.joint(act.joints().get(0));
-        String restore = way.restore().isEmpty() ? device.kindOf(joint).restore() : way.restore();
+        String restore = restore(joint, way);
         if (!restore.isEmpty()) {
             details.add(Source.sentence(restore));
         }
+    }
+
+    private String restore(Joint joint, Way way) {
+        return way.restore().isEmpty() ? device.kindOf(joint).restore() : way.restore();
     }
 
     private void given(List<RebuildAct> acts, List<String> details) {
         List<String> closed = joints(acts);
         if (!closed.isEmpty()) {
             details.add("Closes with it: " + names.together(closed) + ".");
+            closed.stream()
+                    .map(device::joint)
+                    .filter(device::onlyLetsGo)
+                    .map(joint -> restore(joint, joint.firstWay()))
+                    .filter(restore -> !restore.isEmpty())
+                    .distinct()
+                    .forEach(restore -> details.add(Source.sentence(restore)));
         }
     }
 

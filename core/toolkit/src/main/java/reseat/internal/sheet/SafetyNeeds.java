@@ -47,7 +47,7 @@ record SafetyNeeds(Source source) {
                                     + " burns: do not move it, raise the alarm, leave, call the fire"
                                     + " service; once it is out, keep cooling it."));
         }
-        if (cutsSomething()) {
+        if (baresContacts()) {
             needs.add(
                     need(
                             Need.Kind.INSULATION,
@@ -152,8 +152,10 @@ record SafetyNeeds(Source source) {
                 .anyMatch(part -> CheckPoints.isCell(source.device(), part));
     }
 
-    private boolean cutsSomething() {
+    private boolean baresContacts() {
         return releases().values().stream()
-                .anyMatch(release -> source.device().joint(release.joint()).isIsolator());
+                        .anyMatch(release -> source.device().joint(release.joint()).isIsolator())
+                || source.plan().movedParts().stream()
+                        .anyMatch(part -> CheckPoints.isCell(source.device(), part));
     }
 }

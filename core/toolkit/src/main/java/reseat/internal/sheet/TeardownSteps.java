@@ -15,11 +15,13 @@ import reseat.model.Act;
 import reseat.model.CostedAct;
 import reseat.model.Device;
 import reseat.model.Joint;
+import reseat.model.Supply;
 import reseat.plan.Advice;
 import reseat.plan.Tally;
 import reseat.sheet.Group;
 import reseat.sheet.Names;
 import reseat.sheet.Step;
+import reseat.text.ListText;
 
 /** The steps of the teardown. */
 final class TeardownSteps {
@@ -110,6 +112,7 @@ final class TeardownSteps {
         releases(run).forEach(release -> details.addAll(cutWords(release, cuts)));
         details.addAll(Cautions.details(advice, source.runs()::numberOf));
         releases(run).forEach(release -> details.addAll(loose(run, release.joint())));
+        lettingGo(run).ifPresent(details::add);
         terminals(run).ifPresent(details::add);
         return new Step(
                 run.number(),
@@ -202,6 +205,34 @@ final class TeardownSteps {
                         .filter(part -> CheckPoints.isCell(source.device(), part))
                         .toList();
         return cells.isEmpty() ? joint.holds().subList(0, joint.holds().size() - 1) : cells;
+    }
+
+    /** An isolator that lets go with a move has no step of its own. */
+    private Optional<String> lettingGo(Run run) {
+        List<Supply> cut = new ArrayList<>(progress.onBefore(run.first()));
+        cut.removeAll(progress.onBefore(run.last() + 1));
+        List<String> isolators =
+                source.device().joints().values().stream()
+                        .filter(joint -> cut.stream().anyMatch(s -> joint.cuts().contains(s.id())))
+                        .filter(joint -> letsGo(run, joint))
+                        .map(joint -> source.names().joint(joint.id()))
+                        .toList();
+        return isolators.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Lets go with it: "
+                                + ListText.and(isolators)
+                                + ". This cuts "
+                                + ListText.and(cut.stream().map(Supply::name).toList())
+                                + ".");
+    }
+
+    private boolean letsGo(Run run, Joint joint) {
+        return acts(run).stream()
+                .anyMatch(
+                        each ->
+                                each.act() instanceof Act.MoveParts move
+                                        && joint.letsGo(move.parts()));
     }
 
     private Optional<String> terminals(Run run) {

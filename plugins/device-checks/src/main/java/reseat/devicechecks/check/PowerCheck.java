@@ -18,6 +18,7 @@ import reseat.model.Power;
 import reseat.model.Severity;
 import reseat.model.Supply;
 import reseat.plan.Plan;
+import reseat.text.ListText;
 
 /** Looks at what is touched while a supply is on. */
 final class PowerCheck implements Check {
@@ -226,7 +227,14 @@ final class PowerCheck implements Check {
         return device.power()
                 .isolators(supply)
                 .findFirst()
-                .map(joint -> "Release " + joint.id() + " first, and do not waive what needs it.")
+                .map(
+                        joint ->
+                                (device.onlyLetsGo(joint)
+                                                ? "Move "
+                                                        + ListText.or(device.movedToLetGo(joint))
+                                                        + " away first"
+                                                : "Release " + joint.id() + " first")
+                                        + ", and do not waive what needs it.")
                 .orElse("State which joint cuts it, or a prepare act that does.");
     }
 }
