@@ -73,6 +73,7 @@ final class OutsideJudge {
         String joint = text(act, "joint");
         require(reachable(joint), id + " is hidden or live");
         require(relaxed(joint, text(act, "way")), id + " is strained");
+        require(!onlyLetsGo(joint), id + " lets go only with a move");
         boolean again = released.contains(joint);
         require(!again, id + " is released already");
         Map<String, Object> way = in(in(joints.get(joint), "ways"), text(act, "way"));
@@ -89,6 +90,12 @@ final class OutsideJudge {
     private boolean relaxed(String joint, String way) {
         Map<String, Object> strains = maybe(in(in(facts, "computed"), "strainedBy"), joint);
         return released.containsAll(texts(strains, way));
+    }
+
+    private boolean onlyLetsGo(String joint) {
+        Map<String, Object> fact = joints.get(joint);
+        Map<String, Object> kind = in(in(in(facts, "kinds"), "joints"), text(fact, "kind"));
+        return Boolean.TRUE.equals(fact.get("gives")) && text(kind, "role").equals("connector");
     }
 
     private boolean cut(String supply) {
@@ -112,7 +119,7 @@ final class OutsideJudge {
         boolean inside = !texts(in(power, "outside"), "parts").containsAll(set);
         for (String supply : silent ? in(facts, "supplies").keySet() : Set.<String>of()) {
             boolean ruled =
-                    (inside && texts(power, "first").contains(supply))
+                    (inside && isFirst(power, supply, set))
                             || set.contains(text(in(in(facts, "supplies"), supply), "of"));
             List<String> onTheWay = texts(in(in(power, "onTheWay"), supply), "parts");
             if (ruled
@@ -122,6 +129,17 @@ final class OutsideJudge {
             }
         }
         return needs.stream().allMatch(this::cut);
+    }
+
+    /** Whether a supply is cut first, and none of the parts is on the way to an earlier one. */
+    private static boolean isFirst(Map<String, Object> power, String supply, Set<String> set) {
+        List<String> first = texts(power, "first");
+        int rank = first.indexOf(supply);
+        return rank >= 0
+                && first.subList(0, rank).stream()
+                        .filter(earlier -> !in(power, "dropped").containsKey(earlier))
+                        .map(earlier -> texts(in(in(power, "onTheWay"), earlier), "parts"))
+                        .noneMatch(way -> set.stream().anyMatch(way::contains));
     }
 
     private boolean reachable(String joint) {

@@ -129,11 +129,13 @@ class SheetPowerTest {
                 back.toString());
         String words = sheet.head().entries().toString();
         assertTrue(
-                words.contains("Cut: Main cell (step\u00a0" + steps.get(out).number() + ")"), words);
+                words.contains("Cut: Main cell (step\u00a0" + steps.get(out).number() + ")"),
+                words);
         assertTrue(
                 sheet.needs().stream().anyMatch(need -> need.kind() == Need.Kind.INSULATION),
                 sheet.needs().toString());
-        assertTrue(steps.stream().noneMatch(s -> s.acts().toString().contains("release:cell-plug")));
+        assertTrue(
+                steps.stream().noneMatch(s -> s.acts().toString().contains("release:cell-plug")));
     }
 
     @Test

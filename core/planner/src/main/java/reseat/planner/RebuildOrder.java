@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import reseat.internal.order.Pair;
 import reseat.internal.order.Rule;
 import reseat.internal.planner.ActOrderRules;
-import reseat.internal.planner.LateBeds;
 import reseat.internal.planner.HalfOpen;
+import reseat.internal.planner.LateBeds;
 import reseat.internal.planner.RebuildItems;
 import reseat.internal.planner.RebuildSearch;
 import reseat.internal.planner.RebuildTests;
@@ -90,8 +90,7 @@ final class RebuildOrder {
         }
         if (!exact.order().isEmpty()) {
             ActOrder.requireValid(request(items, List.of()), exact.order());
-            return Optional.of(
-                    written(items, tests, wants, kept, exact.order(), exact.boundMs()));
+            return Optional.of(written(items, tests, wants, kept, exact.order(), exact.boundMs()));
         }
         return solved(items, tests, wants, kept, exact.boundMs());
     }
@@ -150,7 +149,9 @@ final class RebuildOrder {
                                 items,
                                 tests,
                                 wants,
-                                tried.stream().filter(want -> want.isKeptBy(found.order())).toList(),
+                                tried.stream()
+                                        .filter(want -> want.isKeptBy(found.order()))
+                                        .toList(),
                                 found.order(),
                                 Math.max(boundMs, found.lowerBoundMs())));
             }

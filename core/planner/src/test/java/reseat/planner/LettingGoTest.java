@@ -82,7 +82,12 @@ class LettingGoTest {
     void aCellOnSpringContactsIsTakenOutToCutIt() {
         Plan plan = found(SPRINGS, FAN, Rules.none());
         assertEquals(
-                List.of("release:catch/hand", "move:door", "move:cell", "release:screw/t5", "move:fan"),
+                List.of(
+                        "release:catch/hand",
+                        "move:door",
+                        "move:cell",
+                        "release:screw/t5",
+                        "move:fan"),
                 acts(plan));
         assertTrue(plan.proved());
     }
@@ -117,10 +122,7 @@ class LettingGoTest {
                 List.of("contacts cannot be released by an act" + why),
                 problems(
                         PlanRequest.of(SPRINGS, FAN)
-                                .with(
-                                        Rules.none()
-                                                .requireActs(
-                                                        List.of("release:contacts/hand")))));
+                                .with(Rules.none().requireActs(List.of("release:contacts/hand")))));
         assertEquals(
                 List.of("contacts cannot be reached" + why),
                 problems(PlanRequest.of(SPRINGS, new Goal.Reach("contacts"))));

@@ -31,7 +31,8 @@ import reseat.plan.RebuildAct;
 
 /**
  * What would hurt a technician or a device, looked for in the plans of every single target of every
- * sample and variant, from the facts alone: neither the rules of power nor those of strain are asked.
+ * sample and variant, from the facts alone: neither the rules of power nor those of strain are
+ * asked.
  */
 class SampleHarmTest {
 
@@ -49,7 +50,10 @@ class SampleHarmTest {
                         DeviceFiles.read(file, variant, Samples.families()).device().orElseThrow();
                 device.parts().keySet().stream()
                         .filter(part -> !part.equals(device.base()))
-                        .map(part -> DynamicTest.dynamicTest(device + " " + part, () -> look(device, part)))
+                        .map(
+                                part ->
+                                        DynamicTest.dynamicTest(
+                                                device + " " + part, () -> look(device, part)))
                         .forEach(tests::add);
             }
         }
@@ -132,7 +136,9 @@ class SampleHarmTest {
         return device.kindOf(joint).role().equals(Optional.of(role));
     }
 
-    /** Nothing is switched on with an isolator open, no bed is laid under a part that lies on it. */
+    /**
+     * Nothing is switched on with an isolator open, no bed is laid under a part that lies on it.
+     */
     private static List<String> rebuild(Plan plan) {
         Device device = plan.request().device();
         List<String> harm = new ArrayList<>();

@@ -23,8 +23,8 @@ import reseat.model.FunctionTest;
  *     are put or folded back
  * @param tool tool in hand
  * @param posture posture of the device
- * @param ms time of the act in milliseconds; it is part of the cost of the plan but for the time
- *     of what was open when the unit arrived
+ * @param ms time of the act in milliseconds; it is part of the cost of the plan but for the time of
+ *     what was open when the unit arrived
  * @param setupMs set-up before it in milliseconds; not part of the cost of the plan
  * @param dwellMs time to wait in milliseconds; greater than zero for {@link Kind#WAIT} alone
  * @param rest why it waits, and so what may not be done meanwhile; present for {@link Kind#WAIT}

@@ -42,7 +42,8 @@ record Chain(List<Link> links, int ring) {
                 }
                 case HOLD, STRAIN -> at = new Stuck(obstacle.of(), true, draft.base);
                 case NEED -> at = new Stuck(isolator(obstacle.of(), draft), true, draft.base);
-                case LETS_GO -> at = new Stuck(obstacle.of(), false, other(at.id(), obstacle, draft));
+                case LETS_GO ->
+                        at = new Stuck(obstacle.of(), false, other(at.id(), obstacle, draft));
                 default -> at = cover(at, obstacle.of(), draft);
             }
         }

@@ -39,8 +39,7 @@ final class Doubt {
             case COVER -> under(link.about().joint(), about, of);
             case HOLD -> places.at(pointer(true, of) + "/holds");
             case LETS_GO -> places.at(pointer(true, about) + "/gives");
-            case NEED, NO_ISOLATOR ->
-                    places.at(pointer(link.about().joint(), about) + "/needs");
+            case NEED, NO_ISOLATOR -> places.at(pointer(link.about().joint(), about) + "/needs");
             case STRAIN -> places.at(pointer(true, about) + "/ways");
             case MANNER -> places.at(pointer(false, about) + "/move");
         };

@@ -151,8 +151,7 @@ public final class PlanReader {
         String text = fields.text("leaveOpen");
         if (text == null || !(text.equals("true") || text.equals("false"))) {
             problems.error(
-                    node.at(),
-                    "leaveOpen: found " + node.describe() + ", expected true or false");
+                    node.at(), "leaveOpen: found " + node.describe() + ", expected true or false");
         }
         return "true".equals(text);
     }

@@ -212,7 +212,8 @@ final class Reachability {
             boolean gives = joints.get(j).gives();
             boolean byAct =
                     !all.onlyLetsGo[j]
-                            && all.hiders.within(j, parted, all.site(j)) && all.relaxed(j, released);
+                            && all.hiders.within(j, parted, all.site(j))
+                            && all.relaxed(j, released);
             if (byAct || (gives && comesApart(j))) {
                 released[j] = true;
                 cut.addAll(joints.get(j).cuts());

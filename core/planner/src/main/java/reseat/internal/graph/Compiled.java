@@ -190,7 +190,8 @@ public final class Compiled {
             SetupClasses inHand) {
         List<Option> allowed = new ArrayList<>();
         for (Way way : joint.ways().values()) {
-            if (allowed(device, joint, way, rules) && may.test(new Act.Release(joint.id(), way.id()))) {
+            if (allowed(device, joint, way, rules)
+                    && may.test(new Act.Release(joint.id(), way.id()))) {
                 long costMs = members[j].length * (way.ms() + way.restoreMs());
                 int[] strain =
                         strains.of(joint, way).stream()

@@ -61,7 +61,8 @@ public final class RebuildItems {
         for (int at = 0; at < teardown.size(); at++) {
             int ofPlan = at - before.size();
             OptionalInt undoes = ofPlan < 0 ? OptionalInt.empty() : OptionalInt.of(ofPlan);
-            List<Undoing> all = new ArrayList<>(Undoing.of(device, teardown.get(at), notByMoves, undoes));
+            List<Undoing> all =
+                    new ArrayList<>(Undoing.of(device, teardown.get(at), notByMoves, undoes));
             if (all.size() > 1) {
                 Undoing bed = all.remove(0);
                 beds.get(covering(bed.joints().get(0), at)).add(bed);
@@ -176,7 +177,9 @@ public final class RebuildItems {
         return all;
     }
 
-    /** Returns whether a joint closes for good or has to rest, and so closes as late as possible. */
+    /**
+     * Returns whether a joint closes for good or has to rest, and so closes as late as possible.
+     */
     boolean isLate(Joint joint) {
         Way way = wayOf(joint);
         return Undoing.isIrreversible(device, joint, way) || Undoing.dwell(device, joint, way) > 0;

@@ -28,8 +28,8 @@ import reseat.plan.RebuildAct;
  * @param posture id of the posture; empty if it takes them as they are
  * @param ms time in milliseconds, without what closes with a placing
  * @param consumes what it uses up, without what closes with a placing
- * @param irreversible whether what it makes cannot be opened again without destroying it; false
- *     for a placing
+ * @param irreversible whether what it makes cannot be opened again without destroying it; false for
+ *     a placing
  * @param dwellMs how long what it makes has to rest, in milliseconds; 0 for a placing
  */
 public record Undoing(
@@ -54,8 +54,7 @@ public record Undoing(
      *
      * @param notByMoves ids of joints that no placing closes
      */
-    static List<Undoing> of(
-            Device device, Act act, Set<String> notByMoves, OptionalInt undoes) {
+    static List<Undoing> of(Device device, Act act, Set<String> notByMoves, OptionalInt undoes) {
         if (act instanceof Act.Release release) {
             return made(device, release, undoes);
         }
