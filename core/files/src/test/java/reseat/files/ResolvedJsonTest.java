@@ -78,7 +78,7 @@ class ResolvedJsonTest {
             TinDevice.TIN
                     .replace("{name: Main cell}", "{name: Main cell, of: cell, first: true}")
                     .replace("board: {name", "board: {needs: [], name")
-                    .replace("kind: wire-plug,", "kind: contact-block,")
+                    .replace("kind: wire-plug,", "kind: grounding-spring,")
                     .replace(
                             "kind: pad-bond,",
                             "kind: pad-bond, ways: {usual: {strainedBy: [lid-screw]}},")
