@@ -144,15 +144,19 @@ final class RebuildOrder {
             }
             if (ActOrder.find(request(items, pairs), Watch.NONE)
                     instanceof OrderAnswer.Found found) {
+                // the solver knows pairs only; beds can be put right without touching the rest
+                List<Integer> order =
+                        new LateBeds(items, rules(kept), RebuildWriter.endPosture(plan))
+                                .mended(found.order());
                 return Optional.of(
                         written(
                                 items,
                                 tests,
                                 wants,
                                 tried.stream()
-                                        .filter(want -> want.isKeptBy(found.order()))
+                                        .filter(want -> want.isKeptBy(order))
                                         .toList(),
-                                found.order(),
+                                order,
                                 Math.max(boundMs, found.lowerBoundMs())));
             }
         }

@@ -55,6 +55,33 @@ public final class LateBeds {
         return best;
     }
 
+    /**
+     * Returns the order with each bed that breaks what is wanted of it at the cheapest place where
+     * it does not, the latest of them, if there is one. No other item moves.
+     */
+    public List<Integer> mended(List<Integer> order) {
+        List<Integer> best = new ArrayList<>(order);
+        for (int bed : order) {
+            List<Rule> own = wanted.stream().filter(rule -> isAbout(rule, bed)).toList();
+            List<Integer> now = best;
+            if (items.get(bed).kind().isUndoing()
+                    || own.stream().allMatch(rule -> isKept(rule, now))) {
+                continue;
+            }
+            long least = Long.MAX_VALUE;
+            for (int to = 0; to < order.size(); to++) {
+                List<Integer> moved = new ArrayList<>(now);
+                moved.remove((Integer) bed);
+                moved.add(to, bed);
+                if (own.stream().allMatch(rule -> isKept(rule, moved)) && setupMs(moved) <= least) {
+                    least = setupMs(moved);
+                    best = moved;
+                }
+            }
+        }
+        return best;
+    }
+
     private static boolean isAbout(Rule rule, int item) {
         return rule.oneOf().stream().anyMatch(p -> p.earlier() == item || p.later() == item);
     }
