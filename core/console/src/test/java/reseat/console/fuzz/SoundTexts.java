@@ -117,7 +117,11 @@ final class SoundTexts {
         String text = ResolvedJson.write(device);
         of(Format.RESOLVED).add(text);
         // what a family gave stands in it too, so that most samples are only sound as resolved
-        String plain = text.replace("\"resolved\": true,", "");
+        String plain =
+                text.substring(0, text.indexOf("\"computed\""))
+                        .replaceFirst(",\\s*$", "}")
+                        .replace("\"resolved\": true,", "")
+                        .replaceAll("(\"(?:layAside|turnOpen|dwell)\": *)(\\d+)", "$1\"$2 ms\"");
         Path file = Files.writeString(folder.resolve("start.json"), plain);
         if (DeviceFiles.read(file, Optional.empty(), families).device().isPresent()) {
             of(Format.JSON).add(plain);
