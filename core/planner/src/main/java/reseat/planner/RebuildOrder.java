@@ -153,9 +153,7 @@ final class RebuildOrder {
                                 items,
                                 tests,
                                 wants,
-                                tried.stream()
-                                        .filter(want -> want.isKeptBy(order))
-                                        .toList(),
+                                tried.stream().filter(want -> want.isKeptBy(order)).toList(),
                                 order,
                                 Math.max(boundMs, found.lowerBoundMs())));
             }

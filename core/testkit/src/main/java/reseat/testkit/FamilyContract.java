@@ -75,10 +75,10 @@ final class FamilyContract {
                         + "\nbase: it\nparts: {it: {kind: frame}, lead: {kind: part}}\n"
                         + "joints: {plug: {kind: clip, holds: [lead, it], cuts: %s}}\n";
         List<String> supplies =
-                read(String.format(text, "[]"), untold -> {})
+                read(text.replace("%s", "[]"), untold -> {})
                         .map(device -> List.copyOf(device.supplies().keySet()))
                         .orElse(List.of());
-        read("its data", String.format(text, supplies));
+        read("its data", text.replace("%s", supplies.toString()));
     }
 
     private byte[] defaults() {
