@@ -171,8 +171,7 @@ final class Dependencies {
         cut(k, device.power().why(move.parts()), before);
         List<String> given = new ArrayList<>();
         for (Joint joint : device.joints().values()) {
-            boolean in = joint.holds().stream().anyMatch(set::contains);
-            if (!in || set.containsAll(joint.holds())) {
+            if (!joint.leadsOut(set)) {
                 continue;
             }
             if (joint.gives() && !isReleased(joint)) {

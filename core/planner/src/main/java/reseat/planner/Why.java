@@ -113,15 +113,14 @@ public final class Why {
 
     /** The move by which a joint lets go; none if no move makes it. */
     private List<Integer> lettingGo(Joint joint) {
-        if (!joint.gives() || plan.request().start().released().contains(joint.id())) {
+        if (plan.request().start().released().contains(joint.id())) {
             return List.of();
         }
         return IntStream.range(0, acts.size())
                 .filter(
                         i ->
                                 acts.get(i) instanceof Act.MoveParts move
-                                        && joint.holds().stream().anyMatch(move.parts()::contains)
-                                        && !move.parts().containsAll(joint.holds()))
+                                        && joint.letsGo(move.parts()))
                 .limit(1)
                 .boxed()
                 .toList();

@@ -112,7 +112,16 @@ public record Joint(
      * @param moved ids of the parts that are moved together
      */
     public boolean letsGo(Collection<String> moved) {
-        return gives && holds.stream().anyMatch(moved::contains) && !moved.containsAll(holds);
+        return gives && leadsOut(moved);
+    }
+
+    /**
+     * Returns whether it holds some parts to others.
+     *
+     * @param parts ids
+     */
+    public boolean leadsOut(Collection<String> parts) {
+        return holds.stream().anyMatch(parts::contains) && !parts.containsAll(holds);
     }
 
     /** Returns whether its release cuts a supply. */

@@ -339,8 +339,7 @@ final class Reach {
         private Stream<Joint> giving(Set<String> group) {
             return group.stream()
                     .flatMap(part -> jointsOf(part).stream())
-                    .filter(joint -> joint.gives() && !released.contains(joint.id()))
-                    .filter(joint -> !group.containsAll(joint.holds()));
+                    .filter(joint -> joint.letsGo(group) && !released.contains(joint.id()));
         }
 
         private void letGo(Set<String> group) {

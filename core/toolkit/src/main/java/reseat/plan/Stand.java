@@ -57,7 +57,7 @@ public record Stand(Device device, Set<String> released, Map<String, Integer> pl
             move.parts().forEach(part -> moved.put(part, free));
             Set<String> more = new LinkedHashSet<>(released);
             device.joints().values().stream()
-                    .filter(joint -> joint.gives() && leadsOut(joint, move.parts()))
+                    .filter(joint -> joint.letsGo(move.parts()))
                     .forEach(joint -> more.add(joint.id()));
             return new Stand(device, more, moved);
         }
@@ -77,11 +77,6 @@ public record Stand(Device device, Set<String> released, Map<String, Integer> pl
         }
         Collections.reverse(backwards);
         return List.copyOf(backwards);
-    }
-
-    private static boolean leadsOut(Joint joint, List<String> parts) {
-        return joint.holds().stream().anyMatch(parts::contains)
-                && !parts.containsAll(joint.holds());
     }
 
     /** Returns whether a joint is released. */

@@ -104,10 +104,7 @@ final class BenchState {
 
     /** Returns the unreleased joints between some parts and others. */
     List<Joint> leadingOut(Collection<String> parts) {
-        return unreleased().stream()
-                .filter(joint -> joint.holds().stream().anyMatch(parts::contains))
-                .filter(joint -> !parts.containsAll(joint.holds()))
-                .toList();
+        return unreleased().stream().filter(joint -> joint.leadsOut(parts)).toList();
     }
 
     /** Returns the joints that let go when some parts are moved away from the others. */

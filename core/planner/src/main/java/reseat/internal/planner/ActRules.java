@@ -141,16 +141,11 @@ final class ActRules {
         List<Integer> first = new ArrayList<>();
         acts.forEach(
                 (number, act) -> {
-                    if (act instanceof Act.MoveParts move && leadsOut(joint, move.parts())) {
+                    if (act instanceof Act.MoveParts move && joint.leadsOut(move.parts())) {
                         first.add(number);
                     }
                 });
         lettingGo.put(joint.id(), first);
-    }
-
-    private static boolean leadsOut(Joint joint, List<String> parts) {
-        return joint.holds().stream().anyMatch(parts::contains)
-                && !parts.containsAll(joint.holds());
     }
 
     private void find(int number, Act act) {
@@ -214,7 +209,7 @@ final class ActRules {
 
     private void move(int number, List<String> parts) {
         for (Joint joint : device.joints().values()) {
-            if (!leadsOut(joint, parts) || start.released().contains(joint.id())) {
+            if (!joint.leadsOut(parts) || start.released().contains(joint.id())) {
                 continue;
             }
             if (joint.gives()) {

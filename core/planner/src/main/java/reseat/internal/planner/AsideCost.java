@@ -146,8 +146,6 @@ public final class AsideCost {
     }
 
     private static boolean leadsOut(Joint joint, Act act) {
-        return act instanceof Act.MoveParts move
-                && joint.holds().stream().anyMatch(move.parts()::contains)
-                && !move.parts().containsAll(joint.holds());
+        return act instanceof Act.MoveParts move && joint.leadsOut(move.parts());
     }
 }

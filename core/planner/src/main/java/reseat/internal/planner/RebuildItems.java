@@ -96,8 +96,7 @@ public final class RebuildItems {
                 seen.add(release.joint());
             } else if (teardown.get(at) instanceof Act.MoveParts move) {
                 for (Joint joint : device.joints().values()) {
-                    if (joint.gives()
-                            && Undoing.leadsOut(joint, move.parts())
+                    if (joint.letsGo(move.parts())
                             && seen.add(joint.id())
                             && device.kindOf(joint).laid()) {
                         OptionalInt undoes =
@@ -116,8 +115,7 @@ public final class RebuildItems {
      */
     private int covering(Joint joint, int release) {
         for (int at = 0; at < teardown.size(); at++) {
-            if (teardown.get(at) instanceof Act.MoveParts move
-                    && Undoing.leadsOut(joint, move.parts())) {
+            if (teardown.get(at) instanceof Act.MoveParts move && joint.leadsOut(move.parts())) {
                 return Math.max(at, release);
             }
         }

@@ -106,7 +106,7 @@ public record Undoing(
             Device device, Act.MoveParts move, Set<String> notByMoves, OptionalInt undoes) {
         List<Joint> giving =
                 device.joints().values().stream()
-                        .filter(joint -> joint.gives() && leadsOut(joint, move.parts()))
+                        .filter(joint -> joint.letsGo(move.parts()))
                         .filter(joint -> !notByMoves.contains(joint.id()))
                         .toList();
         long ms = move.parts().stream().mapToLong(p -> device.move(p).restoreMs()).max().orElse(0);
@@ -158,11 +158,6 @@ public record Undoing(
         return uses.stream()
                 .map(use -> device.consumables().get(use.consumable()))
                 .anyMatch(consumable -> consumable != null && consumable.flammable());
-    }
-
-    static boolean leadsOut(Joint joint, List<String> parts) {
-        return joint.holds().stream().anyMatch(parts::contains)
-                && !parts.containsAll(joint.holds());
     }
 
     private static String restoreTool(Device device, Joint joint, Way way) {

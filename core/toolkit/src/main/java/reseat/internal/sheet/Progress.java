@@ -54,9 +54,7 @@ final class Progress {
     /** Joints that give let go when parts are moved away. */
     private List<String> given(List<String> parts) {
         return device.joints().values().stream()
-                .filter(Joint::gives)
-                .filter(joint -> joint.holds().stream().anyMatch(parts::contains))
-                .filter(joint -> !parts.containsAll(joint.holds()))
+                .filter(joint -> joint.letsGo(parts))
                 .map(Joint::id)
                 .toList();
     }

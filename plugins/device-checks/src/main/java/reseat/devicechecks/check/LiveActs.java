@@ -63,8 +63,7 @@ final class LiveActs {
 
     private void giveWay(Set<String> moved) {
         for (Joint joint : device.joints().values()) {
-            long in = joint.holds().stream().filter(moved::contains).count();
-            if (joint.gives() && in > 0 && in < joint.holds().size()) {
+            if (joint.letsGo(moved)) {
                 release(joint.id());
             }
         }
