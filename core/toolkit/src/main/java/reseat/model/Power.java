@@ -167,7 +167,7 @@ public final class Power {
     }
 
     /** Returns what the rules say of a joint, whatever it states. */
-    public List<Need> implied(Joint joint) {
+    private List<Need> implied(Joint joint) {
         List<Need> needs = new ArrayList<>();
         for (Supply supply : device.supplies().values()) {
             add(
@@ -181,7 +181,7 @@ public final class Power {
     }
 
     /** Returns what the rules say of a move, whatever its parts state. */
-    public List<Need> implied(Collection<String> parts) {
+    private List<Need> implied(Collection<String> parts) {
         List<Need> needs = new ArrayList<>();
         for (Supply supply : device.supplies().values()) {
             add(

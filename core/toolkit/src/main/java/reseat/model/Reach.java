@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** The sets that the rules of {@link Power} are made of. */
 final class Reach {
@@ -25,7 +24,7 @@ final class Reach {
         }
     }
 
-    private final Device device;
+    final Device device;
     private final Map<String, List<Joint>> jointsOf = new LinkedHashMap<>();
     private final Map<String, List<Joint>> isolators = new LinkedHashMap<>();
     private final Map<String, String> dropped = new LinkedHashMap<>();
@@ -46,41 +45,64 @@ final class Reach {
         return isolators.getOrDefault(supply, List.of());
     }
 
-    private List<Joint> jointsOf(String part) {
+    /** Returns the supplies that some joint cuts. */
+    Set<String> cuttable() {
+        return isolators.keySet();
+    }
+
+    /** Returns the joints that hold a part. */
+    List<Joint> jointsOf(String part) {
         return jointsOf.getOrDefault(part, List.of());
     }
 
     /** Collects what can be done with the device closed. */
     void outside(Set<String> parts, Set<String> joints) {
         Set<String> openers = openers();
+        Map<String, List<String>> below = new LinkedHashMap<>();
+        Map<String, List<Joint>> hidden = new LinkedHashMap<>();
         Set<String> inParts = new LinkedHashSet<>();
         Set<String> inJoints = new LinkedHashSet<>();
-        boolean grown = true;
-        while (grown) {
-            grown = false;
-            for (Joint joint : device.joints().values()) {
-                if (inParts.containsAll(joint.under())) {
-                    grown |= inJoints.add(joint.id());
-                }
+        for (Joint joint : device.joints().values()) {
+            joint.under()
+                    .forEach(p -> hidden.computeIfAbsent(p, k -> new ArrayList<>()).add(joint));
+            if (joint.under().isEmpty()) {
+                inJoints.add(joint.id());
             }
-            for (Part part : device.parts().values()) {
-                boolean in =
-                        part.move().isPresent()
-                                && !openers.contains(part.id())
-                                && inParts.containsAll(part.under())
-                                && jointsOf(part.id()).stream()
-                                        .allMatch(
-                                                joint ->
-                                                        inJoints.contains(joint.id())
-                                                                || joint.slack()
-                                                                || joint.gives());
-                if (in) {
-                    grown |= inParts.add(part.id());
+        }
+        for (Part part : device.parts().values()) {
+            part.under()
+                    .forEach(p -> below.computeIfAbsent(p, k -> new ArrayList<>()).add(part.id()));
+        }
+        // each part that is in may let in what it covers, and what is held where it covers
+        Deque<String> toTry = new ArrayDeque<>(device.parts().keySet());
+        while (!toTry.isEmpty()) {
+            String part = toTry.remove();
+            if (openers.contains(part)
+                    || inParts.contains(part)
+                    || !isOutside(device.part(part), inParts, inJoints)) {
+                continue;
+            }
+            inParts.add(part);
+            toTry.addAll(below.getOrDefault(part, List.of()));
+            for (Joint joint : hidden.getOrDefault(part, List.of())) {
+                if (inParts.containsAll(joint.under()) && inJoints.add(joint.id())) {
+                    toTry.addAll(joint.holds());
                 }
             }
         }
         inOrder(device.parts().keySet(), inParts, parts);
         inOrder(device.joints().keySet(), inJoints, joints);
+    }
+
+    private boolean isOutside(Part part, Set<String> inParts, Set<String> inJoints) {
+        return part.move().isPresent()
+                && inParts.containsAll(part.under())
+                && jointsOf(part.id()).stream()
+                        .allMatch(
+                                joint ->
+                                        inJoints.contains(joint.id())
+                                                || joint.slack()
+                                                || joint.gives());
     }
 
     /** Returns the parts that open the device when they leave. */
@@ -181,7 +203,7 @@ final class Reach {
         }
         Map<String, String> ruled = new LinkedHashMap<>(dropped);
         ways.keySet().forEach(supply -> dropped.putIfAbsent(supply, ""));
-        Set<String> cut = new Trip(power, ways).cut();
+        Set<String> cut = new Trip(this, power, ways).cut();
         dropped.clear();
         dropped.putAll(ruled);
         for (String supply : ways.keySet()) {
@@ -195,7 +217,7 @@ final class Reach {
             }
         }
         while (true) {
-            Set<String> now = new Trip(power, ways).cut();
+            Set<String> now = new Trip(this, power, ways).cut();
             List<String> unreached =
                     ways.keySet().stream()
                             .filter(supply -> !now.contains(supply) && !isDropped(supply))
@@ -206,147 +228,6 @@ final class Reach {
             dropped.put(
                     unreached.get(unreached.size() - 1),
                     "another supply would have to be cut first, and that one after it");
-        }
-    }
-
-    /**
-     * All acts that are on the way to some supply, each done as soon as it can be, moves before
-     * releases. What hangs rigidly together moves as one; a move is on the way if one of its parts
-     * is.
-     */
-    private final class Trip {
-        private final Power power;
-        private final List<Joint> joints;
-        private final List<String> parts;
-        private final Set<String> released = new LinkedHashSet<>();
-        private final Map<String, Integer> place = new LinkedHashMap<>();
-        private final Set<String> cut = new LinkedHashSet<>();
-        private int places = 1;
-
-        Trip(Power power, Map<String, OnTheWay> ways) {
-            this.power = power;
-            joints =
-                    device.joints().values().stream()
-                            .filter(
-                                    j ->
-                                            ways.values().stream()
-                                                    .anyMatch(w -> w.joints().contains(j.id())))
-                            .toList();
-            parts =
-                    device.parts().keySet().stream()
-                            .filter(
-                                    p ->
-                                            ways.values().stream()
-                                                    .anyMatch(w -> w.parts().contains(p)))
-                            .toList();
-            device.parts().keySet().forEach(part -> place.put(part, 0));
-        }
-
-        Set<String> cut() {
-            Optional<Joint> next = Optional.empty();
-            do {
-                next.ifPresent(
-                        joint -> {
-                            released.add(joint.id());
-                            cut.addAll(joint.cuts());
-                        });
-                moveAll();
-                next =
-                        joints.stream()
-                                .filter(joint -> !released.contains(joint.id()))
-                                .filter(this::mayRelease)
-                                .findFirst();
-            } while (next.isPresent());
-            return cut;
-        }
-
-        private void moveAll() {
-            boolean grown = true;
-            while (grown) {
-                grown = false;
-                for (String part : parts) {
-                    Set<String> group = hangingWith(part);
-                    if (mayMove(group)) {
-                        int fresh = places++;
-                        group.forEach(each -> place.put(each, fresh));
-                        letGo(group);
-                        grown = true;
-                    }
-                }
-            }
-        }
-
-        private boolean together(String one, String other) {
-            return placeOf(one) == placeOf(other);
-        }
-
-        private int placeOf(String part) {
-            return place.getOrDefault(part, 0);
-        }
-
-        private boolean mayRelease(Joint joint) {
-            return !device.onlyLetsGo(joint)
-                    && joint.under().stream().noneMatch(cover -> together(cover, joint.site()))
-                    && cut.containsAll(power.needs(joint))
-                    && joint.ways().values().stream()
-                            .anyMatch(way -> released.containsAll(device.strainedBy(joint, way)));
-        }
-
-        /** Returns the parts that unreleased joints hold rigidly to one, itself among them. */
-        private Set<String> hangingWith(String part) {
-            Set<String> group = new LinkedHashSet<>(List.of(part));
-            Deque<String> more = new ArrayDeque<>(group);
-            while (!more.isEmpty()) {
-                for (Joint joint : jointsOf(more.remove())) {
-                    if (!released.contains(joint.id()) && !joint.slack() && !joint.gives()) {
-                        joint.holds().stream().filter(group::add).forEach(more::add);
-                    }
-                }
-            }
-            return group;
-        }
-
-        private boolean mayMove(Set<String> group) {
-            return !group.contains(device.base())
-                    && !aloneAlready(group)
-                    && movedAlike(group)
-                    && group.stream().allMatch(part -> isClear(part, group))
-                    && cut.containsAll(power.needs(group))
-                    && giving(group).allMatch(joint -> cut.containsAll(power.needs(joint)));
-        }
-
-        private boolean aloneAlready(Set<String> group) {
-            int at = placeOf(group.iterator().next());
-            return place.entrySet().stream()
-                    .noneMatch(each -> each.getValue() == at && !group.contains(each.getKey()));
-        }
-
-        private boolean movedAlike(Set<String> group) {
-            return group.stream()
-                            .map(device::move)
-                            .map(move -> List.of(move.tool(), move.posture()))
-                            .distinct()
-                            .count()
-                    == 1;
-        }
-
-        private boolean isClear(String part, Set<String> group) {
-            return device.part(part).under().stream()
-                    .noneMatch(cover -> !group.contains(cover) && together(cover, part));
-        }
-
-        /** Returns the unreleased joints that give and lead out of a group. */
-        private Stream<Joint> giving(Set<String> group) {
-            return group.stream()
-                    .flatMap(part -> jointsOf(part).stream())
-                    .filter(joint -> joint.letsGo(group) && !released.contains(joint.id()));
-        }
-
-        private void letGo(Set<String> group) {
-            for (Joint joint : giving(group).toList()) {
-                released.add(joint.id());
-                cut.addAll(joint.cuts());
-            }
         }
     }
 }
